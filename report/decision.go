@@ -1,0 +1,45 @@
+package report
+
+import "firstboard/report/evidence"
+
+// Decision is what firstboard says of one area.
+type Decision struct {
+	Area       Area
+	Verdict    evidence.Verdict
+	Why        string // empty for a GO
+	Findings   []evidence.Finding
+	Conditions []string
+	GoodUntil  evidence.Date // for a GO only
+	Target     *Target       // nil for coverings that are not wood
+
+	Holes    HoleCount
+	SetAside int // boards of the judged visits that were set aside
+	Waivers  []Waiver
+}
+
+// Target is the service climate's equilibrium moisture content: lowest,
+// highest and the midpoint, in % MC as printed.
+type Target struct{ Low, High, Mid string }
+
+// HoleCount is how many holes were asked for (0 where none), judged and
+// discarded.
+type HoleCount struct{ Asked, Judged, Discarded int }
+
+// Waiver is one blocking check that somebody signed away, and what is wrong
+// with that: it is not theirs, or it was signed too early.
+type Waiver struct {
+	Check, Role, Name string
+	Doubts            []string
+	Place             evidence.Place
+}
+
+// Blocking are the ids of the findings that stop the area.
+func (d Decision) Blocking() []string {
+	ids := []string{}
+	for _, f := range d.Findings {
+		if f.Blocks() {
+			ids = append(ids, f.ID)
+		}
+	}
+	return ids
+}

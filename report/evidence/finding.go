@@ -1,0 +1,88 @@
+package evidence
+
+import (
+	"fmt"
+	"strconv"
+)
+
+// Finding is a check's answer for one subject. Value and Limit are numbers as
+// typed, in Unit; Reason is a plain sentence; Evidence lists the rows behind
+// it.
+type Finding struct {
+	ID       string
+	Asks     string
+	Deciding bool
+	Outcome  Outcome
+	Value    string
+	Limit    string
+	Unit     Unit
+	Reason   string
+	Cite     Cite
+	Evidence []Place
+}
+
+// Unneeded is the finding of a check that does not apply: the reason says
+// what would make it needed.
+func Unneeded(format string, args ...any) Finding {
+	return Finding{Outcome: NotNeeded, Reason: fmt.Sprintf(format, args...)}
+}
+
+// Unshown is the finding of a check whose evidence is missing.
+func Unshown(format string, args ...any) Finding {
+	return Finding{Reason: fmt.Sprintf(format, args...)}
+}
+
+// Blocks says whether the finding stops the area.
+func (f Finding) Blocks() bool {
+	return f.Deciding && (f.Outcome == NotMet || f.Outcome == NotShown)
+}
+
+// Against sets limit and unit, and where the limit has a source of its own,
+// that source.
+func (f Finding) Against(l Limit) Finding {
+	f.Limit, f.Unit = l.Text(), l.Unit()
+	if c := l.Cite(); c != (Cite{}) {
+		f.Cite = c
+	}
+	return f
+}
+
+// Verdict is GO or NO-GO.
+type Verdict string
+
+// The verdicts and the two reasons for a NO-GO.
+const (
+	Go   Verdict = "GO"
+	NoGo Verdict = "NO-GO"
+
+	OverLimit = "over a limit"
+	NotProven = "not proven"
+)
+
+// Fold is the verdict on findings: GO when every deciding one is met or not
+// needed and at least one is met. The reason of a GO is empty.
+func Fold(findings []Finding) (v Verdict, why string) {
+	met := false
+	for _, f := range findings {
+		switch {
+		case f.Deciding && f.Outcome == NotMet:
+			return NoGo, OverLimit
+		case f.Blocks():
+			why = NotProven
+		case f.Deciding && f.Outcome == Met:
+			met = true
+		}
+	}
+	if why != "" || !met {
+		return NoGo, NotProven
+	}
+	return Go, ""
+}
+
+// Count is a number of things in words: "1 hole", "3 holes".
+func Count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}

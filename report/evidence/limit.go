@@ -1,0 +1,95 @@
+package evidence
+
+// Bound is one end of a limit: the number as stated, whose it is (a product,
+// or nobody's where it is the check's own default) and its source.
+type Bound struct {
+	Number Reading
+	Whose  string
+	Cite   Cite
+}
+
+// Shown says whether there is a bound.
+func (b Bound) Shown() bool { return b.Number.Shown() }
+
+// Limit is what a reading is held against: a lowest, a highest, or both, each
+// met at equality. Lack says why an end that is asked for is not known.
+type Limit struct {
+	Least, Most Bound
+	Lack        string
+}
+
+// Shown says whether either end is known or asked for.
+func (l Limit) Shown() bool { return l.Least.Shown() || l.Most.Shown() || l.Lack != "" }
+
+// AtMost is a limit with a highest value alone.
+func AtMost(b Bound) Limit { return Limit{Most: b} }
+
+// AtLeast is a limit with a lowest value alone.
+func AtLeast(b Bound) Limit { return Limit{Least: b} }
+
+// Unit is the unit the limit is stated in.
+func (l Limit) Unit() Unit {
+	if l.Most.Shown() {
+		return l.Most.Number.Unit
+	}
+	return l.Least.Number.Unit
+}
+
+// Text is the limit as stated, without its unit: "75", "60 to 80".
+func (l Limit) Text() string {
+	u := l.Unit()
+	least, most := l.Least.Number.WrittenIn(u), l.Most.Number.WrittenIn(u)
+	switch {
+	case least != "" && most != "":
+		return least + " to " + most
+	case least != "":
+		return "at least " + least
+	}
+	return most
+}
+
+// String is the limit as stated with its unit.
+func (l Limit) String() string {
+	if l.Text() == "" {
+		return ""
+	}
+	return join(l.Text(), l.Unit())
+}
+
+// Cite is the source of the end that stands nearest to failing a high
+// reading: the highest where there is one, else the lowest.
+func (l Limit) Cite() Cite {
+	if l.Most.Shown() {
+		return l.Most.Cite
+	}
+	return l.Least.Cite
+}
+
+// Ends are the known ends in the limit's own unit.
+func (l Limit) Ends() []Exact {
+	var ends []Exact
+	for _, b := range []Bound{l.Least, l.Most} {
+		if b.Shown() {
+			ends = append(ends, b.Number.In(l.Unit()))
+		}
+	}
+	return ends
+}
+
+// Stricter is the stricter of two highest bounds, the first where they agree.
+func Stricter(a, b Bound) Bound { return pick(a, b, -1) }
+
+// Higher is the stricter of two lowest bounds, the first where they agree.
+func Higher(a, b Bound) Bound { return pick(a, b, 1) }
+
+func pick(a, b Bound, side int) Bound {
+	switch {
+	case !b.Shown():
+		return a
+	case !a.Shown():
+		return b
+	case b.Number.In(a.Number.Unit).Cmp(a.Number.Exact()) == side:
+		return b
+	}
+	return a
+}

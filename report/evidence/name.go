@@ -1,0 +1,67 @@
+package evidence
+
+import "strings"
+
+// Key is an identifier as it is compared: trimmed, inner spaces folded,
+// without case. H1 is h1.
+func Key(id string) string { return strings.ToLower(Tidy(id)) }
+
+// Tidy trims an entry and folds its inner spaces.
+func Tidy(s string) string { return strings.Join(strings.Fields(s), " ") }
+
+// Same says whether two identifiers name one thing.
+func Same(a, b string) bool { return Key(a) == Key(b) }
+
+// Order compares identifiers as a person lists them: H2 before H10.
+func Order(a, b string) int {
+	x, y := Key(a), Key(b)
+	for x != "" && y != "" {
+		nx, ny := digits(x), digits(y)
+		if nx > 0 && ny > 0 {
+			if c := compareNumbers(x[:nx], y[:ny]); c != 0 {
+				return c
+			}
+			x, y = x[nx:], y[ny:]
+			continue
+		}
+		if x[0] != y[0] {
+			return strings.Compare(x, y)
+		}
+		x, y = x[1:], y[1:]
+	}
+	if c := len(x) - len(y); c != 0 {
+		return c
+	}
+	return strings.Compare(Key(a), Key(b))
+}
+
+func digits(s string) int {
+	n := 0
+	for n < len(s) && s[n] >= '0' && s[n] <= '9' {
+		n++
+	}
+	return n
+}
+
+func compareNumbers(a, b string) int {
+	a, b = strings.TrimLeft(a, "0"), strings.TrimLeft(b, "0")
+	if len(a) != len(b) {
+		return len(a) - len(b)
+	}
+	return strings.Compare(a, b)
+}
+
+// List joins names in plain words: "H1, H2 and H3", the first few of many.
+func List(names []string) string {
+	const most = 6
+	n := len(names)
+	switch {
+	case n == 0:
+		return ""
+	case n == 1:
+		return names[0]
+	case n > most:
+		return strings.Join(names[:most-1], ", ") + " and " + Count(n-most+1, "more", "more")
+	}
+	return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
+}

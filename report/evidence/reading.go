@@ -1,0 +1,78 @@
+package evidence
+
+import (
+	"math/big"
+
+	"github.com/shopspring/decimal"
+)
+
+// Place is where something was typed: a cell or a row of the record.
+type Place interface{ String() string }
+
+// Reading is a number somebody typed: the decimal as written, its unit and
+// its place. Nothing was written where Written is empty: a blank is never
+// nought.
+type Reading struct {
+	Written string
+	Value   decimal.Decimal
+	Unit    Unit
+	Place   Place
+}
+
+// Typed is the reading of a plain decimal known to be one: a default of the
+// project. It panics on anything else.
+func Typed(written string, unit Unit) Reading {
+	return Reading{Written: written, Value: decimal.RequireFromString(written), Unit: unit}
+}
+
+// Shown says whether anything was written.
+func (r Reading) Shown() bool { return r.Written != "" }
+
+// Exact is the number as typed, in its own unit.
+func (r Reading) Exact() Exact { return Of(r.Value) }
+
+// In is the number in another unit of the same quantity, without rounding.
+func (r Reading) In(u Unit) Exact { return Convert(r.Exact(), r.Unit, u) }
+
+// WrittenIn is the number as typed where it was typed in that unit, else the
+// converted number.
+func (r Reading) WrittenIn(u Unit, limits ...Exact) string {
+	if r.Unit == u || !r.Shown() {
+		return r.Written
+	}
+	return r.In(u).Text(limits...)
+}
+
+// String is the number as typed with its unit.
+func (r Reading) String() string {
+	if !r.Shown() {
+		return ""
+	}
+	return join(r.Written, r.Unit)
+}
+
+func join(number string, u Unit) string {
+	if u == None || u == PH {
+		return number
+	}
+	return number + " " + string(u)
+}
+
+// Convert takes x from one unit to another of the same quantity, exactly.
+func Convert(x Exact, from, to Unit) Exact {
+	if from == to {
+		return x
+	}
+	f, fo := from.scale()
+	t, to0 := to.scale()
+	base := new(big.Rat).Add(new(big.Rat).Mul(x.rat(), f), fo)
+	return Exact{new(big.Rat).Quo(base.Sub(base, to0), t)}
+}
+
+// ConvertSpan is Convert for a difference: an uncertainty or a margin, which
+// has no offset.
+func ConvertSpan(x Exact, from, to Unit) Exact {
+	f, _ := from.scale()
+	t, _ := to.scale()
+	return Exact{new(big.Rat).Quo(new(big.Rat).Mul(x.rat(), f), t)}
+}

@@ -1,0 +1,64 @@
+package evidence
+
+import "math/big"
+
+// Unit is a unit of measure as firstboard writes it.
+type Unit string
+
+// The units a record may carry.
+const (
+	Fahrenheit Unit = "F"
+	Celsius    Unit = "C"
+	Inch       Unit = "in"
+	Foot       Unit = "ft"
+	Millimetre Unit = "mm"
+	Centimetre Unit = "cm"
+	Metre      Unit = "m"
+	SquareFoot Unit = "ft2"
+	SquareInch Unit = "in2"
+	SquareCM   Unit = "cm2"
+	SquareM    Unit = "m2"
+	Gram       Unit = "g"
+	Percent    Unit = "%"
+	RH         Unit = "% RH"
+	MC         Unit = "% MC"
+	CM         Unit = "% CM"
+	Points     Unit = "points"
+	PH         Unit = "pH"
+	Hour       Unit = "h"
+	DayUnit    Unit = "days"
+	Pieces     Unit = "pieces"
+	Holes      Unit = "holes"
+	Dishes     Unit = "dishes"
+	Pounds     Unit = "lb/1000 ft2/24 h"
+	Grams      Unit = "g/m2/24 h"
+	None       Unit = ""
+)
+
+// scale gives the exact factor and offset that take a number of this unit to
+// the base of its quantity: F for temperature, mm for length, m2 for size,
+// lb/1000 ft2/24 h for emission. Every other unit is its own base.
+func (u Unit) scale() (factor, offset *big.Rat) {
+	zero := new(big.Rat)
+	switch u {
+	case Celsius:
+		return big.NewRat(9, 5), big.NewRat(32, 1)
+	case Inch:
+		return big.NewRat(254, 10), zero
+	case Foot:
+		return big.NewRat(3048, 10), zero
+	case Centimetre:
+		return big.NewRat(10, 1), zero
+	case Metre:
+		return big.NewRat(1000, 1), zero
+	case SquareFoot:
+		return big.NewRat(9290304, 100000000), zero
+	case SquareInch:
+		return big.NewRat(64516, 100000000), zero
+	case SquareCM:
+		return big.NewRat(1, 10000), zero
+	case Grams: // 92.90304 m2 and 453.59237 g
+		return big.NewRat(9290304, 45359237), zero
+	}
+	return big.NewRat(1, 1), zero
+}

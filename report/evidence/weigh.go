@@ -1,0 +1,236 @@
+package evidence
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Acceptance is how a reading is compared with its limit: as read, or, where
+// Guarded, with the instrument's uncertainty counted against it. Agreed says
+// who agreed the rule and when, in words; empty where nobody is named.
+type Acceptance struct {
+	Guarded bool
+	Agreed  string
+}
+
+// Uncertainty is an expanded uncertainty (k = 2) in the unit of the limit it
+// is used with. Where it is not Known, guarded acceptance cannot be shown.
+type Uncertainty struct {
+	Value Exact
+	Known bool
+}
+
+// Item is one judged value: what it is called, the value in its limit's unit
+// as typed and exactly, and its place. Lack says why it cannot be used. Says,
+// where given, is the clause that tells the value.
+type Item struct {
+	Name    string
+	Says    string
+	Written string
+	Value   Exact
+	Limit   Limit
+	U       *Uncertainty
+	Lack    string
+	Place   Place
+}
+
+// Measure is the item of a reading held against a limit.
+func Measure(name string, r Reading, l Limit) Item {
+	it := Item{Name: name, Limit: l, Place: r.Place}
+	if !r.Shown() {
+		it.Lack = "no reading"
+		return it
+	}
+	u := l.Unit()
+	if !l.Least.Shown() && !l.Most.Shown() {
+		u = r.Unit
+	}
+	it.Value, it.Written = r.In(u), r.WrittenIn(u, l.Ends()...)
+	if r.Unit != u {
+		it.Says = fmt.Sprintf("%s read %s, which is %s", name, r, join(it.Written, u))
+	}
+	return it
+}
+
+// usable says whether the item can be compared at all.
+func (it Item) usable(acc Acceptance) bool {
+	return it.Lack == "" && (!acc.Guarded || it.U == nil || it.U.Known)
+}
+
+func (it Item) lack(acc Acceptance) string {
+	if it.Lack != "" {
+		return it.Lack
+	}
+	if !it.usable(acc) {
+		return "guarded acceptance needs the uncertainty of its instrument, and none is stated"
+	}
+	return it.Limit.Lack
+}
+
+// margin is the distance to the nearest end, below nought when it is broken,
+// with the uncertainty counted where acceptance is guarded; and that end.
+func (it Item) margin(acc Acceptance) (room Exact, end Bound, bounded bool) {
+	l, u := it.Limit, it.Limit.Unit()
+	if l.Most.Shown() {
+		room, end, bounded = l.Most.Number.In(u).Sub(it.Value), l.Most, true
+	}
+	if l.Least.Shown() {
+		if low := it.Value.Sub(l.Least.Number.In(u)); !bounded || low.Cmp(room) < 0 {
+			room, end, bounded = low, l.Least, true
+		}
+	}
+	if acc.Guarded && it.U != nil {
+		room = room.Sub(it.U.Value)
+	}
+	return room, end, bounded
+}
+
+func (it Item) breaks(acc Acceptance) bool {
+	room, _, bounded := it.margin(acc)
+	return it.usable(acc) && bounded && room.Sign() < 0
+}
+
+func (it Item) clause() string {
+	if it.Says != "" {
+		return it.Says
+	}
+	return it.Name + " read " + join(it.Written, it.Limit.Unit())
+}
+
+// Weigh answers a check on judged values, each against its own limit: not met
+// if any usable one breaks it; otherwise not shown if any is unusable or
+// there is none (none says what is missing); otherwise met. The worst value
+// stands in the finding.
+func Weigh(items []Item, acc Acceptance, none string) Finding {
+	if len(items) == 0 {
+		return Finding{Reason: none}
+	}
+	var broken, lacking, good []Item
+	for _, it := range items {
+		switch {
+		case it.breaks(acc):
+			broken = append(broken, it)
+		case it.lack(acc) != "":
+			lacking = append(lacking, it)
+		default:
+			good = append(good, it)
+		}
+	}
+	switch {
+	case len(broken) > 0:
+		return tell(NotMet, broken, acc, brokenReason)
+	case len(lacking) > 0:
+		f := lackReason(lacking, acc)
+		if len(good) > 0 {
+			f.Value = worst(good, acc).Written
+		}
+		return f
+	}
+	return tell(Met, good, acc, metReason)
+}
+
+func tell(o Outcome, items []Item, acc Acceptance, reason func(Item, []Item, Acceptance) string) Finding {
+	w := worst(items, acc)
+	f := Finding{Outcome: o, Value: w.Written, Reason: reason(w, items, acc), Evidence: Places(items)}.Against(w.Limit)
+	if _, end, _ := w.margin(acc); end.Cite != (Cite{}) {
+		f.Cite = end.Cite
+	}
+	return f
+}
+
+func worst(items []Item, acc Acceptance) Item {
+	return slices.MinFunc(items, func(a, b Item) int {
+		x, _, _ := a.margin(acc)
+		y, _, _ := b.margin(acc)
+		if c := x.Cmp(y); c != 0 {
+			return c
+		}
+		if c := Order(a.Name, b.Name); c != 0 {
+			return c
+		}
+		return strings.Compare(a.Written, b.Written)
+	})
+}
+
+func brokenReason(w Item, items []Item, acc Acceptance) string {
+	s := w.clause() + guard(w, acc) + "; " + limitClause(w.Limit)
+	if others := others(w, items); others != "" {
+		s += "; it is broken also by " + others
+	}
+	return s
+}
+
+func metReason(w Item, items []Item, acc Acceptance) string {
+	s := w.clause()
+	if n := len(items); n > 1 {
+		s += fmt.Sprintf(", nearest to the limit of %d", n)
+	}
+	s += guard(w, acc) + "; " + limitClause(w.Limit)
+	room, _, bounded := w.margin(acc)
+	if !acc.Guarded && w.U != nil && w.U.Known && bounded && room.Cmp(w.U.Value) < 0 {
+		s += fmt.Sprintf("; close: within its uncertainty of %s, %s", join(w.U.Value.Text(), w.Limit.Unit()), acc.agreed())
+	}
+	return s
+}
+
+func (a Acceptance) agreed() string {
+	if a.Agreed == "" {
+		return "accepted as read, and nobody is named who agreed to that"
+	}
+	return "accepted as read, as agreed by " + a.Agreed
+}
+
+func guard(w Item, acc Acceptance) string {
+	if !acc.Guarded || w.U == nil {
+		return ""
+	}
+	return fmt.Sprintf(", counted with its uncertainty of %s", join(w.U.Value.Text(), w.Limit.Unit()))
+}
+
+func limitClause(l Limit) string {
+	s := "the limit is " + l.String()
+	switch {
+	case !l.Shown() || l.String() == "":
+		return "no limit is known"
+	case l.Least.Whose != "" && l.Most.Whose != "" && !Same(l.Least.Whose, l.Most.Whose):
+		return s + " (" + l.Least.Whose + " and " + l.Most.Whose + ")"
+	case l.Most.Whose != "":
+		return s + " (" + l.Most.Whose + ")"
+	case l.Least.Whose != "":
+		return s + " (" + l.Least.Whose + ")"
+	}
+	return s
+}
+
+func lackReason(lacking []Item, acc Acceptance) Finding {
+	first := lacking[0]
+	f := Finding{Reason: first.Name + ": " + first.lack(acc), Evidence: Places(lacking)}.Against(first.Limit)
+	if others := others(first, lacking); others != "" {
+		f.Reason += "; also unusable: " + others
+	}
+	return f
+}
+
+func others(w Item, items []Item) string {
+	var names []string
+	for _, it := range items {
+		if it.Name != w.Name && !slices.Contains(names, it.Name) {
+			names = append(names, it.Name)
+		}
+	}
+	return List(names)
+}
+
+// Places are the places of items, each once, in their order.
+func Places(items []Item) []Place {
+	var places []Place
+	seen := map[string]bool{}
+	for _, it := range items {
+		if it.Place != nil && !seen[it.Place.String()] {
+			seen[it.Place.String()] = true
+			places = append(places, it.Place)
+		}
+	}
+	return places
+}

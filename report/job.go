@@ -1,0 +1,145 @@
+package report
+
+import (
+	"time"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
+)
+
+// Job is everything a record says of one job, each thing with its place.
+// Identifiers keep their typed spelling and are compared with evidence.Same;
+// fixed words stand in the design's own spelling ("on ground", "RH probe").
+type Job struct {
+	Name, Site, PreparedBy, Company, GeneralContractor string
+
+	Zone      *time.Location // UTC where the record names no time zone
+	ZoneName  string         // as typed, empty where there is none
+	Elevation evidence.Reading
+
+	Guarded            bool
+	AcceptanceAgreedBy string
+	AcceptanceAgreedOn evidence.Date
+	Settings           Settings
+
+	Areas       []Area
+	Products    []Product
+	Climates    []acclimate.Period
+	Instruments evidence.Instruments
+	Checks      []InstrumentCheck // of instruments, not of the catalogue
+
+	Holes    []slab.Hole
+	Dishes   []slab.Dish
+	PHs      []slab.PH
+	Carbides []slab.Carbide
+	Others   []slab.Other
+	Scans    []slab.Scan
+	Air      []acclimate.Air
+	Surfaces []acclimate.Surface
+	Wood     []wood.Row
+
+	Events   []Event
+	Photos   []Photo
+	SignOffs []SignOff
+}
+
+// Area is one part of the floor that is accepted or refused as a whole, as
+// the record describes it. Blank words are kept blank.
+type Area struct {
+	ID, Name      string
+	Size          evidence.Reading
+	Base          string
+	Thickness     evidence.Reading // of the slab
+	DryingFaces   evidence.Reading
+	SlabKind      string
+	MadeOf        string
+	UnderSlab     string
+	ExteriorWall  string
+	PlacedOn      evidence.Date
+	EnclosedOn    evidence.Date
+	Heated        string
+	HeatRunFrom   evidence.Time
+	ConditionedBy string
+	Below         string
+	GroundCover   string
+	Covering      string
+	Adhesive      string
+	Membrane      string
+	Fixing        string
+	Climate       string
+	CoveredOn     evidence.Date
+	LayOn         evidence.Date
+	Run           evidence.Reading
+	Place         evidence.Place
+}
+
+// Stated is one limit cell of a product: a number, none (the data sheet
+// states none), or blank (nobody looked).
+type Stated struct {
+	Number evidence.Reading
+	None   bool
+}
+
+// Blank says that nobody looked the limit up.
+func (s Stated) Blank() bool { return !s.None && !s.Number.Shown() }
+
+// Product is one product of a stack, with the limits its data sheet states.
+type Product struct {
+	ID, Kind, Description string
+	Species, Cut          string
+	FaceWidth, Thickness  evidence.Reading
+
+	SlabRH, Emission, CM   Stated
+	PHMin, PHMax           Stated
+	SubfloorMC             Stated
+	FlooringMin            Stated
+	FlooringMax            Stated
+	Difference             Stated
+	AirTempMin, AirTempMax Stated
+	AirRHMin, AirRHMax     Stated
+	SurfaceTemp            Stated
+
+	Across    evidence.Reading
+	DataSheet string
+	Place     evidence.Place
+}
+
+// InstrumentCheck is one comparison of an instrument with a standard.
+type InstrumentCheck struct {
+	Instrument     string
+	CheckedAt      evidence.Time
+	Standard       string
+	Expected, Read evidence.Reading
+	By             string
+	Place          evidence.Place
+}
+
+// Event is something that happened to an area, or to the whole site where
+// Area is blank.
+type Event struct {
+	Area  string
+	At    evidence.Time
+	What  string
+	Words string
+	Place evidence.Place
+}
+
+// Photo names a picture of an area.
+type Photo struct {
+	Area, File string
+	TakenAt    evidence.Time
+	Of         string
+	Place      evidence.Place
+}
+
+// SignOff is a signature under an area's decision. It never changes a verdict.
+type SignOff struct {
+	Area, Role, Name string
+	At               evidence.Time
+	Decision         string
+	Waives           []string
+	Paper, Words     string
+	Place            evidence.Place
+}

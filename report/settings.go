@@ -1,0 +1,73 @@
+package report
+
+import "firstboard/report/evidence"
+
+// Settings are the figures of the rules that a job may change, each with the
+// unit it is stated in.
+type Settings struct {
+	ProbeWait       evidence.Reading // h between sealing and reading
+	DepthTolerance  evidence.Reading // % of the wanted depth
+	HeldConditions  evidence.Reading // h of air in range before a judged row
+	LargestAirGap   evidence.Reading // h between neighbouring air rows
+	AirExcursion    evidence.Reading // h that an excused run may last
+	SlabReadingLife evidence.Reading // days
+	WoodReadingLife evidence.Reading // days
+	AirReadingLife  evidence.Reading // h
+	DewMargin       evidence.Reading // F or C; blank: 5 F or 3 C as the surface was read
+	TargetTolerance evidence.Reading // points
+	HeatRun         evidence.Reading // h
+}
+
+// DefaultSettings are the settings of a record that changes none.
+func DefaultSettings() Settings {
+	h := func(n string) evidence.Reading { return evidence.Typed(n, evidence.Hour) }
+	return Settings{
+		ProbeWait:       h("24"),
+		DepthTolerance:  evidence.Typed("10", evidence.Percent),
+		HeldConditions:  h("48"),
+		LargestAirGap:   h("26"),
+		AirExcursion:    h("2"),
+		SlabReadingLife: evidence.Typed("30", evidence.DayUnit),
+		WoodReadingLife: evidence.Typed("7", evidence.DayUnit),
+		AirReadingLife:  h("48"),
+		TargetTolerance: evidence.Typed("2.0", evidence.Points),
+		HeatRun:         h("72"),
+	}
+}
+
+// Setting is one setting by the name of its job item.
+type Setting struct {
+	Item  string
+	Value *evidence.Reading
+}
+
+// Items are the settings by the names of their job items, in the design's
+// order, for the reader to fill in and for the outputs to list.
+func (s *Settings) Items() []Setting {
+	return []Setting{
+		{"Probe wait (h)", &s.ProbeWait},
+		{"Depth tolerance (%)", &s.DepthTolerance},
+		{"Held conditions (h)", &s.HeldConditions},
+		{"Largest air gap (h)", &s.LargestAirGap},
+		{"Air excursion (h)", &s.AirExcursion},
+		{"Slab reading life (days)", &s.SlabReadingLife},
+		{"Wood reading life (days)", &s.WoodReadingLife},
+		{"Air reading life (h)", &s.AirReadingLife},
+		{"Dew margin", &s.DewMargin},
+		{"Target tolerance (points)", &s.TargetTolerance},
+		{"Heat run (h)", &s.HeatRun},
+	}
+}
+
+// Changed are the settings that differ from their defaults.
+func (s Settings) Changed() []Setting {
+	var changed []Setting
+	def := DefaultSettings()
+	for i, item := range s.Items() {
+		was := *def.Items()[i].Value
+		if item.Value.Shown() != was.Shown() || !item.Value.Value.Equal(was.Value) {
+			changed = append(changed, item)
+		}
+	}
+	return changed
+}

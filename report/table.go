@@ -1,0 +1,39 @@
+package report
+
+import "time"
+
+// Table is one table of a record as it stands, for copying it unchanged.
+type Table struct {
+	Name   string // as the design names it: "Slab RH"
+	Header []string
+	Rows   []TableRow
+}
+
+// TableRow is one row and the number it has in its file or sheet, header and
+// blank lines counted.
+type TableRow struct {
+	Number int
+	Cells  []Cell
+}
+
+// Cell is one cell: its kind, decided by its column and not by its looks, and
+// what was typed. A number is kept as Text with Places decimals; a day or a
+// time is a clock time in UTC as well, without its zone.
+type Cell struct {
+	Kind   CellKind
+	Text   string
+	Places int
+	Clock  time.Time
+}
+
+// CellKind is what a cell holds.
+type CellKind int
+
+// The kinds of cell.
+const (
+	BlankCell CellKind = iota
+	TextCell
+	NumberCell
+	DayCell
+	TimeCell
+)
