@@ -86,3 +86,16 @@ func Count(n int, one, many string) string {
 	}
 	return strconv.Itoa(n) + " " + many
 }
+
+// Worst is the finding of a check that asks several things at once: the first
+// that is not met, else the first that is not shown, else the first.
+func Worst(findings ...Finding) Finding {
+	for _, o := range []Outcome{NotMet, NotShown} {
+		for _, f := range findings {
+			if f.Outcome == o {
+				return f
+			}
+		}
+	}
+	return findings[0]
+}

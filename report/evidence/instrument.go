@@ -24,46 +24,34 @@ func (in Instruments) Find(id string) (Instrument, bool) {
 	return i, ok
 }
 
-// Kinds of instrument with a default uncertainty or a rule of their own.
+// Kinds of instrument that a rule names.
 const (
 	Probe     = "RH probe"
 	SingleUse = "RH probe single-use"
-	AirMeter  = "air"
-	SurfMeter = "surface"
-	PinMeter  = "pin"
-	Oven      = "oven"
 )
 
-// U is the uncertainty of a reading by the named instrument: its own where
-// one is stated, else the default of its kind, else of the kind that the
-// reading asks for where no instrument is named. Defaults: RH probe and air
-// 2 % RH, surface 2 F, pin 2 points (timber guidance, published), oven 0.2
-// point; the others practice.
-func (in Instruments) U(id, asked string, unit Unit) *Uncertainty {
-	meter, listed := in.Find(id)
-	if meter.Uncertainty.Shown() {
-		return &Uncertainty{Value: meter.Uncertainty.Exact(), Known: true}
+// U is the uncertainty of a reading by the named instrument: the one its row
+// states, else the usual one of such a reading, which is none where it has no
+// known one.
+func (in Instruments) U(id string, usual *Uncertainty) *Uncertainty {
+	if meter, _ := in.Find(id); meter.Uncertainty.Shown() {
+		return Within(meter.Uncertainty.Exact())
 	}
-	if listed {
-		asked = meter.Kind
-	}
-	switch asked {
-	case Probe, SingleUse, AirMeter, PinMeter:
-		return &Uncertainty{Value: Whole(2), Known: true}
-	case SurfMeter:
-		return &Uncertainty{Value: ConvertSpan(Whole(2), Fahrenheit, unit), Known: true}
-	case Oven:
-		return &Uncertainty{Value: Ratio(1, 5), Known: true}
-	}
-	return &Uncertainty{}
+	return usual
 }
 
-// UTemp is the uncertainty of a temperature by an air instrument: its own, or
-// 1 F (practice), in the unit asked for.
+// UTemp is U for the temperatures of an instrument that reads humidity, in
+// the unit asked for; the usual one is 1 F (practice).
 func (in Instruments) UTemp(id string, unit Unit) *Uncertainty {
-	meter, _ := in.Find(id)
-	if u := meter.UncertaintyTemp; u.Shown() {
-		return &Uncertainty{Value: ConvertSpan(u.Exact(), u.Unit, unit), Known: true}
+	if meter, _ := in.Find(id); meter.UncertaintyTemp.Shown() {
+		u := meter.UncertaintyTemp
+		return Within(ConvertSpan(u.Exact(), u.Unit, unit))
 	}
-	return &Uncertainty{Value: ConvertSpan(Whole(1), Fahrenheit, unit), Known: true}
+	return Within(ConvertSpan(Whole(1), Fahrenheit, unit))
 }
+
+// Within is a known uncertainty.
+func Within(x Exact) *Uncertainty { return &Uncertainty{Value: x, Known: true} }
+
+// Unknown is the uncertainty of a reading for which nobody states one.
+func Unknown() *Uncertainty { return &Uncertainty{} }

@@ -1,7 +1,9 @@
 package evidence
 
 import (
+	"fmt"
 	"slices"
+	"strconv"
 	"time"
 )
 
@@ -48,6 +50,66 @@ func latestRows[T any](rows []T, at func(T) Time) []T {
 		}
 	}
 	return slices.DeleteFunc(rows, func(r T) bool { return at(r).Shown() && at(r).First.Before(last.First) })
+}
+
+// Items are the judged values of things: one a row, made by measure, unusable
+// where the row has no time, and one for a thing that water left without rows.
+func Items[T any](things []Judged[T], at func(T) Time, measure func(name string, row T) Item) []Item {
+	var items []Item
+	for _, thing := range things {
+		if len(thing.Rows) == 0 {
+			var none T
+			it := measure(thing.Name, none)
+			it.Lack, it.Place = WetSince, nil
+			items = append(items, it)
+		}
+		for _, row := range thing.Rows {
+			it := measure(thing.Name, row)
+			if !at(row).Shown() {
+				it.Lack = NoTime
+			}
+			items = append(items, it)
+		}
+	}
+	return items
+}
+
+// Tally is a count of things of which so many are needed; Known is false
+// where the number needed cannot be told.
+type Tally struct {
+	Usable, Unusable int
+	Needed           int
+	Known            bool
+	Unit             Unit
+	One, Many        string // "hole", "holes"
+}
+
+// TallyOf counts things whose every judged row is usable.
+func TallyOf[T any](things []Judged[T], usable func(T) bool) (good, bad int) {
+	for _, thing := range things {
+		if len(thing.Rows) > 0 && !slices.ContainsFunc(thing.Rows, func(r T) bool { return !usable(r) }) {
+			good++
+		} else {
+			bad++
+		}
+	}
+	return good, bad
+}
+
+// Find answers whether enough were taken, on an area of that size.
+func (t Tally) Find(size Reading) Finding {
+	f := Finding{Outcome: Enough(t.Usable, t.Unusable, t.Needed, t.Known), Value: strconv.Itoa(t.Usable), Unit: t.Unit}
+	f.Reason = fmt.Sprintf("%s usable", Count(t.Usable, t.One, t.Many))
+	if t.Unusable > 0 {
+		f.Reason += fmt.Sprintf(" and %d unusable", t.Unusable)
+	}
+	if !t.Known {
+		f.Reason += "; how many are needed cannot be told: the area's size is not recorded"
+		return f
+	}
+	f.Limit = strconv.Itoa(t.Needed)
+	f.Reason += fmt.Sprintf("; %s asked for on %s", Count(t.Needed, "is", "are"), size)
+	return f
 }
 
 // Enough answers a count: met if enough are usable; not shown if only the

@@ -76,3 +76,8 @@ func ConvertSpan(x Exact, from, to Unit) Exact {
 	t, _ := to.scale()
 	return Exact{new(big.Rat).Quo(new(big.Rat).Mul(x.rat(), f), t)}
 }
+
+// Computed is a number computed here from typed ones, exactly.
+func Computed(d decimal.Decimal, u Unit) Reading {
+	return Reading{Written: d.String(), Value: d, Unit: u}
+}

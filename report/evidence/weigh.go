@@ -86,7 +86,8 @@ func (it Item) margin(acc Acceptance) (room Exact, end Bound, bounded bool) {
 	return room, end, bounded
 }
 
-func (it Item) breaks(acc Acceptance) bool {
+// Breaks says whether the item can be compared and breaks its limit.
+func (it Item) Breaks(acc Acceptance) bool {
 	room, _, bounded := it.margin(acc)
 	return it.usable(acc) && bounded && room.Sign() < 0
 }
@@ -109,7 +110,7 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 	var broken, lacking, good []Item
 	for _, it := range items {
 		switch {
-		case it.breaks(acc):
+		case it.Breaks(acc):
 			broken = append(broken, it)
 		case it.lack(acc) != "":
 			lacking = append(lacking, it)

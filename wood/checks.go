@@ -1,0 +1,215 @@
+package wood
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"firstboard/report/evidence"
+)
+
+// Checks are the checks of wood, in report order.
+func Checks() []evidence.Check[Floor] {
+	nwfa := evidence.Cite{Source: "NWFA guidance 2017", Standing: evidence.Published}
+	trade := evidence.Cite{Source: "trade guidance, several", Standing: evidence.Published}
+	return []evidence.Check[Floor]{
+		{
+			ID: "subfloor-count", Deciding: true, Judge: enoughSubfloor,
+			Asks: "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
+			Cite: evidence.Cite{Source: "NWFA guidance 2017; the 3: common practice, no source", Standing: evidence.Published},
+		},
+		{
+			ID: "subfloor-mc", Deciding: true, Judge: subfloorMC,
+			Asks: "is every subfloor reading at or under its limit (12 % MC unless a product states one)?",
+			Cite: evidence.Cite{Source: "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)", Standing: evidence.Published},
+		},
+		{
+			ID: "subfloor-spots", Judge: subfloorSpots,
+			Asks: "is no subfloor reading more than 3 points above the median?",
+			Cite: trade,
+		},
+		{
+			ID: "flooring-count", Deciding: true, Judge: enoughBoards,
+			Asks: "were enough boards read: 40 for each 1000 ft2, never fewer than 3, at least 10 a lot where there are several, and no more than 1 in 10 set aside?",
+			Cite: evidence.Cite{Source: "NWFA guidance 2019 (the 40); the rest: common practice, no source", Standing: evidence.Published},
+		},
+		{
+			ID: "flooring-mc", Deciding: true, Judge: boardsMC,
+			Asks: "does every board lie in the range of moisture content that a product states?",
+			Cite: evidence.Cite{Source: "the record", Standing: evidence.ByHand},
+		},
+		{
+			ID: "wood-difference", Deciding: true, Judge: difference,
+			Asks: "is each lot's mean within 4 points (face under 3 in) or 2 points (3 in and over) of the subfloor's mean?",
+			Cite: nwfa,
+		},
+	}
+}
+
+// DefaultSubfloorMC is the limit where the covering states none: 12 % MC.
+func DefaultSubfloorMC() evidence.Bound {
+	return evidence.Bound{
+		Number: evidence.Typed("12", evidence.MC),
+		Cite:   evidence.Cite{Source: "trade guidance, several (12 to 13 %)", Standing: evidence.Published},
+	}
+}
+
+// DefaultDifference is the limit of the difference of means where the covering
+// states none: 4 points for a face under 3 in, 2 points from there on and
+// where the face is not known. NWFA wrote it for solid wood; for other boards
+// it is taken by analogy.
+func DefaultDifference(face evidence.Reading, solid bool) evidence.Bound {
+	points := "2"
+	if face.Shown() && face.In(evidence.Inch).Cmp(evidence.Whole(3)) < 0 {
+		points = "4"
+	}
+	cite := evidence.Cite{Source: "NWFA guidance 2017", Standing: evidence.Published}
+	if !solid {
+		cite = evidence.Cite{Source: "NWFA guidance 2017 for solid wood, by analogy", Standing: evidence.Practice}
+	}
+	return evidence.Bound{Number: evidence.Typed(points, evidence.Points), Cite: cite}
+}
+
+// Needed is the number of pieces for an area at so many per 1000 ft2, never
+// fewer than 3. Known is false for a blank size.
+func Needed(size evidence.Reading, per1000 int) (n int, known bool) {
+	if !size.Shown() {
+		return 0, false
+	}
+	share := size.In(evidence.SquareFoot).Mul(evidence.Ratio(int64(per1000), 1000))
+	return max(3, share.Ceil()), true
+}
+
+const (
+	noSubfloor = "no subfloor piece was read"
+	noBoard    = "no board was read"
+)
+
+func enoughSubfloor(f Floor) evidence.Finding {
+	if f.NoSubfloor != "" {
+		return evidence.Unneeded("%s", f.NoSubfloor)
+	}
+	return f.tally(f.Pieces(OfSubfloor), 20, "subfloor piece", "subfloor pieces")
+}
+
+func (f Floor) tally(things []evidence.Judged[Row], per1000 int, one, many string) evidence.Finding {
+	usable, unusable := evidence.TallyOf(things, counts)
+	needed, known := Needed(f.Size, per1000)
+	return evidence.Tally{
+		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
+		Unit: evidence.Pieces, One: one, Many: many,
+	}.Find(f.Size)
+}
+
+func subfloorMC(f Floor) evidence.Finding {
+	if f.NoSubfloor != "" {
+		return evidence.Unneeded("%s", f.NoSubfloor)
+	}
+	items := slices.Concat(f.PieceItems(OfSubfloor, f.Subfloor)...)
+	return evidence.Weigh(items, f.Acceptance, noSubfloor)
+}
+
+// subfloorSpots holds each piece against the median: where a piece was read
+// twice at one time, its higher reading against the median of the lower ones.
+func subfloorSpots(f Floor) evidence.Finding {
+	if f.NoSubfloor != "" {
+		return evidence.Unneeded("%s", f.NoSubfloor)
+	}
+	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("3", evidence.Points)})
+	pieces := f.PieceItems(OfSubfloor, limit)
+	mid, known := median(pieces)
+	var items []evidence.Item
+	for _, it := range slices.Concat(pieces...) {
+		if it.Lack == "" && known {
+			over := it.Value.Sub(mid)
+			it.Says = fmt.Sprintf("%s read %s %% MC against a median of %s %% MC", it.Name, it.Written, mid.Text())
+			it.Value, it.Written = over, over.Text(evidence.Whole(3))
+		}
+		it.U = nil
+		items = append(items, it)
+	}
+	return evidence.Weigh(items, evidence.Acceptance{}, noSubfloor)
+}
+
+func median(pieces [][]evidence.Item) (evidence.Exact, bool) {
+	var values []evidence.Exact
+	for _, items := range pieces {
+		usable := slices.DeleteFunc(slices.Clone(items), func(it evidence.Item) bool { return it.Lack != "" })
+		if len(usable) > 0 {
+			values = append(values, low(usable))
+		}
+	}
+	if len(values) == 0 {
+		return evidence.Exact{}, false
+	}
+	slices.SortFunc(values, evidence.Exact.Cmp)
+	n := len(values)
+	return evidence.Mean(values[(n-1)/2 : n/2+1]), true
+}
+
+func enoughBoards(f Floor) evidence.Finding {
+	if f.NoFlooring != "" {
+		return evidence.Unneeded("%s", f.NoFlooring)
+	}
+	lots := f.Lots()
+	var all []evidence.Judged[Row]
+	var each []evidence.Finding
+	for _, lot := range lots {
+		all = append(all, lot.Boards...)
+		each = append(each, setAside(lot))
+		if len(lots) > 1 {
+			each = append(each, enoughOfLot(lot))
+		}
+	}
+	return evidence.Worst(append([]evidence.Finding{f.tally(all, 40, "board", "boards")}, each...)...)
+}
+
+func enoughOfLot(lot Lot) evidence.Finding {
+	usable, unusable := evidence.TallyOf(lot.Boards, counts)
+	f := evidence.Finding{Outcome: evidence.Enough(usable, unusable, 10, true), Value: strconv.Itoa(usable), Limit: "10", Unit: evidence.Pieces}
+	f.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
+	return f
+}
+
+func setAside(lot Lot) evidence.Finding {
+	f := evidence.Finding{Outcome: evidence.Met, Value: strconv.Itoa(lot.SetAside), Unit: evidence.Pieces}
+	if lot.SetAside*10 > lot.Read {
+		f.Outcome, f.Limit = evidence.NotMet, strconv.Itoa(lot.Read/10)
+		f.Reason = fmt.Sprintf("%s: %d of %s were set aside; more than 1 in 10 speaks against the lot", lot.Title(), lot.SetAside, evidence.Count(lot.Read, "board", "boards"))
+	}
+	return f
+}
+
+func boardsMC(f Floor) evidence.Finding {
+	switch {
+	case f.NoFlooring != "":
+		return evidence.Unneeded("%s", f.NoFlooring)
+	case !f.Flooring.Shown():
+		return evidence.Unneeded("no product states a moisture content for the flooring")
+	}
+	var items []evidence.Item
+	for _, lot := range f.Lots() {
+		items = append(items, f.eachBoard(lot)...)
+	}
+	return evidence.Weigh(items, f.Acceptance, noBoard)
+}
+
+// eachBoard are the judged values of a lot's boards, or that it has none.
+func (f Floor) eachBoard(lot Lot) []evidence.Item {
+	if mean := f.Mean(lot); len(lot.Boards) == 0 {
+		return []evidence.Item{{Name: lot.Title(), Limit: f.Flooring, Lack: mean.Lack}}
+	}
+	return slices.Concat(f.BoardItems(lot, f.Flooring)...)
+}
+
+func difference(f Floor) evidence.Finding {
+	if f.NoDifference != "" {
+		return evidence.Unneeded("%s", f.NoDifference)
+	}
+	sub := SpanOf(f.PieceItems(OfSubfloor, evidence.Limit{}), noSubfloor)
+	var items []evidence.Item
+	for _, lot := range f.Lots() {
+		items = append(items, f.apart(lot, f.Mean(lot), sub)...)
+	}
+	return evidence.Weigh(items, f.Acceptance, noBoard)
+}
