@@ -64,10 +64,27 @@ func (s Settings) Changed() []Setting {
 	var changed []Setting
 	def := DefaultSettings()
 	for i, item := range s.Items() {
-		was := *def.Items()[i].Value
-		if item.Value.Shown() != was.Shown() || !item.Value.Value.Equal(was.Value) {
+		if differs(*item.Value, *def.Items()[i].Value) {
 			changed = append(changed, item)
 		}
 	}
 	return changed
 }
+
+// Bound is a setting as a bound. One that the job changed is the record's own.
+func (s Settings) Bound(item string) evidence.Bound {
+	def := DefaultSettings()
+	for i, it := range s.Items() {
+		if it.Item != item {
+			continue
+		}
+		b := evidence.Bound{Number: *it.Value}
+		if differs(*it.Value, *def.Items()[i].Value) {
+			b.Cite = evidence.Cite{Source: "the record: Job, " + item, Standing: evidence.ByHand}
+		}
+		return b
+	}
+	return evidence.Bound{}
+}
+
+func differs(a, b evidence.Reading) bool { return a.Shown() != b.Shown() || !a.Value.Equal(b.Value) }

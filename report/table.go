@@ -1,6 +1,11 @@
 package report
 
-import "time"
+import (
+	"slices"
+	"time"
+
+	"firstboard/report/evidence"
+)
 
 // Table is one table of a record as it stands, for copying it unchanged.
 type Table struct {
@@ -37,3 +42,20 @@ const (
 	DayCell
 	TimeCell
 )
+
+// Concerning is the table with the rows of one area, and those of the whole
+// site, where it has a column of areas; else the table as it is.
+func (t Table) Concerning(area string) Table {
+	column := slices.IndexFunc(t.Header, func(h string) bool { return evidence.Same(h, "Area") })
+	if column < 0 {
+		return t
+	}
+	t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r TableRow) bool {
+		if column >= len(r.Cells) {
+			return false
+		}
+		text := r.Cells[column].Text
+		return text != "" && !evidence.Same(text, area)
+	})
+	return t
+}

@@ -8,8 +8,8 @@ import (
 	"firstboard/report/evidence"
 )
 
-// HoleChecks are the checks of probes in sealed holes, in report order.
-func HoleChecks() []evidence.Check[Floor] {
+// holeChecks are the checks of probes in sealed holes, in report order.
+func holeChecks() []evidence.Check[Floor] {
 	advises := func(f Floor) bool { return f.advises(true) }
 	return []evidence.Check[Floor]{
 		{

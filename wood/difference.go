@@ -9,7 +9,7 @@ import (
 // apart is a lot's mean less the subfloor's mean, without sign, as judged
 // values: the two most distant pairs where something was read twice at once.
 func (f Floor) apart(lot Lot, boards, sub Span) []evidence.Item {
-	it := evidence.Item{Name: lot.Title(), Limit: f.Difference, U: f.meansApart(lot), Place: firstPlace(lot)}
+	it := evidence.Item{Name: lot.Title(), Limit: f.Difference, U: f.meansApart(lot), Place: lot.FirstPlace()}
 	switch {
 	case boards.Lack != "":
 		it.Lack = boards.Lack
@@ -50,7 +50,8 @@ func (f Floor) meansApart(lot Lot) *evidence.Uncertainty {
 	return evidence.Within(evidence.Ratio(7, 5))
 }
 
-func firstPlace(lot Lot) evidence.Place {
+// FirstPlace is where the first of the lot's boards was read.
+func (lot Lot) FirstPlace() evidence.Place {
 	for _, board := range lot.Boards {
 		for _, r := range board.Rows {
 			return r.Place

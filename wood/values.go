@@ -108,7 +108,7 @@ func (f Floor) Mean(lot Lot) Span {
 
 // MeanItems are the means of a lot as judged values: one, or two where boards
 // were read twice at one time.
-func MeanItems(lot Lot, mean Span, say func(evidence.Exact) evidence.Item) []evidence.Item {
+func MeanItems(mean Span, say func(evidence.Exact) evidence.Item) []evidence.Item {
 	if mean.Lack != "" {
 		it := say(evidence.Exact{})
 		it.Lack = mean.Lack

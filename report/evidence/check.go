@@ -25,11 +25,13 @@ func (o Outcome) String() string {
 	return "not shown"
 }
 
-// Check is one question put to a subject. Deciding checks can stop an area;
-// Advises, where given, names the subjects for which this one only advises.
+// Check is one question put to a subject. Default is the limit in words where
+// nobody states one. Deciding checks can stop an area; Advises, where given,
+// names the subjects for which this one only advises.
 type Check[T any] struct {
 	ID       string
 	Asks     string
+	Default  string
 	Cite     Cite
 	Deciding bool
 	Advises  func(T) bool
@@ -49,7 +51,7 @@ func (c Check[T]) Find(subject T) Finding {
 
 // Over is the same check put to a subject that holds this one's.
 func Over[T, S any](c Check[T], part func(S) T) Check[S] {
-	over := Check[S]{ID: c.ID, Asks: c.Asks, Cite: c.Cite, Deciding: c.Deciding}
+	over := Check[S]{ID: c.ID, Asks: c.Asks, Default: c.Default, Cite: c.Cite, Deciding: c.Deciding}
 	over.Judge = func(s S) Finding { return c.Judge(part(s)) }
 	if c.Advises != nil {
 		over.Advises = func(s S) bool { return c.Advises(part(s)) }

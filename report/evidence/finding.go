@@ -18,6 +18,7 @@ type Finding struct {
 	Unit     Unit
 	Reason   string
 	Cite     Cite
+	Whose    string // the product whose limit it is; empty where it is nobody's
 	Evidence []Place
 }
 
@@ -41,8 +42,14 @@ func (f Finding) Blocks() bool {
 // that source.
 func (f Finding) Against(l Limit) Finding {
 	f.Limit, f.Unit = l.Text(), l.Unit()
-	if c := l.Cite(); c != (Cite{}) {
-		f.Cite = c
+	return f.by(l.nearest())
+}
+
+// by sets whose limit was decisive and its source, where it has one.
+func (f Finding) by(b Bound) Finding {
+	f.Whose = b.Whose
+	if b.Cite != (Cite{}) {
+		f.Cite = b.Cite
 	}
 	return f
 }

@@ -56,13 +56,13 @@ func (l Limit) String() string {
 	return join(l.Text(), l.Unit())
 }
 
-// Cite is the source of the end that stands nearest to failing a high
-// reading: the highest where there is one, else the lowest.
-func (l Limit) Cite() Cite {
+// nearest is the end that a high reading meets first: the highest where there
+// is one, else the lowest.
+func (l Limit) nearest() Bound {
 	if l.Most.Shown() {
-		return l.Most.Cite
+		return l.Most
 	}
-	return l.Least.Cite
+	return l.Least
 }
 
 // Ends are the known ends in the limit's own unit.

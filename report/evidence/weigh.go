@@ -133,11 +133,10 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 
 func tell(o Outcome, items []Item, acc Acceptance, reason func(Item, []Item, Acceptance) string) Finding {
 	w := worst(items, acc)
-	f := Finding{Outcome: o, Value: w.Written, Reason: reason(w, items, acc), Evidence: Places(items)}.Against(w.Limit)
-	if _, end, _ := w.margin(acc); end.Cite != (Cite{}) {
-		f.Cite = end.Cite
-	}
-	return f
+	_, end, _ := w.margin(acc)
+	f := Finding{Outcome: o, Value: w.Written, Reason: reason(w, items, acc)}
+	f.Evidence = Places(append([]Item{w}, items...))
+	return f.Against(w.Limit).by(end)
 }
 
 func worst(items []Item, acc Acceptance) Item {

@@ -1,0 +1,108 @@
+package acclimate
+
+import (
+	"slices"
+	"time"
+
+	"firstboard/report/evidence"
+)
+
+// airChecks are the checks of the air over slab and wood, in report order.
+func airChecks() []evidence.Check[Room] {
+	return []evidence.Check[Room]{
+		{
+			ID: "air-range", Deciding: true, Judge: airRange,
+			Asks: "was the air in range over the 24 h up to the latest air reading?",
+			Cite: evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood coverings, CRI 105-2019 for others; humidity: the service climate for wood coverings, CRI 105-2019 for others", Standing: evidence.Published},
+		},
+		{
+			ID: "air-held", Deciding: true, Judge: airHeld,
+			Asks: "was the air in range for 48 h up to each judged reading of the slab, and of the flooring where that is wood?",
+			Cite: evidence.Cite{Source: "ASTM F2170 (the 48 h)", Standing: evidence.Recalled},
+		},
+		{
+			ID: "air-usual", Judge: airUsual,
+			Asks: "wood coverings: was the air of the latest 24 h between 30 and 50 % RH?",
+			Cite: evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
+		},
+	}
+}
+
+const noAir = "no air reading"
+
+// latestDay is the window of 24 h up to the latest air reading.
+func (r Room) latestDay() (w window, known bool) {
+	last := r.Latest()
+	return window{from: last.First.Add(-24 * time.Hour), to: last.First, temp: r.Temp, rh: r.RH, acceptance: r.Acceptance}, last.Shown()
+}
+
+func airRange(r Room) evidence.Finding {
+	w, known := r.latestDay()
+	if !known {
+		return evidence.Unshown(noAir).Against(r.Temp)
+	}
+	return r.judge(w)
+}
+
+func airHeld(r Room) evidence.Finding {
+	if r.NoHeld != "" {
+		return evidence.Unneeded("%s", r.NoHeld)
+	}
+	if len(r.HeldFor) == 0 {
+		return evidence.Unshown("there is no judged reading of slab or flooring for which the air was to be held").Against(r.Temp)
+	}
+	f := r.judge(r.heldWindow())
+	if r.HeldLack != "" && f.Outcome == evidence.Met {
+		f.Outcome, f.Reason, f.Evidence = evidence.NotShown, r.HeldLack, nil
+	}
+	return f
+}
+
+// heldWindow runs from the wait before the first judged row to the last.
+func (r Room) heldWindow() window {
+	byTime := func(a, b evidence.Time) int { return a.First.Compare(b.First) }
+	first, last := slices.MinFunc(r.HeldFor, byTime), slices.MaxFunc(r.HeldFor, byTime)
+	return window{
+		from: first.First.Add(-evidence.Duration(r.Held.Exact())), to: last.First, covered: true,
+		temp: r.Temp, rh: r.RH, acceptance: r.Acceptance,
+	}
+}
+
+func airUsual(r Room) evidence.Finding {
+	if !r.Wood {
+		return evidence.Unneeded("the covering is not wood")
+	}
+	w, known := r.latestDay()
+	w.temp = evidence.Limit{}
+	w.rh = between("30", "50", evidence.RH, evidence.Cite{})
+	w.acceptance = evidence.Acceptance{}
+	if !known {
+		return evidence.Unshown(noAir).Against(w.rh)
+	}
+	return r.judge(w)
+}
+
+// JudgedAir are the air rows behind air-range and air-held: those in either
+// window, and the last at or before its start.
+func (r Room) JudgedAir() []Air {
+	var windows []window
+	if w, known := r.latestDay(); known {
+		windows = append(windows, w)
+	}
+	if r.NoHeld == "" && len(r.HeldFor) > 0 {
+		windows = append(windows, r.heldWindow())
+	}
+	before := make([]time.Time, len(windows))
+	for i, w := range windows {
+		before[i] = r.lastBefore(w.from)
+	}
+	return slices.DeleteFunc(slices.Clone(r.Air), func(a Air) bool {
+		at := a.ReadAt
+		for i, w := range windows {
+			if in := !at.First.Before(w.from) && !at.First.After(w.to); !at.Shown() || in || at.First.Equal(before[i]) {
+				return false
+			}
+		}
+		return true
+	})
+}

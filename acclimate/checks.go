@@ -1,0 +1,12 @@
+package acclimate
+
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
+
+// Checks are the checks of air, flooring and service climate, in report order.
+func Checks() []evidence.Check[Room] {
+	return slices.Concat(airChecks(), flooringChecks(), []evidence.Check[Room]{serviceCheck()})
+}

@@ -1,0 +1,175 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/record"
+	"firstboard/report/workbook"
+)
+
+func checkCommand() *cli.Command {
+	return &cli.Command{
+		Name:      "check",
+		Usage:     "judge a record and write the go/no-go workbook",
+		UsageText: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--per-area DIR] [--force]\n\nexample:\n   " + toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
+		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
+			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
+		Flags: []cli.Flag{
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the decision workbook to `FILE.xlsx`"},
+			&cli.StringFlag{Name: "json", Usage: "write the findings as JSON to `FILE`, or to standard output for -"},
+			&cli.StringFlag{Name: "per-area", Usage: "write one workbook for each area into `DIR`"},
+			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
+		},
+		OnUsageError: usage,
+		Action:       check,
+	}
+}
+
+// judged is a record with its decisions.
+type judged struct {
+	record.Record
+	decisions []report.Decision
+}
+
+func check(c *cli.Context) error {
+	if c.NArg() != 1 {
+		return fmt.Errorf("check: one record is judged at a time, and %d were given", c.NArg())
+	}
+	path := c.Args().First()
+	rec, err := record.Read(path)
+	if err != nil {
+		return exit{exitUnusable, err}
+	}
+	j := judged{rec, report.Judge(rec.Job)}
+	targets, err := j.targets(c)
+	if err != nil {
+		return err
+	}
+	if err := free(targets, path, c.Bool("force")); err != nil {
+		return err
+	}
+	if err := makeFolder(c.String("per-area")); err != nil {
+		return err
+	}
+	if err := save(targets); err != nil {
+		return err
+	}
+	if err := j.print(c, targets); err != nil {
+		return exit{exitUnsaved, err}
+	}
+	return j.verdict()
+}
+
+// verdict is noGo unless every area is GO.
+func (j judged) verdict() error {
+	for _, d := range j.decisions {
+		if d.Verdict != evidence.Go {
+			return noGo
+		}
+	}
+	return nil
+}
+
+// targets are the files asked for.
+func (j judged) targets(c *cli.Context) ([]target, error) {
+	var targets []target
+	if out := c.String("output"); out != "" {
+		if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
+			return nil, fmt.Errorf("-o %s: the decision is a workbook; name it with .xlsx", out)
+		}
+		targets = append(targets, target{out, func(w io.Writer) error { return workbook.Write(w, j.book()) }})
+	}
+	if file := c.String("json"); file != "" && file != "-" {
+		targets = append(targets, target{file, j.writeJSON})
+	}
+	if dir := c.String("per-area"); dir != "" {
+		for _, d := range j.decisions {
+			path := filepath.Join(dir, fileName(d.Area.ID)+".xlsx")
+			targets = append(targets, target{path, func(w io.Writer) error { return workbook.Write(w, j.only(d).book()) }})
+		}
+	}
+	return targets, nil
+}
+
+func makeFolder(dir string) error {
+	if dir == "" {
+		return nil
+	}
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return exit{exitUnsaved, fmt.Errorf("%s: the folder cannot be made: %w", dir, err)}
+	}
+	return nil
+}
+
+// fileName is an area's id with what no file name holds turned to a dash.
+func fileName(id string) string {
+	return strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, id)
+}
+
+// book is all that the decision workbook shows.
+func (j judged) book() workbook.Book {
+	return workbook.Book{
+		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: toolName + " " + version,
+		Tables: j.Tables, Decisions: j.decisions,
+		Catalogue: report.Rules(), Limits: report.LimitLines(j.Job), Cautions: report.Cautions(),
+	}
+}
+
+// only is the same record with what concerns one area.
+func (j judged) only(d report.Decision) judged {
+	j.Job.Areas, j.decisions = []report.Area{d.Area}, []report.Decision{d}
+	tables := slices.Clone(j.Tables)
+	for i, t := range tables {
+		tables[i] = t.Concerning(d.Area.ID)
+	}
+	j.Tables = tables
+	return j
+}
+
+func (j judged) writeJSON(w io.Writer) error {
+	a := report.Answers(j.Job, j.decisions)
+	a.Tool = report.ToolAnswer{Name: toolName, Version: version}
+	a.Record = report.RecordAnswer{Name: j.Name, SHA256: j.SHA256, NotRead: append([]string{}, j.NotRead...)}
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	return e.Encode(a)
+}
+
+// print writes the verdicts, or the JSON alone where that goes to standard
+// output.
+func (j judged) print(c *cli.Context, targets []target) error {
+	w := c.App.Writer
+	if c.String("json") == "-" {
+		return j.writeJSON(w)
+	}
+	printDecisions(w, j.decisions, j.Job.Settings.Changed())
+	if len(j.NotRead) > 0 {
+		fmt.Fprint(w, wrap("not read: "+strings.Join(j.NotRead, ", "), ""))
+	}
+	for _, t := range targets {
+		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
+			return errors.New("standard output: cannot be written")
+		}
+	}
+	if len(targets) == 0 {
+		fmt.Fprintln(w, "no workbook written; add -o FILE.xlsx for one")
+	}
+	return nil
+}

@@ -1,0 +1,52 @@
+package main
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+)
+
+// flagsFirst puts the flags of a command before its arguments: the library
+// ignores a flag that follows one, and people write them there.
+func flagsFirst(app *cli.App, args []string) ([]string, error) {
+	if len(args) < 3 {
+		return args, nil
+	}
+	cmd := app.Command(args[1])
+	if cmd == nil {
+		return args, nil
+	}
+	var flags, rest []string
+	for i := 2; i < len(args); i++ {
+		arg := args[i]
+		switch {
+		case arg == "--":
+			rest, i = append(rest, args[i+1:]...), len(args)
+		case !strings.HasPrefix(arg, "-") || arg == "-":
+			rest = append(rest, arg)
+		default:
+			flags = append(flags, arg)
+			if takesValue(cmd, arg) && i+1 < len(args) {
+				i++
+				flags = append(flags, args[i])
+			}
+		}
+	}
+	return slices.Concat(args[:2], flags, []string{"--"}, rest), nil
+}
+
+// takesValue says whether the next argument is this flag's value.
+func takesValue(cmd *cli.Command, arg string) bool {
+	name := strings.TrimLeft(arg, "-")
+	if strings.Contains(name, "=") {
+		return false
+	}
+	for _, flag := range cmd.Flags {
+		if slices.Contains(flag.Names(), name) {
+			_, isSwitch := flag.(*cli.BoolFlag)
+			return !isSwitch
+		}
+	}
+	return false
+}

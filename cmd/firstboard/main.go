@@ -1,0 +1,85 @@
+// Command firstboard judges whether a floor may be laid yet, area by area,
+// from a field record, and writes a go/no-go workbook.
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/urfave/cli/v2"
+)
+
+// The tool's name and version, as every output states them.
+const (
+	toolName = "firstboard"
+	version  = "0.1.0"
+)
+
+// Exit codes.
+const (
+	exitGo       = 0 // every area may be laid
+	exitNoGo     = 1 // some area may not
+	exitUnusable = 2 // the command or the record is unusable
+	exitUnsaved  = 3 // the output could not be written
+)
+
+// exit is an error that carries its exit code.
+type exit struct {
+	code int
+	err  error
+}
+
+func (e exit) Error() string { return e.err.Error() }
+func (e exit) Unwrap() error { return e.err }
+
+// noGo ends a run that judged well and found an area that may not be laid.
+var noGo = exit{exitNoGo, errors.New("some area is not GO")}
+
+func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
+
+// run is the command with its streams, and gives the exit code.
+func run(args []string, stdout, stderr io.Writer) int {
+	app := newApp(stdout, stderr)
+	ordered, err := flagsFirst(app, args)
+	if err == nil {
+		err = app.Run(ordered)
+	}
+	var e exit
+	switch {
+	case err == nil:
+		return exitGo
+	case errors.Is(err, noGo):
+		return exitNoGo
+	case errors.As(err, &e):
+		fmt.Fprintln(stderr, err)
+		return e.code
+	}
+	fmt.Fprintf(stderr, "%v; see %s --help\n", err, toolName)
+	return exitUnusable
+}
+
+func newApp(stdout, stderr io.Writer) *cli.App {
+	return &cli.App{
+		Name:            toolName,
+		Usage:           "judge whether a floor may be laid yet, area by area, and prove it",
+		Version:         version,
+		Writer:          stdout,
+		ErrWriter:       stderr,
+		HideHelpCommand: true,
+		Commands:        []*cli.Command{checkCommand(), rulesCommand()},
+		Action:          noCommand,
+		OnUsageError:    usage,
+		ExitErrHandler:  func(*cli.Context, error) {},
+	}
+}
+
+func usage(_ *cli.Context, err error, _ bool) error { return err }
+
+func noCommand(c *cli.Context) error {
+	if c.NArg() > 0 {
+		return fmt.Errorf("%s: no such command", c.Args().First())
+	}
+	return cli.ShowAppHelp(c)
+}

@@ -1,0 +1,75 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"firstboard/report"
+)
+
+const columns = 80
+
+// wrap breaks text into lines of at most 80 columns, each after the indent.
+func wrap(text, indent string) string {
+	var b strings.Builder
+	width := 0
+	for _, word := range strings.Fields(text) {
+		n := utf8.RuneCountInString(word)
+		switch {
+		case width == 0:
+			b.WriteString(indent)
+			width = len(indent)
+		case width+1+n > columns:
+			b.WriteString("\n" + indent)
+			width = len(indent)
+		default:
+			b.WriteByte(' ')
+			width++
+		}
+		b.WriteString(word)
+		width += n
+	}
+	return b.String() + "\n"
+}
+
+// printDecisions writes a line an area with what stands in its way below it.
+func printDecisions(w io.Writer, decisions []report.Decision, settings []report.Setting) {
+	for _, d := range decisions {
+		head := d.Area.ID + "  " + d.Area.Name + ": " + d.Says()
+		if d.Area.Name == "" {
+			head = d.Area.ID + ": " + d.Says()
+		}
+		if d.GoodUntil.Shown() {
+			head += ", good until " + d.GoodUntil.Written
+		}
+		fmt.Fprint(w, wrap(head, ""))
+		for _, line := range details(d, settings) {
+			fmt.Fprint(w, wrap(line, "    "))
+		}
+	}
+}
+
+func details(d report.Decision, settings []report.Setting) []string {
+	var lines []string
+	for _, f := range d.Findings {
+		if f.Blocks() {
+			lines = append(lines, f.ID+" "+f.Outcome.String()+": "+f.Reason)
+		}
+	}
+	for _, c := range d.Conditions {
+		lines = append(lines, "condition: "+c)
+	}
+	for _, w := range d.Waivers {
+		line := fmt.Sprintf("waived: %s by %s (%s)", w.Check, w.Name, w.Role)
+		if len(w.Doubts) > 0 {
+			line += "; " + strings.Join(w.Doubts, "; ")
+		}
+		lines = append(lines, line)
+	}
+	for _, s := range settings {
+		lines = append(lines, "setting: "+s.Item+" is "+s.Value.Written)
+	}
+	return lines
+}

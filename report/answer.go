@@ -1,0 +1,143 @@
+package report
+
+import (
+	"fmt"
+
+	"firstboard/report/evidence"
+)
+
+// Answer is all that a judged record says, in the shape that programs read.
+// Numbers that people typed or that meet a limit are strings.
+type Answer struct {
+	Tool   ToolAnswer   `json:"tool"`
+	Record RecordAnswer `json:"record"`
+	Job    JobAnswer    `json:"job"`
+	Areas  []AreaAnswer `json:"areas"`
+}
+
+// ToolAnswer names the program that judged.
+type ToolAnswer struct {
+	Name    string `json:"name"`
+	Version string `json:"version"`
+}
+
+// RecordAnswer names what was judged.
+type RecordAnswer struct {
+	Name    string   `json:"name"`
+	SHA256  string   `json:"sha256"`
+	NotRead []string `json:"notRead"`
+}
+
+// JobAnswer is the job's head: its acceptance rule and the settings that
+// differ from their defaults.
+type JobAnswer struct {
+	Name       string            `json:"name"`
+	Site       string            `json:"site"`
+	Acceptance string            `json:"acceptance"`
+	Settings   map[string]string `json:"settings"`
+}
+
+// AreaAnswer is the decision on one area.
+type AreaAnswer struct {
+	ID         string          `json:"id"`
+	Name       string          `json:"name"`
+	Verdict    string          `json:"verdict"`
+	Why        string          `json:"why"`
+	Size       string          `json:"size"`
+	LayOn      string          `json:"layOn"`
+	GoodUntil  string          `json:"goodUntil"`
+	Target     *TargetAnswer   `json:"target"`
+	Blocking   []string        `json:"blocking"`
+	Conditions []string        `json:"conditions"`
+	Waivers    []WaiverAnswer  `json:"waivers,omitempty"`
+	Findings   []FindingAnswer `json:"findings"`
+}
+
+// TargetAnswer is the target equilibrium moisture content in % MC.
+type TargetAnswer struct {
+	Low  string `json:"lowPct"`
+	High string `json:"highPct"`
+	Mid  string `json:"targetPct"`
+}
+
+// WaiverAnswer is one blocking check that somebody signed away.
+type WaiverAnswer struct {
+	Check  string   `json:"check"`
+	Role   string   `json:"role"`
+	Name   string   `json:"name"`
+	Doubts []string `json:"doubts"`
+}
+
+// FindingAnswer is one finding.
+type FindingAnswer struct {
+	ID       string   `json:"id"`
+	Asks     string   `json:"asks"`
+	Outcome  string   `json:"outcome"`
+	Deciding bool     `json:"deciding"`
+	Value    string   `json:"value"`
+	Limit    string   `json:"limit"`
+	Unit     string   `json:"unit"`
+	Reason   string   `json:"reason"`
+	Source   string   `json:"source"`
+	Standing string   `json:"standing"`
+	Evidence []string `json:"evidence"`
+}
+
+// Answers puts decisions into their answer's shape. The caller adds tool and
+// record.
+func Answers(j Job, decisions []Decision) Answer {
+	a := Answer{
+		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},
+		Areas: []AreaAnswer{},
+	}
+	for _, s := range j.Settings.Changed() {
+		a.Job.Settings[s.Item] = s.Value.Written
+	}
+	for _, d := range decisions {
+		a.Areas = append(a.Areas, d.answer())
+	}
+	return a
+}
+
+// AcceptanceRule is the rule's word: simple or guarded.
+func (j Job) AcceptanceRule() string {
+	if j.Guarded {
+		return "guarded"
+	}
+	return "simple"
+}
+
+func (d Decision) answer() AreaAnswer {
+	a := AreaAnswer{
+		ID: d.Area.ID, Name: d.Area.Name, Verdict: string(d.Verdict), Why: d.Why,
+		Size: d.Area.Size.String(), LayOn: d.Area.LayOn.Written, GoodUntil: d.GoodUntil.Written,
+		Blocking: d.Blocking(), Conditions: d.Conditions, Findings: []FindingAnswer{},
+	}
+	if d.Target != nil {
+		a.Target = &TargetAnswer{d.Target.Low, d.Target.High, d.Target.Mid}
+	}
+	for _, w := range d.Waivers {
+		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Role, w.Name, append([]string{}, w.Doubts...)})
+	}
+	for _, f := range d.Findings {
+		a.Findings = append(a.Findings, findingAnswer(f))
+	}
+	return a
+}
+
+func findingAnswer(f evidence.Finding) FindingAnswer {
+	return FindingAnswer{
+		ID: f.ID, Asks: f.Asks, Outcome: f.Outcome.String(), Deciding: f.Deciding,
+		Value: f.Value, Limit: f.Limit, Unit: string(f.Unit), Reason: f.Reason,
+		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence),
+	}
+}
+
+// PlaceNames are places in words.
+func PlaceNames(places []evidence.Place) []string {
+	names := []string{}
+	for _, p := range places {
+		names = append(names, fmt.Sprint(p))
+	}
+	return names
+}

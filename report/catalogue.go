@@ -1,0 +1,53 @@
+package report
+
+import (
+	"slices"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
+)
+
+// Order is the order of the checks, everywhere.
+func Order() []string {
+	return []string{
+		"air-range", "air-held", "air-usual",
+		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
+		"subfloor-count", "subfloor-mc", "subfloor-spots",
+		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "wood-difference",
+		"climate-range", "calibration", "probe-check", "reading-age",
+	}
+}
+
+// Catalogue is every check, in order, put to a site.
+func Catalogue() []evidence.Check[Site] {
+	all := slices.Concat(
+		over(acclimate.Checks(), func(s Site) acclimate.Room { return s.Room }),
+		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
+		over(wood.Checks(), func(s Site) wood.Floor { return s.Wood }),
+		instrumentChecks(),
+	)
+	order := Order()
+	slices.SortStableFunc(all, func(a, b evidence.Check[Site]) int {
+		return slices.Index(order, a.ID) - slices.Index(order, b.ID)
+	})
+	return all
+}
+
+func over[T any](checks []evidence.Check[T], part func(Site) T) []evidence.Check[Site] {
+	var all []evidence.Check[Site]
+	for _, c := range checks {
+		all = append(all, evidence.Over(c, part))
+	}
+	return all
+}
+
+// Rules are the checks as the outputs list them.
+func Rules() []Rule {
+	var rules []Rule
+	for _, c := range Catalogue() {
+		rules = append(rules, Rule{ID: c.ID, Asks: c.Asks, Default: c.Default, Cite: c.Cite, Deciding: c.Deciding})
+	}
+	return rules
+}

@@ -1,0 +1,67 @@
+package report
+
+import "firstboard/report/evidence"
+
+// conditions are the plain sentences that a GO of the area rests on.
+func (s Site) conditions() []string {
+	a := s.Area
+	conditions := []string{}
+	add := func(holds bool, sentence string) {
+		if holds {
+			conditions = append(conditions, sentence)
+		}
+	}
+	glued := a.Fixing == "" || a.Fixing == "glued"
+	unexplained := 0
+	if s.Wood.NoFlooring == "" {
+		for _, lot := range s.Wood.Lots() {
+			unexplained += lot.Unexplained
+		}
+	}
+	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its maker says before anything is laid")
+	add(glued && a.Base == onSlab && s.stack.blank(pHMin, pHMax), "no pH limit was looked up")
+	add(a.Base != onWood && a.SlabKind == "on ground" && a.UnderSlab != "retarder", "no vapour retarder is known below: the reading speaks for its day")
+	add(a.ConditionedBy == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
+	add(a.Base == onWood && a.Below == "", "what lies below was not recorded")
+	add(unexplained > 0, "boards were set aside without a reason")
+	return conditions
+}
+
+// goodUntil is the last day on which laying could start on the same evidence:
+// the day on which the first reading grows too old.
+func (s Site) goodUntil() evidence.Date {
+	last, known := evidence.Day(0), false
+	for _, e := range s.agedRows() {
+		day, ages := s.lastDay(e)
+		if ages && (!known || day < last) {
+			last, known = day, true
+		}
+	}
+	if !known {
+		return evidence.Date{}
+	}
+	return evidence.Date{Written: last.String(), Day: last}
+}
+
+// lastDay is the last day of laying that a row's age allows. The age of a
+// covered slab's rows no longer grows.
+func (s Site) lastDay(e entry) (evidence.Day, bool) {
+	life := s.lifeOf(e.kind).Most.Number.Exact()
+	switch e.kind {
+	case airRow, surfaceRow:
+		day := e.at.Day()
+		for (day + 1).Begins(s.Job.Zone).Sub(e.at.First) <= evidence.Duration(life) {
+			day++
+		}
+		return day, true
+	case slabRow:
+		if s.covered.Shown() {
+			return 0, false
+		}
+	}
+	whole := life.Ceil()
+	if evidence.Whole(whole).Cmp(life) > 0 {
+		whole--
+	}
+	return e.at.Day() + evidence.Day(whole), true
+}

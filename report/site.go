@@ -1,0 +1,178 @@
+package report
+
+import (
+	"slices"
+	"time"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
+)
+
+// Site is one area made ready to be judged: its stack, the limits in force,
+// and its slab, wood and air.
+type Site struct {
+	Job    Job
+	Area   Area
+	Limits Limits
+	Slab   slab.Floor
+	Wood   wood.Floor
+	Room   acclimate.Room
+
+	stack   stack
+	covered evidence.Date // blank where water came after it
+}
+
+// Fixed words of the record that a rule names.
+const (
+	onSlab     = "slab"
+	onWood     = "wood"
+	woodOnSlab = "wood over slab"
+	crawlSpace = "crawl space"
+)
+
+// site gathers what the record says of an area.
+func (j Job) site(a Area) Site {
+	s := Site{Job: j, Area: a, stack: j.stackOf(a)}
+	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
+	s.Limits = s.stack.limits(service)
+	wet, wetDay := j.wetted(a)
+	s.covered = a.CoveredOn
+	if wetDay.Shown() && a.CoveredOn.Shown() && wetDay.Day() > a.CoveredOn.Day {
+		s.covered = evidence.Date{}
+	}
+	s.Slab = s.slabFloor(wet)
+	s.Wood = s.woodFloor(wet)
+	s.Room = s.room(service)
+	return s
+}
+
+// of are the rows that belong to a name.
+func of[T any](rows []T, name string, nameOf func(T) string) []T {
+	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return !evidence.Same(nameOf(r), name) })
+}
+
+// wetted is the latest time that water came to the area or the whole site.
+func (j Job) wetted(a Area) (time.Time, evidence.Time) {
+	var last evidence.Time
+	for _, e := range j.Events {
+		here := e.Area == "" || evidence.Same(e.Area, a.ID)
+		if here && e.What == "wetted" && (!last.Shown() || e.At.After(last)) {
+			last = e.At
+		}
+	}
+	return last.First, last
+}
+
+func (j Job) acceptance() evidence.Acceptance {
+	agreed := j.AcceptanceAgreedBy
+	if agreed != "" && j.AcceptanceAgreedOn.Shown() {
+		agreed += " on " + j.AcceptanceAgreedOn.Written
+	}
+	return evidence.Acceptance{Guarded: j.Guarded, Agreed: agreed}
+}
+
+func (s Site) slabFloor(wet time.Time) slab.Floor {
+	j, a := s.Job, s.Area
+	f := slab.Floor{
+		Size: a.Size, Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
+		Exterior: a.ExteriorWall != "no", MadeOf: a.MadeOf,
+		Loose: a.Fixing == "stretched" || a.Fixing == "loose", Isolated: s.isolated(),
+		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, Emission: s.Limits.Emission, PH: s.Limits.PH, CM: s.Limits.CM,
+		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
+		Covered: s.covered, Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
+	}
+	f.Holes = of(j.Holes, a.ID, func(r slab.Hole) string { return r.Area })
+	f.Dishes = of(j.Dishes, a.ID, func(r slab.Dish) string { return r.Area })
+	f.PHs = of(j.PHs, a.ID, func(r slab.PH) string { return r.Area })
+	f.Carbides = of(j.Carbides, a.ID, func(r slab.Carbide) string { return r.Area })
+	f.Others = of(j.Others, a.ID, func(r slab.Other) string { return r.Area })
+	f.Scans = of(j.Scans, a.ID, func(r slab.Scan) string { return r.Area })
+	s.slabNeeds(&f)
+	return f
+}
+
+// isolated says whether a membrane's data sheet states that it needs no limit
+// of relative humidity.
+func (s Site) isolated() bool {
+	m := s.stack.membrane
+	return m != nil && m.SlabRH.None && m.DataSheet != ""
+}
+
+// slabNeeds says which tests of the slab are not needed, and why.
+func (s Site) slabNeeds(f *slab.Floor) {
+	if s.Area.Base == onWood {
+		none := "there is no slab under the area: its base is wood"
+		f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none
+		return
+	}
+	if s.stack.states(emission, carbide) && !s.stack.states(slabRH) && len(f.Holes) == 0 {
+		f.NoHoles = "no product states a limit of relative humidity: the stack asks for " + s.askedInstead() + " instead"
+	}
+	if !s.stack.states(emission) {
+		f.NoDishes = "no product states a limit of moisture emission"
+	}
+	if !s.stack.states(carbide) {
+		f.NoCM = "no product states a carbide limit"
+	}
+	switch {
+	case s.Area.Base != onSlab:
+		f.NoPH = "the covering is not laid on the slab itself"
+	case !s.stack.states(pHMin, pHMax):
+		f.NoPH = "no product states a pH limit"
+	}
+}
+
+func (s Site) askedInstead() string {
+	var tests []string
+	if s.stack.states(emission) {
+		tests = append(tests, "the emission test")
+	}
+	if s.stack.states(carbide) {
+		tests = append(tests, "the carbide test")
+	}
+	return evidence.List(tests)
+}
+
+func (s Site) woodFloor(wet time.Time) wood.Floor {
+	j, a := s.Job, s.Area
+	f := wood.Floor{
+		Size: a.Size, Rows: of(j.Wood, a.ID, func(r wood.Row) string { return r.Area }),
+		CrawlSpace: a.Below == crawlSpace, GroundCover: a.GroundCover,
+		Subfloor: s.Limits.Subfloor, Flooring: s.Limits.Flooring, Difference: s.Limits.Difference,
+		Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
+	}
+	if s.stack.covering != nil {
+		f.Species = s.stack.covering.Species
+	}
+	s.woodNeeds(&f)
+	return f
+}
+
+// woodNeeds says which tests of wood are not needed, and why.
+func (s Site) woodNeeds(f *wood.Floor) {
+	a := s.Area
+	if !s.stack.isWood() {
+		f.NoFlooring = "the covering is not wood"
+	}
+	if a.Base == onSlab {
+		f.NoSubfloor = "there is no wood subfloor: the base is a slab"
+	}
+	switch {
+	case f.NoFlooring != "":
+		f.NoDifference = f.NoFlooring
+	case f.NoSubfloor != "":
+		f.NoDifference = f.NoSubfloor
+	case a.Fixing != "" && a.Fixing != "nailed" && a.Fixing != "glued":
+		f.NoDifference = "the floor is neither nailed nor glued: it is " + a.Fixing
+	}
+	switch {
+	case a.Base != onWood:
+		f.NoBelow = "the base is not a wood subfloor on joists"
+	case a.Below == "":
+		f.NoBelow = "what lies below was not recorded; a crawl space, an open or an unheated room would make it needed"
+	case a.Below == "heated room":
+		f.NoBelow = "a heated room lies below"
+	}
+}

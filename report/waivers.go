@@ -1,0 +1,83 @@
+package report
+
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
+
+// waivers are the blocking checks of a decision that somebody signed away,
+// with what speaks against each signature. A waiver changes no verdict.
+func (s Site) waivers(d Decision) []Waiver {
+	var waivers []Waiver
+	for _, sign := range of(s.Job.SignOffs, s.Area.ID, func(o SignOff) string { return o.Area }) {
+		if sign.Decision != "waive" {
+			continue
+		}
+		for _, f := range d.Findings {
+			if f.Blocks() && slices.Contains(sign.Waives, f.ID) {
+				w := Waiver{Check: f.ID, Role: sign.Role, Name: sign.Name, Place: sign.Place}
+				w.Doubts = s.doubts(sign, f)
+				waivers = append(waivers, w)
+			}
+		}
+	}
+	return waivers
+}
+
+func (s Site) doubts(sign SignOff, f evidence.Finding) []string {
+	var doubts []string
+	if owner := s.ownerOf(f.Whose); owner != "" && owner != sign.Role {
+		doubts = append(doubts, "the limit is that of "+f.Whose+": only the "+owner+" can waive it")
+	}
+	if last := s.lastReading(); !sign.At.Shown() || last.After(sign.At) {
+		doubts = append(doubts, "not signed after the last judged reading, "+last.Written)
+	}
+	return doubts
+}
+
+// ownerOf is the role whose limit a product's limit is.
+func (s Site) ownerOf(product string) string {
+	switch {
+	case product == "":
+		return ""
+	case evidence.Same(product, s.Area.Covering):
+		return "covering maker"
+	case evidence.Same(product, s.Area.Adhesive):
+		return "adhesive maker"
+	}
+	return "membrane maker"
+}
+
+// lastReading is the time of the last judged reading of the area.
+func (s Site) lastReading() evidence.Time {
+	var last evidence.Time
+	for _, e := range s.judgedRows() {
+		if e.at.Shown() && (!last.Shown() || e.at.After(last)) {
+			last = e.at
+		}
+	}
+	return last
+}
+
+// UnderWaiver says whether every blocking check of the decision is waived.
+func (d Decision) UnderWaiver() bool {
+	blocking := d.Blocking()
+	for _, id := range blocking {
+		if !slices.ContainsFunc(d.Waivers, func(w Waiver) bool { return w.Check == id }) {
+			return false
+		}
+	}
+	return len(blocking) > 0
+}
+
+// Says is the verdict with its reason in words.
+func (d Decision) Says() string {
+	switch {
+	case d.Verdict == evidence.Go:
+		return string(d.Verdict)
+	case d.UnderWaiver():
+		return string(d.Verdict) + ", laid under waiver"
+	}
+	return string(d.Verdict) + ", " + d.Why
+}

@@ -1,0 +1,11 @@
+package slab
+
+import "firstboard/report/evidence"
+
+// Checks are the checks of the slab, in report order.
+func Checks() []evidence.Check[Floor] {
+	return holeChecks()
+}
+
+// HolesAsked is the number of holes for the area.
+func (f Floor) HolesAsked() (n int, known bool) { return HolesNeeded(f.Size) }
