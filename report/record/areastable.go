@@ -1,0 +1,90 @@
+package record
+
+import (
+	"slices"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+func areasTable() table[report.Area] {
+	type area = report.Area
+	return table[area]{name: "Areas", keep: keepArea, columns: []column[area]{
+		listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
+		text("Name", func(a *area) *string { return &a.Name }),
+		number("Size", sizes(), aboveNought, func(a *area) *evidence.Reading { return &a.Size }).must(),
+		word("Base", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Base }).always(),
+		number("Slab thickness", inches(), aboveNought, func(a *area) *evidence.Reading { return &a.Thickness }),
+		number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
+		word("Slab kind", []string{"on ground", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
+		word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulphate"}, func(a *area) *string { return &a.MadeOf }),
+		word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
+		yesNo("Exterior wall", func(a *area) *string { return &a.ExteriorWall }),
+		date("Placed on", anyYear, func(a *area) *evidence.Date { return &a.PlacedOn }),
+		date("Enclosed on", anyYear, func(a *area) *evidence.Date { return &a.EnclosedOn }),
+		yesNo("Heated", func(a *area) *string { return &a.Heated }),
+		clockOrDay("Heat run from", anyYear, func(a *area) *evidence.Time { return &a.HeatRunFrom }),
+		word("Conditioned by", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.ConditionedBy }),
+		word("Below", []string{"heated room", "unheated room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
+		yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
+		product("Covering", coverings(), func(a *area) *string { return &a.Covering }).always(),
+		product("Adhesive", []string{"adhesive"}, func(a *area) *string { return &a.Adhesive }),
+		product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
+		word("Fixing", []string{"nailed", "glued", "floating", "stretched", "loose"}, func(a *area) *string { return &a.Fixing }),
+		climate(func(a *area) *string { return &a.Climate }).always(),
+		date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
+		date("Lay on", anyYear, func(a *area) *evidence.Date { return &a.LayOn }).must(),
+		number("Run", feet(), aboveNought, func(a *area) *evidence.Reading { return &a.Run }),
+	}}
+}
+
+func keepArea(d *decoder, a report.Area) {
+	if a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2 && (a.SlabKind == "on ground" || a.SlabKind == "metal deck") {
+		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", a.SlabKind)
+	}
+	if a.CoveredOn.Shown() && a.LayOn.Shown() && a.CoveredOn.Day > a.LayOn.Day {
+		d.faultAt("Covered on", "%s", saying(a.CoveredOn.Written, "is after Lay on, %s; write the day the membrane went down, or mend Lay on", a.LayOn.Written))
+	}
+	a.Place = d.here()
+	d.job.Areas = append(d.job.Areas, a)
+}
+
+// product is a column that names a product of certain kinds. Products come
+// after areas, so it is looked up when both are read.
+func product(title string, kinds []string, field func(*report.Area) *string) column[report.Area] {
+	col := name(title, field)
+	store := col.read
+	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+		store(d, c, a)
+		typed := c.Text
+		d.later(func() { d.product(typed, title, kinds) })
+	}
+	return col
+}
+
+func (d *decoder) product(typed, title string, kinds []string) {
+	if _, ok := d.products.find(typed); !ok {
+		d.fault("%s", d.products.complaint(typed))
+		return
+	}
+	at := slices.IndexFunc(d.job.Products, func(p report.Product) bool { return evidence.Same(p.ID, typed) })
+	if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
+		d.fault("%s", saying(typed, "is of the kind %s; write a product of the kind %s", kind, either(kinds)))
+	}
+}
+
+// climate is the column that names an area's climate, looked up as late.
+func climate(field func(*report.Area) *string) column[report.Area] {
+	col := name("Climate", field)
+	store := col.read
+	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+		store(d, c, a)
+		typed := c.Text
+		d.later(func() {
+			if _, ok := d.climates.find(typed); !ok {
+				d.fault("%s", d.climates.complaint(typed))
+			}
+		})
+	}
+	return col
+}

@@ -1,0 +1,131 @@
+package record
+
+import (
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// text is a column of free words.
+func text[T any](name string, field func(*T) *string) column[T] {
+	return column[T]{name: name, read: func(d *decoder, c *report.Cell, row *T) {
+		c.Kind = report.TextCell
+		*field(row) = strings.TrimSpace(c.Text)
+	}}
+}
+
+// name is a column of identifiers.
+func name[T any](title string, field func(*T) *string) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		c.Kind = report.TextCell
+		*field(row) = evidence.Tidy(c.Text)
+	}}
+}
+
+// listed is a column of identifiers that each name a row of its own table.
+func listed[T any](title string, in func(*decoder) *index, field func(*T) *string) column[T] {
+	col := name(title, field)
+	store := col.read
+	col.read = func(d *decoder, c *report.Cell, row *T) {
+		store(d, c, row)
+		if !in(d).add(*field(row)) {
+			d.fault("%s", saying(c.Text, "is listed twice; keep one row of it or rename one"))
+		}
+	}
+	return col
+}
+
+// area is a column that names an area.
+func area[T any](field func(*T) *string) column[T] {
+	return reference("Area", func(d *decoder) *index { return &d.areas }, field)
+}
+
+// instrument is a column that names an instrument.
+func instrument[T any](field func(*T) *string) column[T] {
+	return reference("Instrument", func(d *decoder) *index { return &d.instruments }, field)
+}
+
+func reference[T any](title string, to func(*decoder) *index, field func(*T) *string) column[T] {
+	col := name(title, field)
+	store := col.read
+	col.read = func(d *decoder, c *report.Cell, row *T) {
+		store(d, c, row)
+		if _, ok := to(d).find(*field(row)); !ok {
+			d.fault("%s", to(d).complaint(c.Text))
+		}
+	}
+	return col
+}
+
+// word is a column of fixed words, stored in their own spelling.
+func word[T any](title string, words []string, field func(*T) *string) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		c.Kind = report.TextCell
+		w, complaint := oneOf(c.Text, words)
+		if complaint != "" {
+			d.fault("%s", complaint)
+		}
+		*field(row) = w
+	}}
+}
+
+func yesNo[T any](title string, field func(*T) *string) column[T] {
+	return word(title, []string{"yes", "no"}, field)
+}
+
+// number is a column of plain decimals under a rule. Its units are those the
+// header may carry in its bracket.
+func number[T any](title string, units []evidence.Unit, rule rule, field func(*T) *evidence.Reading) column[T] {
+	return column[T]{name: title, units: units, read: func(d *decoder, c *report.Cell, row *T) {
+		*field(row) = d.number(c, rule)
+	}}
+}
+
+// limit is a column of a product's limits: a number, none, or blank.
+func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
+	return column[T]{name: title, units: units, read: func(d *decoder, c *report.Cell, row *T) {
+		if c.Kind == report.TextCell && evidence.Same(c.Text, "none") {
+			field(row).None = true
+			return
+		}
+		field(row).Number = d.number(c, rule)
+	}}
+}
+
+// date is a column of calendar days.
+func date[T any](title string, from earliest, field func(*T) *evidence.Date) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		*field(row) = d.date(c, from)
+	}}
+}
+
+// clock is a column of times.
+func clock[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		*field(row) = d.time(c, from)
+	}}
+}
+
+// clockOrDay is a column of times in which a day alone means its end.
+func clockOrDay[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		if isDay(c) {
+			*field(row) = d.endOf(d.date(c, from))
+			return
+		}
+		*field(row) = d.time(c, from)
+	}}
+}
+
+// flag is a column of yes and no in which a blank is a no.
+func flag[T any](title string, field func(*T) *bool) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		c.Kind = report.TextCell
+		w, complaint := oneOf(c.Text, []string{"yes", "no"})
+		if complaint != "" {
+			d.fault("%s", complaint)
+		}
+		*field(row) = w == "yes"
+	}}
+}

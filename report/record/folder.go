@@ -1,0 +1,154 @@
+package record
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/csv"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"hash"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+	"unicode/utf8"
+
+	"firstboard/report"
+)
+
+// openFolder reads the known tables of a folder. Its sum runs over them in
+// the order of their file names: name, NUL, length, NUL, bytes.
+func openFolder(name, path string) (origin, error) {
+	entries, err := os.ReadDir(path) // sorted by name
+	if err != nil {
+		return origin{}, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
+	}
+	o := origin{name: name, tables: map[string]*source{}}
+	sum := sha256.New()
+	for _, e := range entries {
+		if !regular(path, e) {
+			continue
+		}
+		if err := o.addFile(e.Name(), path, sum); err != nil {
+			return origin{}, err
+		}
+	}
+	if len(o.tables) == 0 {
+		return origin{}, fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv", name)
+	}
+	o.sum = hex.EncodeToString(sum.Sum(nil))
+	return o, nil
+}
+
+// regular says whether an entry is a file that counts; a link counts as what
+// it leads to.
+func regular(folder string, e os.DirEntry) bool {
+	if strings.HasPrefix(e.Name(), ".") {
+		return false
+	}
+	info, err := os.Stat(filepath.Join(folder, e.Name()))
+	return err != nil || info.Mode().IsRegular()
+}
+
+func (o *origin) addFile(file, folder string, sum hash.Hash) error {
+	table := tableOfFile(file)
+	if table == "" {
+		o.notRead = append(o.notRead, file)
+		return nil
+	}
+	if was := o.tables[table]; was != nil {
+		return fmt.Errorf("%s: %s and %s are both the table %s; keep one of them", o.name, was.file, file, table)
+	}
+	data, err := load(file, filepath.Join(folder, file))
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(sum, "%s\x00%d\x00", file, len(data))
+	sum.Write(data)
+	o.tables[table], err = readCSV(table, file, data)
+	return err
+}
+
+// tableOfFile is the table a file name stands for, or empty.
+func tableOfFile(file string) string {
+	for _, s := range schemas() {
+		if strings.EqualFold(file, strings.ReplaceAll(s.title(), " ", "-")+".csv") {
+			return s.title()
+		}
+	}
+	return ""
+}
+
+// readCSV is one CSV file as a table. Its header is its first line that is
+// not blank; its rows are numbered by their lines.
+func readCSV(table, file string, data []byte) (*source, error) {
+	data = bytes.TrimPrefix(data, []byte("\ufeff"))
+	if !utf8.Valid(data) || bytes.IndexByte(data, 0) >= 0 {
+		return nil, fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", file)
+	}
+	src := &source{Table: report.Table{Name: table}, file: file}
+	r := csv.NewReader(bytes.NewReader(data))
+	r.Comma = separator(data)
+	r.FieldsPerRecord = -1
+	r.ReuseRecord = true
+	src.comma = r.Comma == ';'
+	for first := true; ; first = false {
+		fields, err := r.Read()
+		if err == io.EOF {
+			return src, nil
+		}
+		if err != nil {
+			return nil, broken(file, err)
+		}
+		line, _ := r.FieldPos(0)
+		if err := src.line(first, line, fields); err != nil {
+			return nil, err
+		}
+	}
+}
+
+func (s *source) line(header bool, number int, fields []string) error {
+	for i, f := range fields {
+		if !header {
+			s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
+			continue
+		}
+		if i >= widest && strings.TrimSpace(f) != "" {
+			return fmt.Errorf("%s row %d: has more than %d columns; keep the table's own", s.file, number, widest)
+		}
+		s.head(i, f)
+	}
+	return nil
+}
+
+// broken says what a CSV file's quotes are up to.
+func broken(file string, err error) error {
+	var at *csv.ParseError
+	if !errors.As(err, &at) {
+		return fmt.Errorf("%s: cannot be read (%w)", file, err)
+	}
+	return fmt.Errorf("%s row %d: a quote is out of place (%w); put an entry that holds a quote in quotes and double the quotes inside it", file, at.StartLine, at.Err)
+}
+
+// separator is the comma, semicolon or tab that parts the header line most.
+func separator(data []byte) rune {
+	line, _, _ := bytes.Cut(bytes.TrimLeft(data, "\r\n"), []byte("\n"))
+	counts := map[byte]int{}
+	quoted := false
+	for _, b := range line {
+		if b == '"' {
+			quoted = !quoted
+		}
+		if !quoted {
+			counts[b]++
+		}
+	}
+	best := byte(',')
+	for _, sep := range []byte(";\t") {
+		if counts[sep] > counts[best] {
+			best = sep
+		}
+	}
+	return rune(best)
+}

@@ -1,0 +1,62 @@
+package record
+
+import (
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+func instrumentKinds() []string {
+	return []string{evidence.Probe, evidence.SingleUse, evidence.AirMeter, "surface", "pin",
+		"pinless", "oven", "balance", "pH", "CM", "other"}
+}
+
+func instrumentsTable() table[evidence.Instrument] {
+	type meter = evidence.Instrument
+	return table[meter]{name: "Instruments",
+		columns: []column[meter]{
+			listed("Instrument", func(d *decoder) *index { return &d.instruments }, func(m *meter) *string { return &m.ID }).always(),
+			word("Kind", instrumentKinds(), func(m *meter) *string { return &m.Kind }).always(),
+			text("Maker and model", func(m *meter) *string { return &m.Model }),
+			text("Serial", func(m *meter) *string { return &m.Serial }),
+			date("Calibrated on", since90, func(m *meter) *evidence.Date { return &m.CalibratedOn }),
+			date("Due on", since90, func(m *meter) *evidence.Date { return &m.DueOn }),
+			text("Certificate", func(m *meter) *string { return &m.Certificate }),
+			number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
+			number("Uncertainty temp", fahrenheit(), notNegative, func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
+		},
+		keep: func(d *decoder, m meter) {
+			m.Place = d.here()
+			d.job.Instruments[evidence.Key(m.ID)] = m
+		}}
+}
+
+func checksTable() table[report.InstrumentCheck] {
+	type check = report.InstrumentCheck
+	return table[check]{name: "Instrument checks",
+		columns: []column[check]{
+			instrument(func(c *check) *string { return &c.Instrument }).always(),
+			clock("Checked at", since90, func(c *check) *evidence.Time { return &c.CheckedAt }).must(),
+			text("Standard", func(c *check) *string { return &c.Standard }),
+			checked("Expected", func(c *check) *evidence.Reading { return &c.Expected }).must(),
+			checked("Read", func(c *check) *evidence.Reading { return &c.Read }).must(),
+			text("By", func(c *check) *string { return &c.By }),
+		},
+		keep: func(d *decoder, c check) {
+			c.Place = d.here()
+			d.job.Checks = append(d.job.Checks, c)
+		}}
+}
+
+// checked is a column of numbers in the unit of the row's instrument: no
+// fractions of one where that reads RH.
+func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
+	return column[report.InstrumentCheck]{name: title, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
+		meter, _ := d.job.Instruments.Find(d.typed("Instrument").Text)
+		switch meter.Kind {
+		case evidence.Probe, evidence.SingleUse, evidence.AirMeter:
+			*field(row) = d.number(c, fraction)
+		default:
+			*field(row) = d.number(c, anything)
+		}
+	}}
+}

@@ -1,0 +1,93 @@
+package record
+
+import (
+	"strings"
+	"time"
+	_ "time/tzdata" // a record's zone is known on every machine
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// item is a row of Job: a column turned on its side.
+type item struct {
+	name  string
+	entry *report.Cell
+}
+
+func jobTable() table[item] {
+	items := jobItems()
+	return table[item]{name: "Job",
+		columns: []column[item]{
+			name("Item", func(i *item) *string { return &i.name }).always(),
+			column[item]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *item) { i.entry = c }}.must(),
+		},
+		keep: func(d *decoder, i item) {
+			if i.name != "" {
+				d.item(i, items)
+			}
+		}}
+}
+
+// item reads a row of Job by the column that its name stands for.
+func (d *decoder) item(i item, items []column[report.Job]) {
+	at, unit, complaint := match(i.name, items)
+	if complaint != "" {
+		d.faultAt("Item", "%s", saying(i.name, "%s", complaint))
+		return
+	}
+	if !d.items.add(items[at].name) {
+		d.faultAt("Item", "%s", saying(i.name, "is listed twice; keep one row of it"))
+		return
+	}
+	if i.entry != nil && i.entry.Kind != report.BlankCell {
+		d.column, d.unit = d.place["Entry"], unit
+		items[at].read(d, i.entry, &d.job)
+	}
+}
+
+func jobItems() []column[report.Job] {
+	type job = report.Job
+	items := []column[job]{
+		text("Job", func(j *job) *string { return &j.Name }),
+		text("Site", func(j *job) *string { return &j.Site }),
+		text("Prepared by", func(j *job) *string { return &j.PreparedBy }),
+		text("Company", func(j *job) *string { return &j.Company }),
+		text("General contractor", func(j *job) *string { return &j.GeneralContractor }),
+		{name: "Time zone", read: readZone},
+		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Metre}, anything, func(j *job) *evidence.Reading { return &j.Elevation }),
+		{name: "Acceptance", read: readAcceptance},
+		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
+		date("Acceptance agreed on", anyYear, func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
+	}
+	settings := report.DefaultSettings()
+	for i, s := range settings.Items() {
+		title, _ := split(s.Item)
+		units := in(s.Value.Unit)
+		if s.Value.Unit == evidence.None {
+			units = fahrenheit()
+		}
+		items = append(items, number(title, units, notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
+	}
+	return items
+}
+
+func readZone(d *decoder, c *report.Cell, j *report.Job) {
+	c.Kind = report.TextCell
+	zone := strings.TrimSpace(c.Text)
+	at, err := time.LoadLocation(zone)
+	if err != nil || at == time.Local {
+		d.fault("%s", saying(zone, "is not a time zone; write its area and city, such as America/Chicago"))
+		return
+	}
+	j.Zone, j.ZoneName = at, zone
+}
+
+func readAcceptance(d *decoder, c *report.Cell, j *report.Job) {
+	c.Kind = report.TextCell
+	w, complaint := oneOf(c.Text, []string{"simple", "guarded"})
+	if complaint != "" {
+		d.fault("%s", complaint)
+	}
+	j.Guarded = w == "guarded"
+}

@@ -1,0 +1,90 @@
+package record
+
+import (
+	"strings"
+
+	"github.com/shopspring/decimal"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// number reads the number of a cell, in the unit of its column.
+func (d *decoder) number(c *report.Cell, broken rule) evidence.Reading {
+	percent := c.Kind == percentCell
+	written, complaint := d.written(c)
+	if complaint != "" {
+		d.fault("%s", complaint)
+		return evidence.Reading{}
+	}
+	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit, Place: d.cell()}
+	if complaint := broken(r, percent); complaint != "" {
+		d.fault("%s", saying(strings.TrimSpace(c.Text), "%s", complaint))
+		return evidence.Reading{}
+	}
+	c.Kind, c.Text, c.Places = report.NumberCell, written, places(written)
+	return r
+}
+
+// written is the plain decimal that a cell holds.
+func (d *decoder) written(c *report.Cell) (string, string) {
+	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
+		return "", saying(c.Text, "is a date, not a number; write the number, and format the cell as one")
+	}
+	text := strings.TrimSpace(c.Text)
+	if d.src.comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
+		text = strings.Replace(text, ",", ".", 1)
+	}
+	const longest = 40
+	switch {
+	case !plain(text):
+		return "", saying(strings.TrimSpace(c.Text), "is not a plain number; write %s", plainer(text))
+	case len(text) > longest:
+		return "", saying(text, "has more digits than any reading; write the number as read")
+	}
+	return text, ""
+}
+
+func places(written string) int {
+	_, after, _ := strings.Cut(written, ".")
+	return len(after)
+}
+
+// plain says whether s is a plain decimal: digits, with a minus before them
+// and a point among them at most.
+func plain(s string) bool {
+	whole, part, point := strings.Cut(strings.TrimPrefix(s, "-"), ".")
+	return digits(whole) && (!point || digits(part))
+}
+
+func digits(s string) bool {
+	for i := range len(s) {
+		if s[i] < '0' || s[i] > '9' {
+			return false
+		}
+	}
+	return s != ""
+}
+
+// plainer is the plain decimal that was probably meant, or an example.
+func plainer(s string) string {
+	s = strings.NewReplacer(" ", "", "\u00a0", "", "\u2212", "-", "'", "", "%", "", "+", "").Replace(s)
+	whole, part, comma := strings.Cut(s, ",")
+	switch {
+	case comma && (strings.Contains(part, ",") || len(strings.TrimRight(part, "0123456789")) > 0 || len(part) == 3):
+		s = strings.ReplaceAll(s, ",", "")
+	case comma:
+		s = whole + "." + part
+	}
+	if strings.HasPrefix(s, ".") {
+		s = "0" + s
+	}
+	s = strings.TrimSuffix(s, ".")
+	if x, err := decimal.NewFromString(s); err == nil && len(s) < 20 && x.Exponent() < 20 && x.Exponent() > -20 {
+		if !plain(s) {
+			s = x.String()
+		}
+		return s
+	}
+	return "digits with a point, such as 84.7"
+}

@@ -1,0 +1,104 @@
+package record
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"firstboard/report"
+)
+
+// ErrNoArea says that a record lists no area, so there is nothing to judge.
+var ErrNoArea = errors.New("no area is listed")
+
+// Record is a job as it was recorded, with what its outputs need to say where
+// it came from and to carry its tables along unchanged.
+type Record struct {
+	Name    string         // base name of the folder or file, never a path
+	SHA256  string         // in hex; of a folder, over its known tables
+	NotRead []string       // sheets or files that are no table of a record, sorted
+	Tables  []report.Table // the known tables as they stand, in the design's order
+	Job     report.Job
+}
+
+// Read reads the record at path: a folder of CSV files or a workbook. What a
+// person has to mend in the tables comes as Faults, all together; a file that
+// cannot be used at all is one plain error.
+func Read(path string) (Record, error) {
+	from, err := open(path)
+	if err != nil {
+		return Record{}, err
+	}
+	d := newDecoder()
+	rec := Record{Name: from.name, SHA256: from.sum, NotRead: from.notRead}
+	for order, s := range schemas() {
+		if src := from.tables[s.title()]; src != nil {
+			d.read(order, s, src)
+			rec.Tables = append(rec.Tables, src.Table)
+		}
+	}
+	if from.tables["Areas"].blank() {
+		return Record{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", rec.Name, ErrNoArea)
+	}
+	rec.Job, err = d.finish()
+	if err != nil {
+		return Record{}, err
+	}
+	return rec, nil
+}
+
+// origin is a record before it is decoded: its tables by name.
+type origin struct {
+	name, sum string
+	notRead   []string
+	tables    map[string]*source
+}
+
+// most is the most bytes of a file, or of a workbook unpacked, that are read.
+const most = 256 << 20
+
+func open(path string) (origin, error) {
+	abs, err := filepath.Abs(path)
+	if err != nil {
+		return origin{}, fmt.Errorf("%s: %w", path, err)
+	}
+	name := filepath.Base(abs)
+	info, err := os.Stat(abs)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return origin{}, fmt.Errorf("%s: there is no such file or folder; check the name", name)
+	case err != nil:
+		return origin{}, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, cause(err))
+	case info.IsDir():
+		return openFolder(name, abs)
+	}
+	return openWorkbook(name, abs)
+}
+
+// load is the whole of a file of a size that can be read.
+func load(name, path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
+	case !info.Mode().IsRegular():
+		return nil, fmt.Errorf("%s: is not a regular file; give a workbook or a folder of CSV files", name)
+	case info.Size() > most:
+		return nil, fmt.Errorf("%s: is over %d MB; split the record or thin its logger rows", name, most>>20)
+	}
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
+	}
+	return data, nil
+}
+
+// cause is an error of the file system without its path.
+func cause(err error) error {
+	var at *os.PathError
+	if errors.As(err, &at) {
+		return at.Err
+	}
+	return err
+}

@@ -1,0 +1,200 @@
+package record
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// schema is what the decoder knows of a table.
+type schema interface {
+	title() string
+	read(d *decoder, src *source)
+}
+
+// table is a table whose rows become values of T: its columns, and what is
+// done with a row once its cells are read.
+type table[T any] struct {
+	name    string
+	columns []column[T]
+	keep    func(d *decoder, row T)
+}
+
+// column is one column: where it goes in a row and how it is read.
+type column[T any] struct {
+	name  string          // without its unit
+	units []evidence.Unit // it may carry, the design's own first
+	star  bool            // must be there when the table has rows
+	key   bool            // must be filled in when its row holds anything
+	read  func(d *decoder, c *report.Cell, row *T)
+}
+
+// must is the column with a star: it may not be missing.
+func (c column[T]) must() column[T] { c.star = true; return c }
+
+// always is the column with a star and never a blank.
+func (c column[T]) always() column[T] { c.star, c.key = true, true; return c }
+
+// title is the column's header with the design's own unit.
+func (c column[T]) title() string {
+	if len(c.units) == 0 {
+		return c.name
+	}
+	return spelled(c.name, c.units[0])
+}
+
+// titles are the headers the column may have: one for each unit.
+func (c column[T]) titles() []string {
+	if len(c.units) == 0 {
+		return []string{c.name}
+	}
+	titles := make([]string, len(c.units))
+	for i, u := range c.units {
+		titles[i] = spelled(c.name, u)
+	}
+	return titles
+}
+
+func spelled(name string, u evidence.Unit) string {
+	if b := bracket(u); b != "" {
+		return name + " (" + b + ")"
+	}
+	return name
+}
+
+// bracket is a unit as a header carries it.
+func bracket(u evidence.Unit) string {
+	switch u {
+	case evidence.RH, evidence.MC, evidence.CM:
+		return "%"
+	case evidence.Pounds:
+		return "lb"
+	case evidence.Grams:
+		return "g"
+	case evidence.PH:
+		return ""
+	}
+	return string(u)
+}
+
+// folded is the text of a bracket as units are compared: °F is f, sq ft is
+// ft2.
+func folded(unit string) string {
+	unit = strings.NewReplacer(" ", "", "°", "", "º", "", "²", "2").Replace(evidence.Key(unit))
+	if rest, square := strings.CutPrefix(unit, "sq"); square {
+		return rest + "2"
+	}
+	return unit
+}
+
+// split parts a header into its name and the text of its bracket.
+func split(header string) (name, unit string) {
+	header = evidence.Tidy(header)
+	open := strings.LastIndexByte(header, '(')
+	if open < 0 || !strings.HasSuffix(header, ")") {
+		return header, ""
+	}
+	return strings.TrimSpace(header[:open]), header[open+1 : len(header)-1]
+}
+
+// match finds the column that a header names, and the unit it carries. The
+// column is -1 where there is none; then, and where the unit is wrong, the
+// complaint says so.
+func match[T any](header string, columns []column[T]) (at int, unit evidence.Unit, complaint string) {
+	name, in := split(header)
+	var titles []string
+	for i, c := range columns {
+		if evidence.Same(name, c.name) {
+			unit, complaint = c.unit(in)
+			return i, unit, complaint
+		}
+		titles = append(titles, c.titles()...)
+	}
+	return -1, unit, fmt.Sprintf("is not known here; the nearest is %q", nearest(evidence.Tidy(header), titles))
+}
+
+// unit is the unit that the text of a bracket stands for.
+func (c column[T]) unit(in string) (unit evidence.Unit, complaint string) {
+	for _, u := range c.units {
+		if folded(in) == folded(bracket(u)) {
+			return u, ""
+		}
+	}
+	switch {
+	case len(c.units) == 0 && in == "":
+		return evidence.None, ""
+	case in == "":
+		return unit, "carries no unit; write " + either(c.titles())
+	}
+	return unit, "carries a unit that is not known here; write " + either(c.titles())
+}
+
+// bound is a column that the header names, and where.
+type bound[T any] struct {
+	column[T]
+	at   int
+	unit evidence.Unit
+}
+
+func (t table[T]) title() string { return t.name }
+
+func (t table[T]) read(d *decoder, src *source) {
+	columns := t.header(d, src)
+	for i := range src.Rows {
+		var row T
+		d.row = &src.Rows[i]
+		for _, c := range columns {
+			d.column, d.unit = c.at, c.unit
+			switch cell := &d.row.Cells[c.at]; {
+			case cell.Kind != report.BlankCell && d.usable(cell):
+				c.read(d, cell, &row)
+			case cell.Kind == report.BlankCell && c.key:
+				d.fault("is blank; fill it in, or clear the whole row")
+			}
+		}
+		t.keep(d, row)
+	}
+}
+
+// header binds the columns that the header names and finds what is wrong
+// with it.
+func (t table[T]) header(d *decoder, src *source) []bound[T] {
+	var columns []bound[T]
+	first := make([]int, len(t.columns)) // where each was found, from 1
+	for i, header := range src.Header {
+		if d.column = i; header == "" {
+			continue
+		}
+		at, unit, complaint := match(header, t.columns)
+		switch {
+		case complaint == "" && first[at] > 0:
+			d.fault("is given twice, first as %q; keep one of the two", src.Header[first[at]-1])
+			continue
+		case complaint != "":
+			d.fault("%s", complaint)
+		default:
+			columns = append(columns, bound[T]{t.columns[at], i, unit})
+			d.place[t.columns[at].name] = i
+		}
+		if at >= 0 && first[at] == 0 {
+			first[at] = i + 1
+		}
+	}
+	t.missing(d, src, first)
+	return columns
+}
+
+// missing finds the starred columns that a table with rows lacks.
+func (t table[T]) missing(d *decoder, src *source, first []int) {
+	if len(src.Rows) == 0 {
+		return
+	}
+	for i, c := range t.columns {
+		if c.star && first[i] == 0 {
+			d.column = len(src.Header) + i
+			d.faultIn(c.title(), "is missing; add a column "+either(c.titles()))
+		}
+	}
+}

@@ -1,0 +1,87 @@
+package record
+
+import (
+	"slices"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+func eventsTable() table[report.Event] {
+	type event = report.Event
+	whats := []string{"wetted", "air plant off", "roof open", "leveller placed", "other"}
+	return table[event]{name: "Events",
+		columns: []column[event]{
+			area(func(e *event) *string { return &e.Area }),
+			clock("At", anyYear, func(e *event) *evidence.Time { return &e.At }).always(),
+			word("What", whats, func(e *event) *string { return &e.What }).always(),
+			text("Words", func(e *event) *string { return &e.Words }),
+		},
+		keep: func(d *decoder, e event) {
+			e.Place = d.here()
+			d.job.Events = append(d.job.Events, e)
+		}}
+}
+
+func photosTable() table[report.Photo] {
+	type photo = report.Photo
+	return table[photo]{name: "Photos",
+		columns: []column[photo]{
+			area(func(p *photo) *string { return &p.Area }),
+			text("File", func(p *photo) *string { return &p.File }).must(),
+			clock("Taken at", anyYear, func(p *photo) *evidence.Time { return &p.TakenAt }),
+			text("Of", func(p *photo) *string { return &p.Of }),
+		},
+		keep: func(d *decoder, p photo) {
+			p.Place = d.here()
+			d.job.Photos = append(d.job.Photos, p)
+		}}
+}
+
+func signOffTable() table[report.SignOff] {
+	type signature = report.SignOff
+	roles := []string{"installer", "general contractor", "owner", "designer", "tester",
+		"covering maker", "adhesive maker", "membrane maker"}
+	return table[signature]{name: "Sign-off",
+		columns: []column[signature]{
+			area(func(s *signature) *string { return &s.Area }).always(),
+			word("Role", roles, func(s *signature) *string { return &s.Role }).always(),
+			text("Name", func(s *signature) *string { return &s.Name }).must(),
+			clock("At", anyYear, func(s *signature) *evidence.Time { return &s.At }).must(),
+			word("Decision", []string{"accept", "refuse", "waive"}, func(s *signature) *string { return &s.Decision }).always(),
+			{name: "Waives", read: readWaives},
+			text("Paper", func(s *signature) *string { return &s.Paper }),
+			text("Words", func(s *signature) *string { return &s.Words }),
+		},
+		keep: func(d *decoder, s signature) {
+			s.Place = d.here()
+			d.job.SignOffs = append(d.job.SignOffs, s)
+		}}
+}
+
+func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
+	c.Kind = report.TextCell
+	apart := func(r rune) bool { return strings.ContainsRune(",; \t\r\n\u00a0", r) }
+	for _, typed := range strings.FieldsFunc(c.Text, apart) {
+		id := strings.ToLower(typed)
+		if !slices.Contains(checkIDs(), id) {
+			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", nearest(typed, checkIDs())))
+			continue
+		}
+		s.Waives = append(s.Waives, id)
+	}
+}
+
+// checkIDs are the ids of all checks, in the order of the reports.
+func checkIDs() []string {
+	return []string{
+		"air-range", "air-held", "air-usual", "surface-dew",
+		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
+		"emission-dishes", "emission-time", "emission-rate", "slab-ph", "slab-cm",
+		"other-tests", "scan-probed", "heat-run", "heated-surface", "below-dry",
+		"subfloor-count", "subfloor-mc", "subfloor-spots",
+		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady",
+		"wood-difference", "climate-range", "calibration", "probe-check", "reading-age",
+	}
+}

@@ -1,0 +1,126 @@
+package record
+
+import (
+	"slices"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+)
+
+func slabRHTable() table[slab.Hole] {
+	type hole = slab.Hole
+	discards := []string{"aggregate", "crack", "leak", "flooded", "wrong depth", "probe failed"}
+	return table[hole]{name: "Slab RH", keep: keepHole, columns: []column[hole]{
+		area(func(h *hole) *string { return &h.Area }).always(),
+		name("Hole", func(h *hole) *string { return &h.Hole }).always(),
+		number("X", feet(), anything, func(h *hole) *evidence.Reading { return &h.X }),
+		number("Y", feet(), anything, func(h *hole) *evidence.Reading { return &h.Y }),
+		number("To exterior wall", feet(), notNegative, func(h *hole) *evidence.Reading { return &h.ToWall }),
+		number("Thickness", inches(), aboveNought, func(h *hole) *evidence.Reading { return &h.Thickness }),
+		number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
+		clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
+		clock("Read at", since90, func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
+		number("RH", in(evidence.RH), humidity(), func(h *hole) *evidence.Reading { return &h.RH }).must(),
+		number("Temp", fahrenheit(), temperature(), func(h *hole) *evidence.Reading { return &h.Temp }),
+		instrument(func(h *hole) *string { return &h.Instrument }).must(),
+		word("Discarded", discards, func(h *hole) *string { return &h.Discarded }),
+		text("By", func(h *hole) *string { return &h.By }),
+		text("Note", func(h *hole) *string { return &h.Note }),
+	}}
+}
+
+func keepHole(d *decoder, h slab.Hole) {
+	d.inTurn("Read at", h.SealedAt, h.ReadAt, "it was sealed")
+	thickness := h.Thickness
+	if !thickness.Shown() {
+		thickness = d.thicknessOf(h.Area)
+	}
+	d.inside("Depth", h.Depth, thickness)
+	h.Place = d.here()
+	d.job.Holes = append(d.job.Holes, h)
+}
+
+// inTurn faults a time that lies before the one it has to follow.
+func (d *decoder) inTurn(column string, first, then evidence.Time, was string) {
+	if first.After(then) {
+		d.faultAt(column, "%s", saying(then.Written, "is before %s, %s; mend one of the two times", was, first.Written))
+	}
+}
+
+// inside faults a depth beyond the thickness.
+func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
+	if depth.Shown() && thickness.Shown() && depth.Exact().Cmp(thickness.In(depth.Unit)) > 0 {
+		d.faultAt(column, "%s", saying(depth.Written, "is deeper than the slab, which is %s thick; mend the depth or the thickness", thickness))
+	}
+}
+
+func (d *decoder) thicknessOf(area string) evidence.Reading {
+	at := slices.IndexFunc(d.job.Areas, func(a report.Area) bool { return evidence.Same(a.ID, area) })
+	if at < 0 {
+		return evidence.Reading{}
+	}
+	return d.job.Areas[at].Thickness
+}
+
+func emissionTable() table[slab.Dish] {
+	type dish = slab.Dish
+	return table[dish]{name: "Slab emission",
+		columns: []column[dish]{
+			area(func(s *dish) *string { return &s.Area }).always(),
+			name("Dish", func(s *dish) *string { return &s.Dish }).always(),
+			number("X", feet(), anything, func(s *dish) *evidence.Reading { return &s.X }),
+			number("Y", feet(), anything, func(s *dish) *evidence.Reading { return &s.Y }),
+			clock("Set at", since90, func(s *dish) *evidence.Time { return &s.SetAt }).must(),
+			clock("Lifted at", since90, func(s *dish) *evidence.Time { return &s.LiftedAt }).must(),
+			number("Start mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.Start }).must(),
+			number("End mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.End }).must(),
+			number("Test area", patches(), aboveNought, func(s *dish) *evidence.Reading { return &s.TestArea }).must(),
+			instrument(func(s *dish) *string { return &s.Instrument }),
+			text("By", func(s *dish) *string { return &s.By }),
+			text("Note", func(s *dish) *string { return &s.Note }),
+		},
+		keep: func(d *decoder, s dish) {
+			d.inTurn("Lifted at", s.SetAt, s.LiftedAt, "it was set")
+			s.Place = d.here()
+			d.job.Dishes = append(d.job.Dishes, s)
+		}}
+}
+
+func slabPHTable() table[slab.PH] {
+	type spot = slab.PH
+	return table[spot]{name: "Slab pH",
+		columns: []column[spot]{
+			area(func(s *spot) *string { return &s.Area }).always(),
+			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
+			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			number("pH", in(evidence.PH), acidity(), func(s *spot) *evidence.Reading { return &s.PH }).must(),
+			instrument(func(s *spot) *string { return &s.Instrument }).must(),
+			text("By", func(s *spot) *string { return &s.By }),
+			text("Note", func(s *spot) *string { return &s.Note }),
+		},
+		keep: func(d *decoder, s spot) {
+			s.Place = d.here()
+			d.job.PHs = append(d.job.PHs, s)
+		}}
+}
+
+func slabCMTable() table[slab.Carbide] {
+	type spot = slab.Carbide
+	return table[spot]{name: "Slab CM",
+		columns: []column[spot]{
+			area(func(s *spot) *string { return &s.Area }).always(),
+			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
+			number("Depth", inches(), notNegative, func(s *spot) *evidence.Reading { return &s.Depth }),
+			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			number("CM", in(evidence.CM), within(0, 200), func(s *spot) *evidence.Reading { return &s.CM }).must(),
+			instrument(func(s *spot) *string { return &s.Instrument }).must(),
+			text("By", func(s *spot) *string { return &s.By }),
+			text("Note", func(s *spot) *string { return &s.Note }),
+		},
+		keep: func(d *decoder, s spot) {
+			d.inside("Depth", s.Depth, d.thicknessOf(s.Area))
+			s.Place = d.here()
+			d.job.Carbides = append(d.job.Carbides, s)
+		}}
+}

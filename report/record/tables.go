@@ -1,0 +1,45 @@
+package record
+
+import "firstboard/report/evidence"
+
+// schemas are the tables of a record, in the design's order.
+func schemas() []schema {
+	return []schema{
+		jobTable(), areasTable(), productsTable(), climatesTable(), instrumentsTable(), checksTable(),
+		slabRHTable(), emissionTable(), slabPHTable(), slabCMTable(), otherTable(),
+		airTable(), surfaceTable(), woodTable(), scanTable(),
+		eventsTable(), photosTable(), signOffTable(),
+	}
+}
+
+// The units that headers may carry, the design's own first.
+func fahrenheit() []evidence.Unit { return []evidence.Unit{evidence.Fahrenheit, evidence.Celsius} }
+
+func inches() []evidence.Unit {
+	return []evidence.Unit{evidence.Inch, evidence.Foot, evidence.Millimetre, evidence.Centimetre, evidence.Metre}
+}
+
+func feet() []evidence.Unit {
+	return []evidence.Unit{evidence.Foot, evidence.Inch, evidence.Millimetre, evidence.Centimetre, evidence.Metre}
+}
+
+func sizes() []evidence.Unit { return []evidence.Unit{evidence.SquareFoot, evidence.SquareM} }
+
+func patches() []evidence.Unit {
+	return []evidence.Unit{evidence.SquareFoot, evidence.SquareInch, evidence.SquareCM, evidence.SquareM}
+}
+
+func in(u evidence.Unit) []evidence.Unit { return []evidence.Unit{u} }
+
+// unitless is for a number in no unit, or in one that its row names.
+func unitless() []evidence.Unit { return nil }
+
+// The rules of the percentages.
+func humidity() rule { return percents(100) }
+func moisture() rule { return percents(200) }
+func acidity() rule  { return within(0, 14) }
+
+// The products a stack may be made of.
+func coverings() []string {
+	return []string{"solid wood", "engineered wood", "bamboo", "laminate", "resilient", "textile"}
+}

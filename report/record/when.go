@@ -1,0 +1,167 @@
+package record
+
+import (
+	"strings"
+	"time"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// earliest is the first year that a column of dates or times allows.
+type earliest int
+
+const (
+	anyYear  earliest = 0
+	since90  earliest = 1990 // readings and calibrations
+	lastYear          = 2199
+)
+
+const (
+	minute     = "2006-01-02 15:04"
+	writeDay   = "write it as year-month-day, such as 2026-03-04"
+	writeClock = "write the day and the time, such as 2026-03-04 08:30"
+)
+
+// parseClock reads a day, or a day and a time, as the clock showed it.
+func parseClock(s string) (time.Time, bool) {
+	var t time.Time
+	var err error
+	switch len(s) {
+	case len(time.DateOnly):
+		t, err = time.Parse(time.DateOnly, s)
+	case len(minute):
+		t, err = time.Parse(minute, s)
+	case len(time.DateTime):
+		t, err = time.Parse(time.DateTime, s)
+	default:
+		return t, false
+	}
+	return t, err == nil
+}
+
+// writeTime is a clock time as a record writes it.
+func writeTime(t time.Time) string {
+	if t.Second() != 0 {
+		return t.Format(time.DateTime)
+	}
+	return t.Format(minute)
+}
+
+// isDay says whether a cell holds a day alone.
+func isDay(c *report.Cell) bool {
+	return c.Kind == report.DayCell || c.Kind == report.TextCell && len(strings.TrimSpace(c.Text)) == len(time.DateOnly)
+}
+
+// date reads the calendar day of a cell.
+func (d *decoder) date(c *report.Cell, from earliest) evidence.Date {
+	text := strings.TrimSpace(c.Text)
+	t, ok := parseClock(text)
+	midnight := c.Kind == report.TimeCell && t.Equal(t.Truncate(24*time.Hour))
+	switch {
+	case d.numeric(c):
+		d.fault("%s", saying(text, "is a number, not a date; %s", writeDay))
+	case !ok:
+		d.fault("%s", saying(text, "is not a date; %s", writeDay))
+	case len(text) != len(time.DateOnly) && !midnight:
+		d.fault("%s", saying(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly)))
+	case d.inYears(text, t, from):
+		written := t.Format(time.DateOnly)
+		c.Kind, c.Text, c.Clock = report.DayCell, written, t
+		return evidence.Date{Written: written, Day: evidence.DayOf(t), Place: d.cell()}
+	}
+	return evidence.Date{}
+}
+
+// time reads the day and time of a cell.
+func (d *decoder) time(c *report.Cell, from earliest) evidence.Time {
+	text := strings.TrimSpace(c.Text)
+	t, ok := parseClock(text)
+	switch {
+	case d.numeric(c):
+		d.fault("%s", saying(text, "is a number, not a time; %s", writeClock))
+	case !ok:
+		d.fault("%s", saying(text, "is not a time; %s", writeClock))
+	case len(text) == len(time.DateOnly):
+		d.fault("%s", saying(text, "is a date, and a time is asked for; %s", writeClock))
+	case d.inYears(text, t, from):
+		return d.instant(c, t)
+	}
+	return evidence.Time{}
+}
+
+func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
+	first, last, ok := instants(clock, d.job.Zone)
+	if !ok {
+		d.fault("%s", saying(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName))
+		return evidence.Time{}
+	}
+	c.Kind, c.Text, c.Clock = report.TimeCell, writeTime(clock), clock
+	return evidence.Time{Written: c.Text, First: first, Last: last, Place: d.cell()}
+}
+
+// endOf is the instant that ends a day.
+func (d *decoder) endOf(day evidence.Date) evidence.Time {
+	if !day.Shown() {
+		return evidence.Time{}
+	}
+	end := (day.Day + 1).Begins(d.job.Zone)
+	return evidence.Time{Written: day.Written, First: end, Last: end, Place: day.Place}
+}
+
+func (d *decoder) numeric(c *report.Cell) bool {
+	return c.Kind == report.NumberCell || c.Kind == percentCell
+}
+
+// inYears faults a date or time that lies outside the years a record covers.
+func (d *decoder) inYears(text string, t time.Time, from earliest) bool {
+	if t.Year() >= int(from) && t.Year() <= lastYear {
+		return true
+	}
+	if from == anyYear {
+		d.fault("%s", saying(text, "is after %d; check the year", lastYear))
+	} else {
+		d.fault("%s", saying(text, "is outside the years %d to %d; check the year", from, lastYear))
+	}
+	return false
+}
+
+// instants are the first and the last time a clock showed that time; it never
+// did where clocks went forward over it.
+func instants(clock time.Time, zone *time.Location) (first, last time.Time, ok bool) {
+	if zone == time.UTC {
+		return clock, clock, true
+	}
+	y, m, n := clock.Date()
+	guess := time.Date(y, m, n, clock.Hour(), clock.Minute(), clock.Second(), 0, zone)
+	for _, at := range neighbours(guess) {
+		_, offset := at.Zone()
+		t := clock.Add(-time.Duration(offset) * time.Second).In(zone)
+		if _, o := t.Zone(); o != offset {
+			continue
+		}
+		if !ok || t.Before(first) {
+			first = t
+		}
+		if !ok || t.After(last) {
+			last = t
+		}
+		ok = true
+	}
+	return first, last, ok
+}
+
+// neighbours are a time and, where clocks change near it, times of before and
+// after the change.
+func neighbours(t time.Time) []time.Time {
+	const near = 26 * time.Hour
+	all := []time.Time{t}
+	start, end := t.ZoneBounds()
+	if !start.IsZero() && t.Sub(start) < near {
+		all = append(all, start.Add(-time.Second))
+	}
+	if !end.IsZero() && end.Sub(t) < near {
+		all = append(all, end)
+	}
+	return all
+}
