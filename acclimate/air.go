@@ -96,13 +96,16 @@ func (r Room) JudgedAir() []Air {
 	for i, w := range windows {
 		before[i] = r.lastBefore(w.from)
 	}
-	return slices.DeleteFunc(slices.Clone(r.Air), func(a Air) bool {
+	var judged []Air
+	for _, a := range r.Air {
 		at := a.ReadAt
+		behind := !at.Shown()
 		for i, w := range windows {
-			if in := !at.First.Before(w.from) && !at.First.After(w.to); !at.Shown() || in || at.First.Equal(before[i]) {
-				return false
-			}
+			behind = behind || at.First.Equal(before[i]) || !at.First.Before(w.from) && !at.First.After(w.to)
 		}
-		return true
-	})
+		if behind {
+			judged = append(judged, a)
+		}
+	}
+	return judged
 }

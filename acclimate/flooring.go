@@ -48,22 +48,30 @@ func flooringTarget(r Room) evidence.Finding {
 		var items []evidence.Item
 		for _, lot := range lots {
 			items = append(items, wood.MeanItems(r.Boards.Mean(lot), func(mean evidence.Exact) evidence.Item {
-				return r.offTarget(lot, mean, target)
+				return r.onTarget(lot, mean, target)
 			})...)
 		}
 		return evidence.Weigh(items, r.Acceptance, "no board was read")
 	})
 }
 
-// offTarget is a mean's distance from the target; a mean is good to 1 point
-// (Wood Handbook ch. 13).
-func (r Room) offTarget(lot wood.Lot, mean evidence.Exact, target Target) evidence.Item {
-	off := mean.Sub(evidence.Of(target.Mid)).Abs()
-	limit := evidence.AtMost(r.Tolerance)
+// around is the tolerance either side of the target.
+func (r Room) around(t Target) evidence.Limit {
+	least, most := r.Tolerance, r.Tolerance
+	least.Number = evidence.Computed(t.Mid.Sub(r.Tolerance.Number.Value), evidence.MC)
+	most.Number = evidence.Computed(t.Mid.Add(r.Tolerance.Number.Value), evidence.MC)
+	return evidence.Limit{Least: least, Most: most}
+}
+
+// onTarget is a lot's mean against the tolerance around the target; a mean is
+// good to 1 point (Wood Handbook ch. 13).
+func (r Room) onTarget(lot wood.Lot, mean evidence.Exact, target Target) evidence.Item {
+	limit := r.around(target)
+	written := mean.Text(limit.Ends()...)
 	return evidence.Item{
-		Name: lot.Title(), Value: off, Written: off.Text(limit.Ends()...), Limit: limit,
+		Name: lot.Title(), Value: mean, Written: written, Limit: limit,
 		U:     evidence.Within(evidence.Whole(1)),
-		Says:  fmt.Sprintf("%s averages %s %% MC, %s points from the target of %s %% MC", lot.Title(), mean.Text(), off.Text(limit.Ends()...), target.Mid),
+		Says:  fmt.Sprintf("%s averages %s %% MC; the target is %s %% MC", lot.Title(), written, target.Mid),
 		Place: lot.FirstPlace(),
 	}
 }

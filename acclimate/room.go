@@ -23,6 +23,10 @@ type Room struct {
 	Boards         wood.Floor
 	Tolerance      evidence.Bound // of a lot's mean around the target
 	TargetAdvises  bool
+	Surfaces       []Surface
+	SurfaceMax     evidence.Limit // of a heated floor
+	DewF, DewC     evidence.Bound // margins above the dew point
+	NoDew, NoHeat  string         // why a check of surfaces is not needed
 	NoHeld         string
 	HeldFor        []evidence.Time // the judged rows of slab and flooring
 	HeldLack       string          // a judged row that has no time

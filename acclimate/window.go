@@ -31,7 +31,7 @@ func (r Room) judge(w window) evidence.Finding {
 		since = before
 	}
 	excused := 0
-	for _, readings := range byInstrument(r.Air, since.Add(-r.excursion()), w.to) {
+	for _, readings := range byInstrument(r.Air, since.Add(-span-2*r.excursion()), w.to) {
 		judged, n := r.judgeInstrument(readings, w, before)
 		items, excused = append(items, judged...), excused+n
 	}
@@ -69,18 +69,21 @@ func (r Room) judgeInstrument(readings []reading, w window, before time.Time) (i
 		for i+1 < len(readings) && !r.inRange(readings[i+1], w) {
 			i++
 		}
-		if inWindow(readings[i]) {
-			runs = append(runs, [2]int{first, i})
-		}
+		runs = append(runs, [2]int{first, i})
 	}
 	excusable := r.excusable(readings, runs)
 	for k, run := range runs {
+		if !inWindow(readings[run[1]]) {
+			continue
+		}
 		if excusable[k] {
 			excused++
 			continue
 		}
 		for _, x := range readings[run[0] : run[1]+1] {
-			items = append(items, r.items(x, w)...)
+			if inWindow(x) {
+				items = append(items, r.items(x, w)...)
+			}
 		}
 	}
 	return items, excused
@@ -123,7 +126,7 @@ func (r Room) items(x reading, w window) []evidence.Item {
 		}
 		if w.rh.Shown() {
 			it := evidence.Measure(airName(a), a.RH, w.rh)
-			it.U = r.Instruments.U(a.Instrument, evidence.Within(evidence.Whole(2)))
+			it.U = r.Instruments.U(a.Instrument, evidence.RH)
 			items = append(items, it)
 		}
 	}

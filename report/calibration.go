@@ -37,7 +37,7 @@ func calibration(s Site) evidence.Finding {
 	limit := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)})
 	var items []evidence.Item
 	seen := map[string]bool{}
-	for _, e := range s.judgedRows() {
+	for _, e := range s.rows {
 		if e.kind == otherRow && e.instrument == "" {
 			continue
 		}
@@ -54,8 +54,8 @@ func (s Site) calibrated(e entry, limit evidence.Limit) evidence.Item {
 	it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
 	meter, listed := s.Job.Instruments.Find(e.instrument)
 	switch {
-	case e.lack != "":
-		it.Lack = e.lack
+	case e.began() != "":
+		it.Lack = e.began()
 	case !listed:
 		it.Lack = "no instrument named"
 	case !meter.CalibratedOn.Shown():
@@ -105,7 +105,7 @@ func readingAge(s Site) evidence.Finding {
 // agedRows are the judged rows, and of the air its latest alone.
 func (s Site) agedRows() []entry {
 	var all []entry
-	for _, e := range s.judgedRows() {
+	for _, e := range s.rows {
 		if e.kind != airRow {
 			all = append(all, e)
 		}

@@ -12,10 +12,12 @@ import (
 // Order is the order of the checks, everywhere.
 func Order() []string {
 	return []string{
-		"air-range", "air-held", "air-usual",
+		"air-range", "air-held", "air-usual", "surface-dew",
 		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
+		"emission-dishes", "emission-time", "emission-rate", "slab-ph", "slab-cm", "other-tests", "scan-probed",
+		"heat-run", "heated-surface", "below-dry",
 		"subfloor-count", "subfloor-mc", "subfloor-spots",
-		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "wood-difference",
+		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady", "wood-difference",
 		"climate-range", "calibration", "probe-check", "reading-age",
 	}
 }
@@ -26,6 +28,7 @@ func Catalogue() []evidence.Check[Site] {
 		over(acclimate.Checks(), func(s Site) acclimate.Room { return s.Room }),
 		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
 		over(wood.Checks(), func(s Site) wood.Floor { return s.Wood }),
+		[]evidence.Check[Site]{heatRun()},
 		instrumentChecks(),
 	)
 	order := Order()

@@ -20,7 +20,7 @@ func (s Site) conditions() []string {
 	}
 	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its maker says before anything is laid")
 	add(glued && a.Base == onSlab && s.stack.blank(pHMin, pHMax), "no pH limit was looked up")
-	add(a.Base != onWood && a.SlabKind == "on ground" && a.UnderSlab != "retarder", "no vapour retarder is known below: the reading speaks for its day")
+	add(a.SlabKind == "on ground" && a.UnderSlab != "retarder", "no vapour retarder is known below: the reading speaks for its day")
 	add(a.ConditionedBy == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
 	add(a.Base == onWood && a.Below == "", "what lies below was not recorded")
 	add(unexplained > 0, "boards were set aside without a reason")

@@ -17,9 +17,6 @@ func probeCheck(s Site) evidence.Finding {
 	var wrong evidence.Finding
 	for _, hole := range s.Slab.JudgedHoles() {
 		name := "hole " + hole.Name
-		if len(hole.Rows) == 0 {
-			items = append(items, evidence.Item{Name: name, Limit: probeLife(), Lack: evidence.WetSince})
-		}
 		for _, h := range hole.Rows {
 			meter, listed := s.Job.Instruments.Find(h.Instrument)
 			switch {
@@ -37,7 +34,7 @@ func probeCheck(s Site) evidence.Finding {
 	if wrong.Outcome == evidence.NotMet {
 		return wrong
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "no hole was read")
+	return evidence.Weigh(items, evidence.Acceptance{}, "no hole was read, or none since it was wetted")
 }
 
 func notAProbe(wrong evidence.Finding, name string, h slab.Hole, meter evidence.Instrument) evidence.Finding {
@@ -79,15 +76,15 @@ func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evi
 	return items
 }
 
-// around are the last checks of an instrument at or before a time, the first
-// ones after it, and those without a time.
+// around are the last checks of an instrument before a time, the first ones
+// from then on, and those without a time.
 func (s Site) around(id string, at time.Time) (before, after, untimed []InstrumentCheck) {
 	for _, c := range s.Job.Checks {
 		switch t := c.CheckedAt.First; {
 		case !evidence.Same(c.Instrument, id):
 		case !c.CheckedAt.Shown():
 			untimed = append(untimed, c)
-		case t.After(at):
+		case !t.Before(at):
 			after = nearer(after, c, func(was time.Time) int { return was.Compare(t) })
 		default:
 			before = nearer(before, c, func(was time.Time) int { return t.Compare(was) })

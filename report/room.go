@@ -19,18 +19,32 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 		Held: j.Settings.HeldConditions, Gap: j.Settings.LargestAirGap, Excursion: j.Settings.AirExcursion,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
+	r.Surfaces = slices.DeleteFunc(of(j.Surfaces, s.Area.ID, func(t acclimate.Surface) string { return t.Area }),
+		func(t acclimate.Surface) bool { return s.afterLaying(t.ReadAt) })
+	r.SurfaceMax = s.Limits.SurfaceMax
+	r.DewF, r.DewC = j.Settings.dewMargins()
+	r.NoDew, r.NoHeat = s.noDew(), s.unheated()
 	if s.Area.Base == onWood && !r.Wood {
 		r.NoHeld = "there is no slab to read, and the covering is not wood"
 	}
 	for _, e := range s.heldRows() {
-		switch {
-		case e.lack != "":
-			r.HeldLack = e.what + ": " + e.lack
-		default:
-			r.HeldFor = append(r.HeldFor, e.from, e.at)
+		if lack := e.began(); lack != "" {
+			r.HeldLack = e.what + ": " + lack
+			continue
 		}
+		r.HeldFor = append(r.HeldFor, e.from, e.at)
 	}
 	return r
+}
+
+// noDew says why surfaces need not be held against the dew point.
+func (s Site) noDew() string {
+	a := s.Area
+	onto := a.Base == onSlab && (a.Fixing == "glued" || a.Fixing == "")
+	if onto || a.Adhesive != "" || a.Membrane != "" {
+		return ""
+	}
+	return "nothing is glued or spread on the base"
 }
 
 // air are the rows of the area and of the whole site up to the day of laying.
@@ -66,7 +80,8 @@ const (
 )
 
 // entry is one judged row for the checks that look at all of them. From is
-// when it began: for a dish, when it was set. Lack says why it has no time.
+// when it began: for a dish, when it was set, which may be blank. Lack says
+// why it has no time of reading.
 type entry struct {
 	kind       kind
 	what       string
@@ -76,19 +91,26 @@ type entry struct {
 	place      evidence.Place
 }
 
+// at is the entry of a row that took no time.
+func at(t evidence.Time, instrument string, place evidence.Place) entry {
+	return entry{from: t, at: t, instrument: instrument, place: place}
+}
+
+// began is why it is not known when the row began, empty where it is.
+func (e entry) began() string {
+	if e.lack == "" && !e.from.Shown() {
+		return "no time of setting"
+	}
+	return e.lack
+}
+
 // entries are the judged rows of things.
 func entries[T any](k kind, what string, things []evidence.Judged[T], read func(T) entry) []entry {
 	var all []entry
 	for _, thing := range things {
-		if len(thing.Rows) == 0 {
-			all = append(all, entry{kind: k, what: what + " " + thing.Name, lack: evidence.WetSince})
-		}
 		for _, r := range thing.Rows {
 			e := read(r)
 			e.kind, e.what = k, what+" "+thing.Name
-			if !e.from.Shown() && e.lack == "" {
-				e.from = e.at
-			}
 			if !e.at.Shown() {
 				e.lack = evidence.NoTime
 			}
@@ -104,10 +126,29 @@ func (s Site) slabRows() []entry {
 	var all []entry
 	if f.NoHoles == "" {
 		all = append(all, entries(slabRow, "hole", f.JudgedHoles(), func(h slab.Hole) entry {
-			return entry{at: h.ReadAt, instrument: h.Instrument, place: h.Place}
+			return at(h.ReadAt, h.Instrument, h.Place)
+		})...)
+	}
+	if f.NoDishes == "" {
+		all = append(all, entries(slabRow, "dish", f.JudgedDishes(), dishEntry)...)
+	}
+	if f.NoPH == "" {
+		all = append(all, entries(slabRow, "pH spot", f.JudgedPH(), func(r slab.PH) entry {
+			return at(r.ReadAt, r.Instrument, r.Place)
+		})...)
+	}
+	if f.NoCM == "" {
+		all = append(all, entries(slabRow, "carbide spot", f.JudgedCarbides(), func(r slab.Carbide) entry {
+			return at(r.ReadAt, r.Instrument, r.Place)
 		})...)
 	}
 	return all
+}
+
+// dishEntry counts from the time the dish was set, which is not known where
+// that is blank.
+func dishEntry(d slab.Dish) entry {
+	return entry{from: d.SetAt, at: d.LiftedAt, instrument: d.Instrument, place: d.Place}
 }
 
 // floorRows are the judged rows of wood flooring.
@@ -117,16 +158,13 @@ func (s Site) floorRows() []entry {
 	}
 	var all []entry
 	for _, lot := range s.Wood.Lots() {
-		if len(lot.Boards) == 0 && lot.SetAside == 0 {
-			all = append(all, entry{kind: woodRow, what: lot.Title(), lack: evidence.WetSince})
-		}
 		all = append(all, entries(woodRow, "board", lot.Boards, woodEntry)...)
 	}
 	return all
 }
 
 func woodEntry(r wood.Row) entry {
-	return entry{at: r.ReadAt, instrument: r.Instrument, place: r.Place}
+	return at(r.ReadAt, r.Instrument, r.Place)
 }
 
 // heldRows are the rows for which the air must have been held.
@@ -135,8 +173,17 @@ func (s Site) heldRows() []entry { return append(s.slabRows(), s.floorRows()...)
 // judgedRows are all rows behind the findings of the area.
 func (s Site) judgedRows() []entry {
 	all := s.heldRows()
-	if s.Wood.NoSubfloor == "" {
-		all = append(all, entries(woodRow, "subfloor piece", s.Wood.Pieces(wood.OfSubfloor), woodEntry)...)
+	all = append(all, s.subfloorRows()...)
+	if s.Wood.NoBelow == "" {
+		all = append(all, entries(woodRow, "joist", s.Wood.Pieces(wood.OfJoist), woodEntry)...)
+	}
+	all = append(all, entries(otherRow, "test", s.Slab.JudgedOthers(), func(r slab.Other) entry {
+		return at(r.ReadAt, r.Instrument, r.Place)
+	})...)
+	if s.Room.NoDew == "" || s.Room.NoHeat == "" {
+		all = append(all, entries(surfaceRow, "surface spot", s.Room.JudgedSurfaces(), func(r acclimate.Surface) entry {
+			return at(r.ReadAt, r.Instrument, r.Place)
+		})...)
 	}
 	for _, a := range s.Room.JudgedAir() {
 		all = append(all, airEntry(a))
@@ -144,8 +191,17 @@ func (s Site) judgedRows() []entry {
 	return all
 }
 
+// subfloorRows are the judged rows of a wood subfloor.
+func (s Site) subfloorRows() []entry {
+	if s.Wood.NoSubfloor != "" {
+		return nil
+	}
+	return entries(woodRow, "subfloor piece", s.Wood.Pieces(wood.OfSubfloor), woodEntry)
+}
+
 func airEntry(a acclimate.Air) entry {
-	e := entry{kind: airRow, what: "the air", from: a.ReadAt, at: a.ReadAt, instrument: a.Instrument, place: a.Place}
+	e := at(a.ReadAt, a.Instrument, a.Place)
+	e.kind, e.what = airRow, "the air"
 	if !a.ReadAt.Shown() {
 		e.lack = evidence.NoTime
 	}

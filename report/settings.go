@@ -1,6 +1,10 @@
 package report
 
-import "firstboard/report/evidence"
+import (
+	"github.com/shopspring/decimal"
+
+	"firstboard/report/evidence"
+)
 
 // Settings are the figures of the rules that a job may change, each with the
 // unit it is stated in.
@@ -13,7 +17,8 @@ type Settings struct {
 	SlabReadingLife evidence.Reading // days
 	WoodReadingLife evidence.Reading // days
 	AirReadingLife  evidence.Reading // h
-	DewMargin       evidence.Reading // F or C; blank: 5 F or 3 C as the surface was read
+	DewMarginF      evidence.Reading // above the dew point, for a surface read in F
+	DewMarginC      evidence.Reading // the same for one read in C
 	TargetTolerance evidence.Reading // points
 	HeatRun         evidence.Reading // h
 }
@@ -30,6 +35,8 @@ func DefaultSettings() Settings {
 		SlabReadingLife: evidence.Typed("30", evidence.DayUnit),
 		WoodReadingLife: evidence.Typed("7", evidence.DayUnit),
 		AirReadingLife:  h("48"),
+		DewMarginF:      evidence.Typed("5", evidence.Fahrenheit),
+		DewMarginC:      evidence.Typed("3", evidence.Celsius),
 		TargetTolerance: evidence.Typed("2.0", evidence.Points),
 		HeatRun:         h("72"),
 	}
@@ -53,7 +60,8 @@ func (s *Settings) Items() []Setting {
 		{"Slab reading life (days)", &s.SlabReadingLife},
 		{"Wood reading life (days)", &s.WoodReadingLife},
 		{"Air reading life (h)", &s.AirReadingLife},
-		{"Dew margin", &s.DewMargin},
+		{"Dew margin (F)", &s.DewMarginF},
+		{"Dew margin (C)", &s.DewMarginC},
 		{"Target tolerance (points)", &s.TargetTolerance},
 		{"Heat run (h)", &s.HeatRun},
 	}
@@ -88,3 +96,17 @@ func (s Settings) Bound(item string) evidence.Bound {
 }
 
 func differs(a, b evidence.Reading) bool { return a.Shown() != b.Shown() || !a.Value.Equal(b.Value) }
+
+// dewMargins are the margins above the dew point for surfaces read in F and in
+// C. Where the job changes one alone, the other follows it.
+func (s Settings) dewMargins() (f, c evidence.Bound) {
+	f, c = s.Bound("Dew margin (F)"), s.Bound("Dew margin (C)")
+	changedF, changedC := f.Cite != (evidence.Cite{}), c.Cite != (evidence.Cite{})
+	switch {
+	case changedF && !changedC:
+		c = evidence.Bound{Number: evidence.Computed(f.Number.Value.Div(decimal.New(18, -1)), evidence.Celsius), Cite: f.Cite}
+	case changedC && !changedF:
+		f = evidence.Bound{Number: evidence.Computed(c.Number.Value.Mul(decimal.New(18, -1)), evidence.Fahrenheit), Cite: c.Cite}
+	}
+	return f, c
+}

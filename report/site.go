@@ -22,6 +22,7 @@ type Site struct {
 
 	stack   stack
 	covered evidence.Date // blank where water came after it
+	rows    []entry       // every judged row
 }
 
 // Fixed words of the record that a rule names.
@@ -45,6 +46,7 @@ func (j Job) site(a Area) Site {
 	s.Slab = s.slabFloor(wet)
 	s.Wood = s.woodFloor(wet)
 	s.Room = s.room(service)
+	s.rows = s.judgedRows()
 	return s
 }
 

@@ -1,10 +1,14 @@
 package slab
 
-import "firstboard/report/evidence"
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
 
 // Checks are the checks of the slab, in report order.
 func Checks() []evidence.Check[Floor] {
-	return holeChecks()
+	return slices.Concat(holeChecks(), emissionChecks(), surfaceChecks(), otherChecks())
 }
 
 // HolesAsked is the number of holes for the area.

@@ -63,8 +63,12 @@ func holeUsable(h Hole) bool        { return h.RH.Shown() && h.ReadAt.Shown() }
 // JudgedHoles are the holes that count, with their judged rows.
 func (f Floor) JudgedHoles() []evidence.Judged[Hole] { return f.holes(false) }
 
-// DiscardedHoles are the holes out of use, with their latest rows.
-func (f Floor) DiscardedHoles() []evidence.Judged[Hole] { return f.holes(true) }
+// DiscardedHoles are the holes out of use, with their latest rows: water does
+// not undo what they read.
+func (f Floor) DiscardedHoles() []evidence.Judged[Hole] {
+	f.Wet = time.Time{}
+	return f.holes(true)
+}
 
 func (f Floor) holes(discarded bool) []evidence.Judged[Hole] {
 	out := map[string]bool{}

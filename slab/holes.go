@@ -89,17 +89,15 @@ func enoughHoles(f Floor) evidence.Finding {
 }
 
 func edgeHole(f Floor) evidence.Finding {
-	return f.onHoles(func(holes []evidence.Judged[Hole]) evidence.Finding {
-		if !f.Exterior {
-			return evidence.Unneeded("the area has no exterior wall")
-		}
-		return nearWall(f, holes)
-	})
+	if f.NoHoles == "" && !f.Exterior {
+		return evidence.Unneeded("the area has no exterior wall")
+	}
+	return f.onHoles(nearWall)
 }
 
 // nearWall asks for one hole of which every judged row is near the wall; a
 // hole whose distance is not known may be the one.
-func nearWall(f Floor, holes []evidence.Judged[Hole]) evidence.Finding {
+func nearWall(holes []evidence.Judged[Hole]) evidence.Finding {
 	near := evidence.AtMost(evidence.Bound{Number: evidence.Typed("3", evidence.Foot)})
 	best := evidence.Finding{Reason: noHole}.Against(near)
 	for i, hole := range holes {

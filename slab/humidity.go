@@ -16,23 +16,26 @@ func holeRH(f Floor) evidence.Finding {
 
 func (f Floor) humidity(name string, h Hole) evidence.Item {
 	it := evidence.Measure("hole "+name, h.RH, f.RH)
-	it.U = f.Instruments.U(h.Instrument, evidence.Within(evidence.Whole(2))) // ASTM F2170, recalled
+	it.U = f.Instruments.U(h.Instrument, evidence.RH)
 	return it
 }
 
-// unreplaced are the discarded holes whose latest reading was over the limit
-// and beside which no other hole was sealed since: a high reading is no reason
-// to discard.
+// unreplaced are the discarded holes whose latest reading was over the limit,
+// or is not known, and beside which no other hole was sealed since: a high
+// reading is no reason to discard.
 func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
 	var items []evidence.Item
 	for _, out := range f.DiscardedHoles() {
 		for _, h := range out.Rows {
 			it := f.humidity(out.Name, h)
-			if it.Breaks(f.Acceptance) && !replaced(h, holes) {
-				it.Name = "discarded hole " + out.Name
-				it.Lack = fmt.Sprintf("it read %s, over the limit, and no hole within 3 ft was sealed after that", h.RH)
-				items = append(items, it)
+			if good := h.RH.Shown() && !it.Breaks(f.Acceptance); good || replaced(h, holes) {
+				continue
 			}
+			it.Name, it.Lack = "discarded hole "+out.Name, "its latest reading is blank, and no hole within 3 ft was sealed after that"
+			if h.RH.Shown() {
+				it.Lack = fmt.Sprintf("it read %s, over the limit, and no hole within 3 ft was sealed after that", h.RH)
+			}
+			items = append(items, it)
 		}
 	}
 	return items
@@ -40,8 +43,8 @@ func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
 
 func replaced(out Hole, holes []evidence.Judged[Hole]) bool {
 	return slices.ContainsFunc(holes, func(hole evidence.Judged[Hole]) bool {
-		return slices.ContainsFunc(hole.Rows, func(h Hole) bool {
-			return within3ft(out.X, out.Y, h.X, h.Y) && h.SealedAt.After(out.ReadAt)
+		return len(hole.Rows) > 0 && !slices.ContainsFunc(hole.Rows, func(h Hole) bool {
+			return !holeUsable(h) || !within3ft(out.X, out.Y, h.X, h.Y) || !h.SealedAt.After(out.ReadAt)
 		})
 	})
 }

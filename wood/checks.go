@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 
+	"github.com/shopspring/decimal"
+
 	"firstboard/report/evidence"
 )
 
@@ -13,6 +15,7 @@ func Checks() []evidence.Check[Floor] {
 	nwfa := evidence.Cite{Source: "NWFA guidance 2017", Standing: evidence.Published}
 	trade := evidence.Cite{Source: "trade guidance, several", Standing: evidence.Published}
 	return []evidence.Check[Floor]{
+		belowCheck(),
 		{
 			ID: "subfloor-count", Deciding: true, Judge: enoughSubfloor,
 			Asks: "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
@@ -93,7 +96,7 @@ func enoughSubfloor(f Floor) evidence.Finding {
 }
 
 func (f Floor) tally(things []evidence.Judged[Row], per1000 int, one, many string) evidence.Finding {
-	usable, unusable := evidence.TallyOf(things, counts)
+	usable, unusable := evidence.TallyOf(things, f.counts)
 	needed, known := Needed(f.Size, per1000)
 	return evidence.Tally{
 		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
@@ -115,23 +118,22 @@ func subfloorSpots(f Floor) evidence.Finding {
 	if f.NoSubfloor != "" {
 		return evidence.Unneeded("%s", f.NoSubfloor)
 	}
-	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("3", evidence.Points)})
-	pieces := f.PieceItems(OfSubfloor, limit)
-	mid, known := median(pieces)
-	var items []evidence.Item
-	for _, it := range slices.Concat(pieces...) {
-		if it.Lack == "" && known {
-			over := it.Value.Sub(mid)
-			it.Says = fmt.Sprintf("%s read %s %% MC against a median of %s %% MC", it.Name, it.Written, mid.Text())
-			it.Value, it.Written = over, over.Text(evidence.Whole(3))
-		}
-		it.U = nil
-		items = append(items, it)
+	pieces := f.PieceItems(OfSubfloor, evidence.Limit{})
+	limit := evidence.Limit{Lack: noSubfloor}
+	if mid, known := median(pieces); known {
+		limit = evidence.AtMost(evidence.Bound{Number: evidence.Computed(mid.Add(decimal.New(3, 0)), evidence.MC)})
+	}
+	items := slices.Concat(pieces...)
+	for i, it := range items {
+		items[i].Limit, items[i].U = limit, nil
+		items[i].Says = fmt.Sprintf("%s read %s %% MC, 3 points over the median being %s %% MC", it.Name, it.Written, limit.Text())
 	}
 	return evidence.Weigh(items, evidence.Acceptance{}, noSubfloor)
 }
 
-func median(pieces [][]evidence.Item) (evidence.Exact, bool) {
+// median is the middle of the pieces' readings, each of which ends within a
+// few places.
+func median(pieces [][]evidence.Item) (mid decimal.Decimal, known bool) {
 	var values []evidence.Exact
 	for _, items := range pieces {
 		usable := slices.DeleteFunc(slices.Clone(items), func(it evidence.Item) bool { return it.Lack != "" })
@@ -140,11 +142,11 @@ func median(pieces [][]evidence.Item) (evidence.Exact, bool) {
 		}
 	}
 	if len(values) == 0 {
-		return evidence.Exact{}, false
+		return mid, false
 	}
 	slices.SortFunc(values, evidence.Exact.Cmp)
 	n := len(values)
-	return evidence.Mean(values[(n-1)/2 : n/2+1]), true
+	return evidence.Mean(values[(n-1)/2 : n/2+1]).Decimal(), true
 }
 
 func enoughBoards(f Floor) evidence.Finding {
@@ -158,17 +160,17 @@ func enoughBoards(f Floor) evidence.Finding {
 		all = append(all, lot.Boards...)
 		each = append(each, setAside(lot))
 		if len(lots) > 1 {
-			each = append(each, enoughOfLot(lot))
+			each = append(each, f.enoughOfLot(lot))
 		}
 	}
 	return evidence.Worst(append([]evidence.Finding{f.tally(all, 40, "board", "boards")}, each...)...)
 }
 
-func enoughOfLot(lot Lot) evidence.Finding {
-	usable, unusable := evidence.TallyOf(lot.Boards, counts)
-	f := evidence.Finding{Outcome: evidence.Enough(usable, unusable, 10, true), Value: strconv.Itoa(usable), Limit: "10", Unit: evidence.Pieces}
-	f.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
-	return f
+func (f Floor) enoughOfLot(lot Lot) evidence.Finding {
+	usable, unusable := evidence.TallyOf(lot.Boards, f.counts)
+	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, 10, true), Value: strconv.Itoa(usable), Limit: "10", Unit: evidence.Pieces}
+	enough.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
+	return enough
 }
 
 func setAside(lot Lot) evidence.Finding {

@@ -43,7 +43,11 @@ const visit = 72 * time.Hour
 func pieceName(r Row) string       { return r.Piece }
 func lotName(r Row) string         { return r.Lot }
 func readTime(r Row) evidence.Time { return r.ReadAt }
-func counts(r Row) bool            { return r.Reading.Shown() && r.ReadAt.Shown() }
+
+// counts says whether a row counts for a number of pieces.
+func (f Floor) counts(r Row) bool {
+	return r.ReadAt.Shown() && MoistureOf(r, f.Species).Lack == ""
+}
 
 // Of are the rows of flooring, subfloor or joists.
 func (f Floor) Of(what string) []Row {
@@ -58,16 +62,10 @@ func (f Floor) Pieces(what string) []evidence.Judged[Row] {
 // Lots are the lots of flooring at their last visits, in the order a person
 // lists them. A lot that water left without a reading has no boards.
 func (f Floor) Lots() []Lot {
-	byLot := map[string][]Row{}
 	names := evidence.Latest(f.Of(OfFlooring), time.Time{}, lotName, readTime)
-	for _, r := range f.Of(OfFlooring) {
-		if t := r.ReadAt; !t.Shown() || !t.First.Before(f.Wet) {
-			byLot[evidence.Key(r.Lot)] = append(byLot[evidence.Key(r.Lot)], r)
-		}
-	}
 	lots := make([]Lot, len(names))
 	for i, lot := range names {
-		lots[i] = lastVisit(lot.Name, byLot[evidence.Key(lot.Name)])
+		lots[i] = lastVisit(lot.Name, f.ofLot(lot.Name))
 	}
 	return lots
 }

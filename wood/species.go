@@ -55,12 +55,12 @@ func resistanceOf(species string) (resistance, bool) {
 }
 
 // ForSpecies turns a moisture content shown on one species' scale, in %, into
-// that of another with the same resistance. ok is false where the tables do
-// not know either species.
+// that of another with the same resistance. ok is false where the table does
+// not know both species, and outside its 7 to 25 %.
 func ForSpecies(shown float64, scale, species string) (mc float64, ok bool) {
 	on, knownScale := resistanceOf(scale)
 	of, known := resistanceOf(species)
-	if !known || !knownScale || shown <= 0 {
+	if !known || !knownScale || shown < 7 || shown > 25 {
 		return shown, false
 	}
 	logR := (math.Log10(shown) - on.a) / on.b

@@ -20,26 +20,13 @@ func (f Floor) moisture(kind string, limit evidence.Limit) func(name string, r R
 		m := MoistureOf(r, f.Species)
 		it := evidence.Item{
 			Name: kind + " " + name, Value: m.Value, Written: m.Written,
-			Limit: limit, U: f.uncertainty(r), Lack: m.Lack, Place: r.Place,
+			Limit: limit, U: f.Instruments.U(r.Instrument, evidence.MC), Lack: m.Lack, Place: r.Place,
 		}
 		if m.How != "" {
 			it.Says = kind + " " + name + " reads " + m.Written + " % MC (" + m.How + ")"
 		}
 		return it
 	}
-}
-
-// uncertainty is the row's instrument's, else the usual one of its method:
-// pin 2 points (timber guidance), oven-dry 0.2 point; none for pinless.
-func (f Floor) uncertainty(r Row) *evidence.Uncertainty {
-	usual := evidence.Unknown()
-	switch r.Method {
-	case Pin:
-		usual = evidence.Within(evidence.Whole(2))
-	case OvenDry:
-		usual = evidence.Within(evidence.Ratio(1, 5))
-	}
-	return f.Instruments.U(r.Instrument, usual)
 }
 
 func boardName(lot Lot) string {

@@ -48,6 +48,12 @@ func (e Exact) Cmp(f Exact) int { return e.rat().Cmp(f.rat()) }
 // Sign is -1, 0 or 1 as e is below, at or above nought.
 func (e Exact) Sign() int { return e.rat().Sign() }
 
+// Decimal is e as a decimal, for a number that ends, as half the sum of two
+// typed numbers does; any other is cut at 20 places.
+func (e Exact) Decimal() decimal.Decimal {
+	return decimal.NewFromBigRat(e.rat(), 20)
+}
+
 // Float is the nearest float64, for physics and charts.
 func (e Exact) Float() float64 { f, _ := e.rat().Float64(); return f }
 

@@ -28,30 +28,45 @@ func (in Instruments) Find(id string) (Instrument, bool) {
 const (
 	Probe     = "RH probe"
 	SingleUse = "RH probe single-use"
+	AirMeter  = "air"
+	Surface   = "surface"
+	PinMeter  = "pin"
+	OvenMeter = "oven"
 )
 
-// U is the uncertainty of a reading by the named instrument: the one its row
-// states, else the usual one of such a reading, which is none where it has no
-// known one.
-func (in Instruments) U(id string, usual *Uncertainty) *Uncertainty {
-	if meter, _ := in.Find(id); meter.Uncertainty.Shown() {
+// U is the uncertainty of a reading of the named instrument, in the unit of
+// the reading: the one its row states, else the usual one of its kind: RH probe
+// and air 2 % RH (ASTM F2170, recalled), surface 2 F and oven 0.2 point
+// (practice), pin 2 points (timber guidance, published). Any other kind, and a
+// reading by no instrument, has none.
+func (in Instruments) U(id string, unit Unit) *Uncertainty {
+	meter, _ := in.Find(id)
+	if meter.Uncertainty.Shown() {
 		return Within(meter.Uncertainty.Exact())
 	}
-	return usual
+	switch meter.Kind {
+	case Probe, SingleUse, AirMeter, PinMeter:
+		return Within(Whole(2))
+	case Surface:
+		return Within(ConvertSpan(Whole(2), Fahrenheit, unit))
+	case OvenMeter:
+		return Within(Ratio(1, 5))
+	}
+	return &Uncertainty{}
 }
 
 // UTemp is U for the temperatures of an instrument that reads humidity, in
-// the unit asked for; the usual one is 1 F (practice).
+// the unit asked for; the usual one of an air instrument is 1 F (practice).
 func (in Instruments) UTemp(id string, unit Unit) *Uncertainty {
-	if meter, _ := in.Find(id); meter.UncertaintyTemp.Shown() {
-		u := meter.UncertaintyTemp
-		return Within(ConvertSpan(u.Exact(), u.Unit, unit))
+	meter, _ := in.Find(id)
+	switch {
+	case meter.UncertaintyTemp.Shown():
+		return Within(ConvertSpan(meter.UncertaintyTemp.Exact(), meter.UncertaintyTemp.Unit, unit))
+	case meter.Kind == AirMeter:
+		return Within(ConvertSpan(Whole(1), Fahrenheit, unit))
 	}
-	return Within(ConvertSpan(Whole(1), Fahrenheit, unit))
+	return &Uncertainty{}
 }
 
-// Within is a known uncertainty.
+// Within is the uncertainty of a computed value that a publication states.
 func Within(x Exact) *Uncertainty { return &Uncertainty{Value: x, Known: true} }
-
-// Unknown is the uncertainty of a reading for which nobody states one.
-func Unknown() *Uncertainty { return &Uncertainty{} }

@@ -1,0 +1,38 @@
+package report
+
+import (
+	"fmt"
+
+	"firstboard/report/evidence"
+)
+
+// heatRun is the check of a heated floor's run before it was read.
+func heatRun() evidence.Check[Site] {
+	return evidence.Check[Site]{
+		ID: "heat-run", Deciding: true, Judge: heatedLong,
+		Asks:    "where the floor is heated: had the heating run at working output for 72 h before the first judged reading of slab, subfloor or flooring?",
+		Default: "72 h",
+		Cite:    evidence.Cite{Source: "common practice, no source (texts say 72 h to 14 days)", Standing: evidence.Practice},
+	}
+}
+
+func heatedLong(s Site) evidence.Finding {
+	if s.Area.Heated != "yes" {
+		return evidence.Unneeded("the area is not heated")
+	}
+	limit := evidence.AtLeast(s.Job.Settings.Bound("Heat run (h)"))
+	if !s.Area.HeatRunFrom.Shown() {
+		return evidence.Unshown("since when the heating has run is not recorded").Against(limit)
+	}
+	var items []evidence.Item
+	for _, e := range append(s.heldRows(), s.subfloorRows()...) {
+		it := evidence.Item{Name: e.what, Limit: limit, Lack: e.began(), Place: e.place}
+		if it.Lack == "" {
+			it.Value = evidence.Hours(evidence.Shortest(s.Area.HeatRunFrom, e.from))
+			it.Written = it.Value.Text(limit.Ends()...)
+			it.Says = fmt.Sprintf("the heating had run for %s h when %s was read", it.Written, e.what)
+		}
+		items = append(items, it)
+	}
+	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading of slab, subfloor or flooring")
+}

@@ -1,0 +1,96 @@
+package report_test
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// allowed are the packages of the project that each may import: one way, from
+// evidence up to the command.
+func allowed() map[string][]string {
+	domain := []string{"report/evidence", "slab", "wood", "acclimate"}
+	outer := append(slices.Clone(domain), "report")
+	return map[string][]string{
+		"report/evidence": {},
+		"slab":            {"report/evidence"},
+		"wood":            {"report/evidence"},
+		"acclimate":       {"report/evidence", "slab", "wood"},
+		"report":          domain,
+		"report/record":   outer,
+		"report/workbook": outer,
+		"report/page":     outer,
+		"cmd/firstboard":  append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
+	}
+}
+
+// homes are the only folders in which some packages may be imported.
+func homes() map[string][]string {
+	return map[string][]string{
+		"github.com/xuri/excelize/v2": {"report/record", "report/workbook"},
+		"github.com/urfave/cli/v2":    {"cmd/firstboard"},
+		"os":                          {"report/record", "cmd/firstboard"},
+	}
+}
+
+func TestImportsPointOneWay(t *testing.T) {
+	rules, places := allowed(), homes()
+	files := 0
+	for _, file := range goFiles(t, "..") {
+		folder := filepath.ToSlash(filepath.Dir(strings.TrimPrefix(file, "../")))
+		may, known := rules[folder]
+		if !known {
+			t.Errorf("%s: folder %s has no place in the order of imports", file, folder)
+		}
+		files++
+		for _, path := range imports(t, file) {
+			own, isOwn := strings.CutPrefix(path, "firstboard/")
+			if isOwn && !slices.Contains(may, own) {
+				t.Errorf("%s imports %s, which points the wrong way", file, own)
+			}
+			if homes, bound := places[path]; bound && !slices.Contains(homes, folder) {
+				t.Errorf("%s imports %s, which only %v may", file, path, homes)
+			}
+		}
+	}
+	if files < 30 {
+		t.Fatalf("only %d source files were found: the test looks in the wrong place", files)
+	}
+}
+
+func goFiles(t *testing.T, root string) []string {
+	t.Helper()
+	var files []string
+	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		if err == nil && strings.HasSuffix(path, ".go") && !strings.HasSuffix(path, "_test.go") {
+			files = append(files, filepath.ToSlash(path))
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return files
+}
+
+func imports(t *testing.T, file string) []string {
+	t.Helper()
+	tree, err := parser.ParseFile(token.NewFileSet(), file, nil, parser.ImportsOnly)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var paths []string
+	for _, spec := range tree.Imports {
+		path, err := strconv.Unquote(spec.Path.Value)
+		if err != nil {
+			t.Fatal(err)
+		}
+		paths = append(paths, path)
+	}
+	return paths
+}

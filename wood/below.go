@@ -1,0 +1,44 @@
+package wood
+
+import (
+	"slices"
+
+	"github.com/shopspring/decimal"
+
+	"firstboard/report/evidence"
+)
+
+// belowCheck asks whether what lies under a wood floor is dry.
+func belowCheck() evidence.Check[Floor] {
+	return evidence.Check[Floor]{
+		ID: "below-dry", Deciding: true, Judge: belowDry,
+		Asks:    "over a crawl space, an open or an unheated room: were 5 joists read for each 1000 ft2, never fewer than 3, each at most 2 points over the subfloor's limit, and is the ground of a crawl space covered?",
+		Default: "14 % MC: the subfloor's limit and 2 points",
+		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
+	}
+}
+
+func belowDry(f Floor) evidence.Finding {
+	if f.NoBelow != "" {
+		return evidence.Unneeded("%s", f.NoBelow)
+	}
+	limit := f.Subfloor
+	limit.Most.Number = evidence.Computed(limit.Most.Number.Value.Add(decimal.New(2, 0)), evidence.MC)
+	items := slices.Concat(f.PieceItems(OfJoist, limit)...)
+	for i := range items {
+		items[i].U = nil
+	}
+	joists := evidence.Weigh(items, evidence.Acceptance{}, "no joist was read").Against(limit)
+	return evidence.Worst(joists, f.tally(f.Pieces(OfJoist), 5, "joist", "joists"), f.ground())
+}
+
+// ground asks whether the ground of a crawl space is covered.
+func (f Floor) ground() evidence.Finding {
+	switch {
+	case !f.CrawlSpace || f.GroundCover == "yes":
+		return evidence.Finding{Outcome: evidence.Met}
+	case f.GroundCover == "no":
+		return evidence.Finding{Outcome: evidence.NotMet, Value: "no", Limit: "yes", Reason: "the ground of the crawl space is not covered"}
+	}
+	return evidence.Unshown("whether the ground of the crawl space is covered is not recorded")
+}
