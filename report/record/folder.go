@@ -110,14 +110,15 @@ func readCSV(table, file string, data []byte) (*source, error) {
 
 func (s *source) line(header bool, number int, fields []string) error {
 	for i, f := range fields {
-		if !header {
-			s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
-			continue
+		var err error
+		if header {
+			err = s.head(i, f)
+		} else {
+			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
 		}
-		if i >= widest && strings.TrimSpace(f) != "" {
-			return fmt.Errorf("%s row %d: has more than %d columns; keep the table's own", s.file, number, widest)
+		if err != nil {
+			return fmt.Errorf("%s: %w", s.file, err)
 		}
-		s.head(i, f)
 	}
 	return nil
 }

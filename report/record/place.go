@@ -51,11 +51,16 @@ func (f Fault) Error() string {
 // Faults are all the faults of a record, by table, row and column.
 type Faults []Fault
 
-// Error is every fault, one a line.
+// Error is every fault, one a line; of a logger file gone wrong from end to
+// end the first thousand, and how many follow.
 func (fs Faults) Error() string {
-	lines := make([]string, len(fs))
-	for i, f := range fs {
-		lines[i] = f.Error()
+	const most = 1000
+	var lines []string
+	for _, f := range fs[:min(len(fs), most)] {
+		lines = append(lines, f.Error())
+	}
+	if n := len(fs) - most; n > 0 {
+		lines = append(lines, fmt.Sprintf("and %d more like these", n))
 	}
 	return strings.Join(lines, "\n")
 }

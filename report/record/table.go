@@ -32,24 +32,36 @@ const (
 	noResultCell                              // a formula without a stored result
 )
 
-// widest is the most columns of a table; no table has near as many.
-const widest = 256
+// What no table comes near: its most columns, and its most cells.
+const (
+	widest    = 256
+	mostCells = 16_000_000
+)
+
+// tooBig says that a table would not fit in memory.
+type tooBig string
+
+func (e tooBig) Error() string { return string(e) }
 
 // put stores a cell of a data row; column counts from 0. Rows come in order.
-func (s *source) put(row, column int, c report.Cell) {
+func (s *source) put(row, column int, c report.Cell) error {
 	if c.Kind == report.TextCell && strings.TrimSpace(c.Text) == "" {
-		return
+		return nil
 	}
 	if column >= len(s.Header) || s.Header[column] == "" {
 		if n := len(s.strays); n == 0 || s.strays[n-1].row != row {
 			s.strays = append(s.strays, stray{row, column, c.Text})
 		}
-		return
+		return nil
 	}
 	if n := len(s.Rows); n == 0 || s.Rows[n-1].Number != row {
+		if (n+1)*len(s.Header) > mostCells {
+			return tooBig("has more than 16 million cells; split the record or thin its logger rows")
+		}
 		s.Rows = append(s.Rows, report.TableRow{Number: row, Cells: s.cells()})
 	}
 	s.Rows[len(s.Rows)-1].Cells[column] = c
+	return nil
 }
 
 // cells is room for a row's cells, cut from a larger piece.
@@ -63,16 +75,19 @@ func (s *source) cells() []report.Cell {
 	return row
 }
 
-// head stores a header; column counts from 0 and is below widest.
-func (s *source) head(column int, text string) {
-	text = strings.TrimSpace(text)
-	if text == "" {
-		return
+// head stores a header; column counts from 0.
+func (s *source) head(column int, text string) error {
+	if text = strings.TrimSpace(text); text == "" {
+		return nil
+	}
+	if column >= widest {
+		return tooBig("has a header beyond column 256; keep the table's own columns")
 	}
 	for len(s.Header) <= column {
 		s.Header = append(s.Header, "")
 	}
 	s.Header[column] = text
+	return nil
 }
 
 // blank says whether nothing stands under the header.

@@ -1,0 +1,85 @@
+package record
+
+import (
+	"encoding/xml"
+	"strconv"
+	"strings"
+)
+
+// readTexts reads the texts that cells name by their number.
+func (w *workbook) readTexts(d *xml.Decoder, _ xml.StartElement) error {
+	return children(d, func(e xml.StartElement) error {
+		if e.Name.Local != "si" {
+			return d.Skip()
+		}
+		s, err := richText(d)
+		w.texts = append(w.texts, s)
+		return err
+	})
+}
+
+// richText is the text of an element whose runs may be formatted apart. How
+// it is pronounced is left out.
+func richText(d *xml.Decoder) (string, error) {
+	var all string
+	err := children(d, func(e xml.StartElement) (err error) {
+		var s string
+		switch e.Name.Local {
+		case "t":
+			s, err = content(d)
+			s = unescaped(s)
+		case "r":
+			s, err = richText(d)
+		default:
+			err = d.Skip()
+		}
+		all += s
+		return err
+	})
+	return all, err
+}
+
+// content is the text of an element without children.
+func content(d *xml.Decoder) (string, error) {
+	var all string
+	for {
+		t, err := d.Token()
+		if err != nil {
+			return "", cut(err)
+		}
+		switch t := t.(type) {
+		case xml.CharData:
+			all += string(t)
+		case xml.StartElement:
+			if err := d.Skip(); err != nil {
+				return "", cut(err)
+			}
+		case xml.EndElement:
+			return all, nil
+		}
+	}
+}
+
+// unescaped turns _x000D_ into the letter of that number, which is how a
+// workbook stores what XML cannot.
+func unescaped(s string) string {
+	var b strings.Builder
+	for {
+		at := strings.Index(s, "_x")
+		if at < 0 {
+			return b.String() + s
+		}
+		b.WriteString(s[:at])
+		s = s[at:]
+		const length = len("_x000D_")
+		if len(s) >= length && s[length-1] == '_' {
+			if n, err := strconv.ParseUint(s[2:length-1], 16, 16); err == nil {
+				b.WriteRune(rune(n))
+				s = s[length:]
+				continue
+			}
+		}
+		b.WriteString(s[:2])
+		s = s[2:]
+	}
+}

@@ -1,0 +1,187 @@
+package record
+
+import (
+	"encoding/csv"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// alike compares jobs, places aside.
+func alike() cmp.Options {
+	return cmp.Options{
+		cmp.FilterPath(func(p cmp.Path) bool { return p.Last().String() == ".Place" },
+			cmp.Comparer(func(a, b evidence.Place) bool { return (a == nil) == (b == nil) })),
+		cmp.Comparer(func(a, b decimal.Decimal) bool { return a.Equal(b) }),
+		cmp.Comparer(func(a, b *time.Location) bool { return a.String() == b.String() }),
+		cmp.Comparer(func(a, b time.Time) bool { return a.Equal(b) }),
+	}
+}
+
+// twin writes a workbook with the same tables as a folder of CSV files: cells
+// that the folder types as numbers, dates and times become such cells.
+func twin(t testing.TB, folder string) string {
+	t.Helper()
+	rec, err := Read(folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	f := excelize.NewFile()
+	defer f.Close()
+	for _, table := range rec.Tables {
+		writeTwin(t, f, table)
+	}
+	if err := f.DeleteSheet("Sheet1"); err != nil {
+		t.Fatal(err)
+	}
+	path := filepath.Join(t.TempDir(), "twin.xlsx")
+	if err := f.SaveAs(path); err != nil {
+		t.Fatal(err)
+	}
+	return path
+}
+
+func writeTwin(t testing.TB, f *excelize.File, table report.Table) {
+	t.Helper()
+	if _, err := f.NewSheet(table.Name); err != nil {
+		t.Fatal(err)
+	}
+	day, _ := f.NewStyle(&excelize.Style{NumFmt: 14})
+	format := "yyyy-mm-dd hh:mm"
+	clock, _ := f.NewStyle(&excelize.Style{CustomNumFmt: &format})
+	w, err := f.NewStreamWriter(table.Name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	set := func(row int, cells []any) {
+		at, _ := excelize.CoordinatesToCellName(1, row)
+		if err := w.SetRow(at, cells); err != nil {
+			t.Fatal(err)
+		}
+	}
+	var header []any
+	for _, h := range table.Header {
+		header = append(header, h)
+	}
+	set(1, header)
+	for _, row := range table.Rows {
+		var cells []any
+		for _, c := range row.Cells {
+			cells = append(cells, twinCell(c, day, clock))
+		}
+		set(row.Number, cells)
+	}
+	if err := w.Flush(); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func twinCell(c report.Cell, day, clock int) any {
+	switch c.Kind {
+	case report.BlankCell:
+		return nil
+	case report.NumberCell:
+		return decimal.RequireFromString(c.Text).InexactFloat64()
+	case report.DayCell:
+		return excelize.Cell{StyleID: day, Value: c.Clock}
+	case report.TimeCell:
+		return excelize.Cell{StyleID: clock, Value: c.Clock}
+	}
+	return c.Text
+}
+
+func TestTwins(t *testing.T) {
+	folders, err := filepath.Glob("../../testdata/jobs/*")
+	if err != nil || len(folders) == 0 {
+		t.Fatal("no records to read", err)
+	}
+	for _, folder := range folders {
+		t.Run(filepath.Base(folder), func(t *testing.T) {
+			want, err := Read(folder)
+			if err != nil {
+				t.Fatal(err)
+			}
+			got, err := Read(twin(t, folder))
+			if err != nil {
+				t.Fatal(err)
+			}
+			// A spreadsheet keeps no nought at the end of a number.
+			noNought := cmp.FilterPath(func(p cmp.Path) bool {
+				return strings.HasSuffix(p.String(), "Written") || strings.HasSuffix(p.String(), "Text") || strings.HasSuffix(p.String(), "Places")
+			}, cmp.Options{
+				cmp.Comparer(func(a, b string) bool { return trimmed(a) == trimmed(b) }),
+				cmp.Comparer(func(a, b int) bool { return true }),
+			})
+			if diff := cmp.Diff(want.Job, got.Job, alike(), noNought); diff != "" {
+				t.Errorf("jobs differ (-folder +workbook):\n%s", diff)
+			}
+			if diff := cmp.Diff(want.Tables, got.Tables, alike(), noNought); diff != "" {
+				t.Errorf("tables differ (-folder +workbook):\n%s", diff)
+			}
+		})
+	}
+}
+
+func trimmed(s string) string {
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	return s
+}
+
+// airRecord writes a folder with so many air rows.
+func airRecord(t testing.TB, rows int) string {
+	t.Helper()
+	folder := t.TempDir()
+	put := func(name string, lines ...[]string) {
+		f, err := os.Create(filepath.Join(folder, name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer f.Close()
+		if err := csv.NewWriter(f).WriteAll(lines); err != nil {
+			t.Fatal(err)
+		}
+	}
+	put("job.csv", []string{"Item", "Entry"}, []string{"Job", "Long logger"}, []string{"Time zone", "America/Chicago"})
+	put("areas.csv", []string{"Area", "Size (ft2)", "Base", "Covering", "Climate", "Lay on"}, []string{"A1", "1240", "slab", "P1", "C1", "2026-03-12"})
+	put("products.csv", []string{"Product", "Kind"}, []string{"P1", "resilient"})
+	put("climates.csv", []string{"Climate", "Period", "Temp (F)", "RH (%)"}, []string{"C1", "winter", "70", "30"})
+	put("instruments.csv", []string{"Instrument", "Kind"}, []string{"T1", "air"})
+	lines := [][]string{{"Area", "Read at", "Temp (C)", "RH (%)", "Instrument"}}
+	at := time.Date(2025, 1, 1, 0, 0, 0, 0, time.UTC)
+	for i := range rows {
+		if h := at.Hour(); at.Month() == 3 && h == 2 {
+			at = at.Add(time.Hour)
+		}
+		lines = append(lines, []string{"A1", at.Format(minute), decimal.New(int64(180+i%50), -1).String(), decimal.New(int64(350+i%100), -1).String(), "T1"})
+		at = at.Add(time.Minute)
+	}
+	put("air.csv", lines...)
+	return folder
+}
+
+func BenchmarkReadAir(b *testing.B) {
+	const rows = 300_000
+	folder := airRecord(b, rows)
+	for name, path := range map[string]string{"csv": folder, "xlsx": twin(b, folder)} {
+		b.Run(name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				rec, err := Read(path)
+				if err != nil || len(rec.Job.Air) != rows {
+					b.Fatal(len(rec.Job.Air), err)
+				}
+			}
+		})
+	}
+}
