@@ -109,7 +109,8 @@ func (r Room) spread(lot wood.Lot, limit evidence.Limit) evidence.Finding {
 		}
 	}
 	f := evidence.Weigh(asRead(boards), simple, r.Boards.Mean(lot).Lack).Against(limit)
-	f.Reason = fmt.Sprintf("%s: %d of %s outside %s; %s", lot.Title(), outside, evidence.Count(len(boards), "board", "boards"), limit, f.Reason)
+	f.Reason = fmt.Sprintf("%s: %d of %s outside %s and %d unusable; %s",
+		lot.Title(), outside, evidence.Count(len(boards), "board", "boards"), limit, unusable, f.Reason)
 	switch {
 	case outside*20 > len(boards):
 		f.Outcome = evidence.NotMet

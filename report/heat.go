@@ -26,7 +26,10 @@ func heatedLong(s Site) evidence.Finding {
 	}
 	var items []evidence.Item
 	for _, e := range append(s.heldRows(), s.subfloorRows()...) {
-		it := evidence.Item{Name: e.what, Limit: limit, Lack: e.began(), Place: e.place}
+		it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
+		if !e.from.Shown() {
+			it.Lack = "when it began is not recorded"
+		}
 		if it.Lack == "" {
 			it.Value = evidence.Hours(evidence.Shortest(s.Area.HeatRunFrom, e.from))
 			it.Written = it.Value.Text(limit.Ends()...)

@@ -2,6 +2,8 @@ package report
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 	"time"
 
 	"firstboard/report/evidence"
@@ -115,14 +117,40 @@ func checkAge(name string, h slab.Hole, c InstrumentCheck) evidence.Item {
 func agreement(c InstrumentCheck) evidence.Item {
 	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("2", evidence.RH)})
 	it := evidence.Item{Name: "the check of " + c.Instrument + " at " + c.CheckedAt.Written, Limit: limit, Place: c.Place}
-	if !c.Expected.Shown() || !c.Read.Shown() {
+	expected, from := c.expectation()
+	if !expected.Shown() || !c.Read.Shown() {
 		it.Lack = "no expected or no read value"
 		return it
 	}
-	it.Value = c.Read.Exact().Sub(c.Expected.Exact()).Abs()
+	it.Value = c.Read.Exact().Sub(expected.Exact()).Abs()
 	it.Written = it.Value.Text(limit.Ends()...)
-	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s %% RH off", it.Name, c.Read.Written, c.Expected.Written, it.Written)
+	it.Says = fmt.Sprintf("%s read %s where %s was expected%s, %s %% RH off", it.Name, c.Read.Written, expected.Written, from, it.Written)
 	return it
+}
+
+// expectation is what the check should have read: as typed, or, where that is
+// blank and the standard names a saturated salt ("NaCl at 23 C"), its fixed
+// point rounded to 0.01, and where it is from.
+func (c InstrumentCheck) expectation() (expected evidence.Reading, from string) {
+	if c.Expected.Shown() {
+		return c.Expected, ""
+	}
+	salt, at, found := strings.Cut(evidence.Tidy(c.Standard), " at ")
+	var degrees float64
+	var unit string
+	if n, _ := fmt.Sscanf(strings.ReplaceAll(at, "°", ""), "%g%s", &degrees, &unit); !found || n != 2 {
+		return c.Expected, ""
+	}
+	if strings.EqualFold(unit, string(evidence.Fahrenheit)) {
+		degrees = (degrees - 32) / 1.8
+	} else if !strings.EqualFold(unit, string(evidence.Celsius)) {
+		return c.Expected, ""
+	}
+	rh, err := slab.SaltRH(salt, degrees)
+	if err != nil {
+		return c.Expected, ""
+	}
+	return evidence.Typed(strconv.FormatFloat(rh, 'f', 2, 64), evidence.RH), " (" + c.Standard + ", Greenspan 1977)"
 }
 
 // usedOnce counts the holes of the whole record that a single-use probe was

@@ -196,10 +196,11 @@ func boardsMC(f Floor) evidence.Finding {
 	return evidence.Weigh(items, f.Acceptance, noBoard)
 }
 
-// eachBoard are the judged values of a lot's boards, or that it has none.
+// eachBoard are the judged values of a lot's boards, or that water left it
+// without any.
 func (f Floor) eachBoard(lot Lot) []evidence.Item {
-	if mean := f.Mean(lot); len(lot.Boards) == 0 {
-		return []evidence.Item{{Name: lot.Title(), Limit: f.Flooring, Lack: mean.Lack}}
+	if len(lot.Boards) == 0 && lot.SetAside == 0 {
+		return []evidence.Item{{Name: lot.Title(), Limit: f.Flooring, Lack: evidence.WetSince}}
 	}
 	return slices.Concat(f.BoardItems(lot, f.Flooring)...)
 }
