@@ -9,44 +9,45 @@ import (
 
 func areasTable() table[report.Area] {
 	type area = report.Area
-	return table[area]{name: "Areas", keep: keepArea, columns: []column[area]{
-		listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
-		text("Name", func(a *area) *string { return &a.Name }),
-		number("Size", sizes(), aboveNought, func(a *area) *evidence.Reading { return &a.Size }).must(),
-		word("Base", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Base }).always(),
-		number("Slab thickness", inches(), aboveNought, func(a *area) *evidence.Reading { return &a.Thickness }),
-		number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
-		word("Slab kind", []string{"on ground", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
-		word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulphate"}, func(a *area) *string { return &a.MadeOf }),
-		word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
-		yesNo("Exterior wall", func(a *area) *string { return &a.ExteriorWall }),
-		date("Placed on", anyYear, func(a *area) *evidence.Date { return &a.PlacedOn }),
-		date("Enclosed on", anyYear, func(a *area) *evidence.Date { return &a.EnclosedOn }),
-		yesNo("Heated", func(a *area) *string { return &a.Heated }),
-		clockOrDay("Heat run from", anyYear, func(a *area) *evidence.Time { return &a.HeatRunFrom }),
-		word("Conditioned by", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.ConditionedBy }),
-		word("Below", []string{"heated room", "unheated room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
-		yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
-		product("Covering", coverings(), func(a *area) *string { return &a.Covering }).always(),
-		product("Adhesive", []string{"adhesive"}, func(a *area) *string { return &a.Adhesive }),
-		product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
-		word("Fixing", []string{"nailed", "glued", "floating", "stretched", "loose"}, func(a *area) *string { return &a.Fixing }),
-		climate(func(a *area) *string { return &a.Climate }).always(),
-		date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
-		date("Lay on", anyYear, func(a *area) *evidence.Date { return &a.LayOn }).must(),
-		number("Run", feet(), aboveNought, func(a *area) *evidence.Reading { return &a.Run }),
-	}}
+	return table[area]{name: "Areas", more: moreArea,
+		rows:  func(j *report.Job) *[]area { return &j.Areas },
+		place: func(a *area) *evidence.Place { return &a.Place },
+		columns: []column[area]{
+			listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
+			text("Name", func(a *area) *string { return &a.Name }),
+			number("Size", sizes(), aboveNought, func(a *area) *evidence.Reading { return &a.Size }).must(),
+			word("Base", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Base }).always(),
+			number("Slab thickness", inches(), aboveNought, func(a *area) *evidence.Reading { return &a.Thickness }),
+			number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
+			word("Slab kind", []string{"on ground", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
+			word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulphate"}, func(a *area) *string { return &a.MadeOf }),
+			word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
+			yesNo("Exterior wall", func(a *area) *string { return &a.ExteriorWall }),
+			date("Placed on", anyYear, func(a *area) *evidence.Date { return &a.PlacedOn }),
+			date("Enclosed on", anyYear, func(a *area) *evidence.Date { return &a.EnclosedOn }),
+			yesNo("Heated", func(a *area) *string { return &a.Heated }),
+			clockOrDay("Heat run from", anyYear, func(a *area) *evidence.Time { return &a.HeatRunFrom }),
+			word("Conditioned by", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.ConditionedBy }),
+			word("Below", []string{"heated room", "unheated room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
+			yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
+			product("Covering", coverings(), func(a *area) *string { return &a.Covering }).always(),
+			product("Adhesive", []string{"adhesive"}, func(a *area) *string { return &a.Adhesive }),
+			product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
+			word("Fixing", []string{"nailed", "glued", "floating", "stretched", "loose"}, func(a *area) *string { return &a.Fixing }),
+			climate(func(a *area) *string { return &a.Climate }).always(),
+			date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
+			date("Lay on", anyYear, func(a *area) *evidence.Date { return &a.LayOn }).must(),
+			number("Run", feet(), aboveNought, func(a *area) *evidence.Reading { return &a.Run }),
+		}}
 }
 
-func keepArea(d *decoder, a report.Area) {
+func moreArea(d *decoder, a *report.Area) {
 	if a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2 && (a.SlabKind == "on ground" || a.SlabKind == "metal deck") {
 		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", a.SlabKind)
 	}
 	if a.CoveredOn.Shown() && a.LayOn.Shown() && a.CoveredOn.Day > a.LayOn.Day {
 		d.faultAt("Covered on", "%s", saying(a.CoveredOn.Written, "is after Lay on, %s; write the day the membrane went down, or mend Lay on", a.LayOn.Written))
 	}
-	a.Place = d.here()
-	d.job.Areas = append(d.job.Areas, a)
 }
 
 // product is a column that names a product of certain kinds. Products come

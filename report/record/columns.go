@@ -7,19 +7,26 @@ import (
 	"firstboard/report/evidence"
 )
 
+// words settles that a cell is text, and gives it without the space around it.
+func words(c *report.Cell) string {
+	if c.Kind == percentCell {
+		c.Text += "%"
+	}
+	c.Kind = report.TextCell
+	return strings.TrimSpace(c.Text)
+}
+
 // text is a column of free words.
 func text[T any](name string, field func(*T) *string) column[T] {
 	return column[T]{name: name, read: func(d *decoder, c *report.Cell, row *T) {
-		c.Kind = report.TextCell
-		*field(row) = strings.TrimSpace(c.Text)
+		*field(row) = words(c)
 	}}
 }
 
 // name is a column of identifiers.
 func name[T any](title string, field func(*T) *string) column[T] {
 	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
-		c.Kind = report.TextCell
-		*field(row) = evidence.Tidy(c.Text)
+		*field(row) = evidence.Tidy(words(c))
 	}}
 }
 
@@ -59,10 +66,9 @@ func reference[T any](title string, to func(*decoder) *index, field func(*T) *st
 }
 
 // word is a column of fixed words, stored in their own spelling.
-func word[T any](title string, words []string, field func(*T) *string) column[T] {
+func word[T any](title string, among []string, field func(*T) *string) column[T] {
 	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
-		c.Kind = report.TextCell
-		w, complaint := oneOf(c.Text, words)
+		w, complaint := oneOf(words(c), among)
 		if complaint != "" {
 			d.fault("%s", complaint)
 		}
@@ -121,8 +127,7 @@ func clockOrDay[T any](title string, from earliest, field func(*T) *evidence.Tim
 // flag is a column of yes and no in which a blank is a no.
 func flag[T any](title string, field func(*T) *bool) column[T] {
 	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
-		c.Kind = report.TextCell
-		w, complaint := oneOf(c.Text, []string{"yes", "no"})
+		w, complaint := oneOf(words(c), []string{"yes", "no"})
 		if complaint != "" {
 			d.fault("%s", complaint)
 		}

@@ -44,7 +44,7 @@ func newDecoder() *decoder {
 
 // read reads one table, the order-th of the design.
 func (d *decoder) read(order int, s schema, src *source) {
-	d.position = position{src: src, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
+	d.position = position{src: src, order: order, row: &report.TableRow{Number: max(src.top, 1)}, place: map[string]int{}}
 	if len(src.Header) == 0 {
 		if len(src.strays) > 0 {
 			d.fault("has no header; write the names of the columns in row 1")

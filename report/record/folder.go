@@ -112,7 +112,7 @@ func (s *source) line(header bool, number int, fields []string) error {
 	for i, f := range fields {
 		var err error
 		if header {
-			err = s.head(i, f)
+			err = s.head(number, i, f)
 		} else {
 			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
 		}

@@ -24,10 +24,9 @@ func instrumentsTable() table[evidence.Instrument] {
 			number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
 			number("Uncertainty temp", fahrenheit(), notNegative, func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
 		},
-		keep: func(d *decoder, m meter) {
-			m.Place = d.here()
-			d.job.Instruments[evidence.Key(m.ID)] = m
-		}}
+		place: func(m *meter) *evidence.Place { return &m.Place },
+		more:  func(d *decoder, m *meter) { d.job.Instruments[evidence.Key(m.ID)] = *m },
+	}
 }
 
 func checksTable() table[report.InstrumentCheck] {
@@ -41,10 +40,9 @@ func checksTable() table[report.InstrumentCheck] {
 			checked("Read", func(c *check) *evidence.Reading { return &c.Read }).must(),
 			text("By", func(c *check) *string { return &c.By }),
 		},
-		keep: func(d *decoder, c check) {
-			c.Place = d.here()
-			d.job.Checks = append(d.job.Checks, c)
-		}}
+		rows:  func(j *report.Job) *[]check { return &j.Checks },
+		place: func(c *check) *evidence.Place { return &c.Place },
+	}
 }
 
 // checked is a column of numbers in the unit of the row's instrument: no

@@ -1,7 +1,6 @@
 package record
 
 import (
-	"strings"
 	"time"
 	_ "time/tzdata" // a record's zone is known on every machine
 
@@ -22,7 +21,7 @@ func jobTable() table[item] {
 			name("Item", func(i *item) *string { return &i.name }).always(),
 			column[item]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *item) { i.entry = c }}.must(),
 		},
-		keep: func(d *decoder, i item) {
+		more: func(d *decoder, i *item) {
 			if i.name != "" {
 				d.item(i, items)
 			}
@@ -30,7 +29,7 @@ func jobTable() table[item] {
 }
 
 // item reads a row of Job by the column that its name stands for.
-func (d *decoder) item(i item, items []column[report.Job]) {
+func (d *decoder) item(i *item, items []column[report.Job]) {
 	at, unit, complaint := match(i.name, items)
 	if complaint != "" {
 		d.faultAt("Item", "%s", saying(i.name, "%s", complaint))
@@ -73,10 +72,10 @@ func jobItems() []column[report.Job] {
 }
 
 func readZone(d *decoder, c *report.Cell, j *report.Job) {
-	c.Kind = report.TextCell
-	zone := strings.TrimSpace(c.Text)
+	zone := words(c)
 	at, err := time.LoadLocation(zone)
-	if err != nil || at == time.Local {
+	// Names of the machine's own, such as localtime, begin with a small letter.
+	if own := zone[0] < 'A' || zone[0] > 'Z'; err != nil || own || at == time.Local {
 		d.fault("%s", saying(zone, "is not a time zone; write its area and city, such as America/Chicago"))
 		return
 	}
@@ -84,8 +83,7 @@ func readZone(d *decoder, c *report.Cell, j *report.Job) {
 }
 
 func readAcceptance(d *decoder, c *report.Cell, j *report.Job) {
-	c.Kind = report.TextCell
-	w, complaint := oneOf(c.Text, []string{"simple", "guarded"})
+	w, complaint := oneOf(words(c), []string{"simple", "guarded"})
 	if complaint != "" {
 		d.fault("%s", complaint)
 	}

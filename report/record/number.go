@@ -66,25 +66,35 @@ func digits(s string) bool {
 	return s != ""
 }
 
-// plainer is the plain decimal that was probably meant, or an example.
+// plainer is the plain decimal that was probably meant, or an example. A comma
+// before three digits may part thousands or stand for the point.
 func plainer(s string) string {
 	s = strings.NewReplacer(" ", "", "\u00a0", "", "\u2212", "-", "'", "", "%", "", "+", "").Replace(s)
-	whole, part, comma := strings.Cut(s, ",")
+	whole := strings.ReplaceAll(s, ",", "")
+	pointed := strings.Replace(s, ",", ".", 1)
 	switch {
-	case comma && (strings.Contains(part, ",") || len(strings.TrimRight(part, "0123456789")) > 0 || len(part) == 3):
-		s = strings.ReplaceAll(s, ",", "")
-	case comma:
-		s = whole + "." + part
+	case thousands(s) && plain(pointed):
+		return whole + " or " + pointed
+	case thousands(s):
+		return whole
+	case plain(pointed):
+		return pointed
 	}
-	if strings.HasPrefix(s, ".") {
-		s = "0" + s
-	}
-	s = strings.TrimSuffix(s, ".")
-	if x, err := decimal.NewFromString(s); err == nil && len(s) < 20 && x.Exponent() < 20 && x.Exponent() > -20 {
-		if !plain(s) {
-			s = x.String()
-		}
-		return s
+	const sane = 20
+	if x, err := decimal.NewFromString(s); err == nil && max(x.Exponent(), -x.Exponent()) < sane && len(s) < sane {
+		return x.String()
 	}
 	return "digits with a point, such as 84.7"
+}
+
+// thousands says whether commas part s into groups of three digits.
+func thousands(s string) bool {
+	whole, part, point := strings.Cut(s, ".")
+	groups := strings.Split(strings.TrimPrefix(whole, "-"), ",")
+	for i, g := range groups {
+		if !digits(g) || len(g) > 3 || i > 0 && len(g) < 3 {
+			return false
+		}
+	}
+	return len(groups) > 1 && (!point || digits(part))
 }

@@ -23,7 +23,7 @@ type Place struct {
 func (p Place) String() string {
 	at := p.File
 	if p.Sheet != "" {
-		at += ` "` + p.Sheet + `"`
+		at += " " + quote(p.Sheet)
 	}
 	return at + " row " + strconv.Itoa(p.Number)
 }
@@ -43,7 +43,7 @@ type Fault struct {
 func (f Fault) Error() string {
 	at := f.Place.String()
 	if f.Column != "" {
-		at += ` "` + f.Column + `"`
+		at += " " + quote(f.Column)
 	}
 	return at + ": " + f.Text
 }

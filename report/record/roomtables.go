@@ -2,6 +2,7 @@ package record
 
 import (
 	"firstboard/acclimate"
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 	"firstboard/wood"
@@ -24,11 +25,12 @@ func otherTable() table[slab.Other] {
 			text("By", func(t *test) *string { return &t.By }),
 			text("Note", func(t *test) *string { return &t.Note }),
 		},
-		keep: func(d *decoder, t test) {
+		rows:  func(j *report.Job) *[]test { return &j.Others },
+		place: func(t *test) *evidence.Place { return &t.Place },
+		more: func(d *decoder, t *test) {
 			d.ordered("At least", t.AtLeast, t.AtMost)
-			t.Place = d.here()
-			d.job.Others = append(d.job.Others, t)
-		}}
+		},
+	}
 }
 
 func airTable() table[acclimate.Air] {
@@ -43,10 +45,9 @@ func airTable() table[acclimate.Air] {
 			text("By", func(a *air) *string { return &a.By }),
 			text("Note", func(a *air) *string { return &a.Note }),
 		},
-		keep: func(d *decoder, a air) {
-			a.Place = d.here()
-			d.job.Air = append(d.job.Air, a)
-		}}
+		rows:  func(j *report.Job) *[]air { return &j.Air },
+		place: func(a *air) *evidence.Place { return &a.Place },
+	}
 }
 
 func surfaceTable() table[acclimate.Surface] {
@@ -61,42 +62,42 @@ func surfaceTable() table[acclimate.Surface] {
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
-		keep: func(d *decoder, s spot) {
-			s.Place = d.here()
-			d.job.Surfaces = append(d.job.Surfaces, s)
-		}}
+		rows:  func(j *report.Job) *[]spot { return &j.Surfaces },
+		place: func(s *spot) *evidence.Place { return &s.Place },
+	}
 }
 
 func woodTable() table[wood.Row] {
 	type row = wood.Row
-	return table[row]{name: "Wood", keep: keepWood, columns: []column[row]{
-		area(func(w *row) *string { return &w.Area }).always(),
-		word("Of", []string{wood.OfFlooring, wood.OfSubfloor, wood.OfJoist}, func(w *row) *string { return &w.Of }).always(),
-		name("Piece", func(w *row) *string { return &w.Piece }).always(),
-		name("Lot", func(w *row) *string { return &w.Lot }),
-		number("X", feet(), anything, func(w *row) *evidence.Reading { return &w.X }),
-		number("Y", feet(), anything, func(w *row) *evidence.Reading { return &w.Y }),
-		clock("Read at", since90, func(w *row) *evidence.Time { return &w.ReadAt }).must(),
-		word("Method", []string{wood.Pin, wood.Pinless, wood.OvenDry}, func(w *row) *string { return &w.Method }).must(),
-		number("Depth", inches(), notNegative, func(w *row) *evidence.Reading { return &w.Depth }),
-		number("Reading", in(evidence.MC), moisture(), func(w *row) *evidence.Reading { return &w.Reading }).must(),
-		text("Scale", func(w *row) *string { return &w.Scale }),
-		text("Species", func(w *row) *string { return &w.Species }),
-		number("Wood temp", fahrenheit(), temperature(), func(w *row) *evidence.Reading { return &w.WoodTemp }),
-		yesNo("Temp corrected", func(w *row) *string { return &w.TempCorrected }),
-		flag("Set aside", func(w *row) *bool { return &w.SetAside }),
-		instrument(func(w *row) *string { return &w.Instrument }).must(),
-		text("By", func(w *row) *string { return &w.By }),
-		text("Note", func(w *row) *string { return &w.Note }),
-	}}
+	return table[row]{name: "Wood", more: moreWood,
+		rows:  func(j *report.Job) *[]row { return &j.Wood },
+		place: func(w *row) *evidence.Place { return &w.Place },
+		columns: []column[row]{
+			area(func(w *row) *string { return &w.Area }).always(),
+			word("Of", []string{wood.OfFlooring, wood.OfSubfloor, wood.OfJoist}, func(w *row) *string { return &w.Of }).always(),
+			name("Piece", func(w *row) *string { return &w.Piece }).always(),
+			name("Lot", func(w *row) *string { return &w.Lot }),
+			number("X", feet(), anything, func(w *row) *evidence.Reading { return &w.X }),
+			number("Y", feet(), anything, func(w *row) *evidence.Reading { return &w.Y }),
+			clock("Read at", since90, func(w *row) *evidence.Time { return &w.ReadAt }).must(),
+			word("Method", []string{wood.Pin, wood.Pinless, wood.OvenDry}, func(w *row) *string { return &w.Method }).must(),
+			number("Depth", inches(), notNegative, func(w *row) *evidence.Reading { return &w.Depth }),
+			number("Reading", in(evidence.MC), moisture(), func(w *row) *evidence.Reading { return &w.Reading }).must(),
+			text("Scale", func(w *row) *string { return &w.Scale }),
+			text("Species", func(w *row) *string { return &w.Species }),
+			number("Wood temp", fahrenheit(), temperature(), func(w *row) *evidence.Reading { return &w.WoodTemp }),
+			yesNo("Temp corrected", func(w *row) *string { return &w.TempCorrected }),
+			flag("Set aside", func(w *row) *bool { return &w.SetAside }),
+			instrument(func(w *row) *string { return &w.Instrument }).must(),
+			text("By", func(w *row) *string { return &w.By }),
+			text("Note", func(w *row) *string { return &w.Note }),
+		}}
 }
 
-func keepWood(d *decoder, w wood.Row) {
+func moreWood(d *decoder, w *wood.Row) {
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {
 		d.faultAt("Set aside", "only boards of flooring are set aside, and this row is of a %s; clear the cell", w.Of)
 	}
-	w.Place = d.here()
-	d.job.Wood = append(d.job.Wood, w)
 }
 
 func scanTable() table[slab.Scan] {
@@ -114,8 +115,7 @@ func scanTable() table[slab.Scan] {
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
-		keep: func(d *decoder, s spot) {
-			s.Place = d.here()
-			d.job.Scans = append(d.job.Scans, s)
-		}}
+		rows:  func(j *report.Job) *[]spot { return &j.Scans },
+		place: func(s *spot) *evidence.Place { return &s.Place },
+	}
 }

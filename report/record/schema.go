@@ -14,12 +14,14 @@ type schema interface {
 	read(d *decoder, src *source)
 }
 
-// table is a table whose rows become values of T: its columns, and what is
-// done with a row once its cells are read.
+// table is a table whose rows become values of T: its columns, where the rows
+// go, and what more is asked of a row once its cells are read.
 type table[T any] struct {
 	name    string
 	columns []column[T]
-	keep    func(d *decoder, row T)
+	rows    func(*report.Job) *[]T   // nil where more keeps them itself
+	place   func(*T) *evidence.Place // nil where they have none
+	more    func(d *decoder, row *T) // nil where nothing is
 }
 
 // column is one column: where it goes in a row and how it is read.
@@ -142,19 +144,35 @@ func (t table[T]) title() string { return t.name }
 
 func (t table[T]) read(d *decoder, src *source) {
 	columns := t.header(d, src)
+	if len(src.Rows) == 0 {
+		return
+	}
+	into := new([]T)
+	if t.rows != nil {
+		into = t.rows(&d.job)
+	}
+	*into = make([]T, len(src.Rows))
 	for i := range src.Rows {
-		var row T
 		d.row = &src.Rows[i]
-		for _, c := range columns {
-			d.column, d.unit = c.at, c.unit
-			switch cell := &d.row.Cells[c.at]; {
-			case cell.Kind != report.BlankCell && d.usable(cell):
-				c.read(d, cell, &row)
-			case cell.Kind == report.BlankCell && c.key:
-				d.fault("is blank; fill it in, or clear the whole row")
-			}
+		t.row(d, columns, &(*into)[i])
+	}
+}
+
+func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
+	for _, c := range columns {
+		d.column, d.unit = c.at, c.unit
+		switch cell := &d.row.Cells[c.at]; {
+		case cell.Kind != report.BlankCell && d.usable(cell):
+			c.read(d, cell, row)
+		case cell.Kind == report.BlankCell && c.key:
+			d.fault("is blank; fill it in, or clear the whole row")
 		}
-		t.keep(d, row)
+	}
+	if t.place != nil {
+		*t.place(row) = d.here()
+	}
+	if t.more != nil {
+		t.more(d, row)
 	}
 }
 

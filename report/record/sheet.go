@@ -87,7 +87,7 @@ func (r *reader) cell(e xml.StartElement) error {
 	if r.row > 1 {
 		return r.src.put(r.row, r.column-1, c)
 	}
-	return r.src.head(r.column-1, c.Text)
+	return r.src.head(r.row, r.column-1, c.Text)
 }
 
 // move goes to a cell that says where it is, or else to the next.

@@ -18,10 +18,9 @@ func eventsTable() table[report.Event] {
 			word("What", whats, func(e *event) *string { return &e.What }).always(),
 			text("Words", func(e *event) *string { return &e.Words }),
 		},
-		keep: func(d *decoder, e event) {
-			e.Place = d.here()
-			d.job.Events = append(d.job.Events, e)
-		}}
+		rows:  func(j *report.Job) *[]event { return &j.Events },
+		place: func(e *event) *evidence.Place { return &e.Place },
+	}
 }
 
 func photosTable() table[report.Photo] {
@@ -33,10 +32,9 @@ func photosTable() table[report.Photo] {
 			clock("Taken at", anyYear, func(p *photo) *evidence.Time { return &p.TakenAt }),
 			text("Of", func(p *photo) *string { return &p.Of }),
 		},
-		keep: func(d *decoder, p photo) {
-			p.Place = d.here()
-			d.job.Photos = append(d.job.Photos, p)
-		}}
+		rows:  func(j *report.Job) *[]photo { return &j.Photos },
+		place: func(p *photo) *evidence.Place { return &p.Place },
+	}
 }
 
 func signOffTable() table[report.SignOff] {
@@ -54,16 +52,14 @@ func signOffTable() table[report.SignOff] {
 			text("Paper", func(s *signature) *string { return &s.Paper }),
 			text("Words", func(s *signature) *string { return &s.Words }),
 		},
-		keep: func(d *decoder, s signature) {
-			s.Place = d.here()
-			d.job.SignOffs = append(d.job.SignOffs, s)
-		}}
+		rows:  func(j *report.Job) *[]signature { return &j.SignOffs },
+		place: func(s *signature) *evidence.Place { return &s.Place },
+	}
 }
 
 func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
-	c.Kind = report.TextCell
 	apart := func(r rune) bool { return strings.ContainsRune(",; \t\r\n\u00a0", r) }
-	for _, typed := range strings.FieldsFunc(c.Text, apart) {
+	for _, typed := range strings.FieldsFunc(words(c), apart) {
 		id := strings.ToLower(typed)
 		if !slices.Contains(checkIDs(), id) {
 			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", nearest(typed, checkIDs())))

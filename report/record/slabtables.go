@@ -11,39 +11,41 @@ import (
 func slabRHTable() table[slab.Hole] {
 	type hole = slab.Hole
 	discards := []string{"aggregate", "crack", "leak", "flooded", "wrong depth", "probe failed"}
-	return table[hole]{name: "Slab RH", keep: keepHole, columns: []column[hole]{
-		area(func(h *hole) *string { return &h.Area }).always(),
-		name("Hole", func(h *hole) *string { return &h.Hole }).always(),
-		number("X", feet(), anything, func(h *hole) *evidence.Reading { return &h.X }),
-		number("Y", feet(), anything, func(h *hole) *evidence.Reading { return &h.Y }),
-		number("To exterior wall", feet(), notNegative, func(h *hole) *evidence.Reading { return &h.ToWall }),
-		number("Thickness", inches(), aboveNought, func(h *hole) *evidence.Reading { return &h.Thickness }),
-		number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
-		clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
-		clock("Read at", since90, func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
-		number("RH", in(evidence.RH), humidity(), func(h *hole) *evidence.Reading { return &h.RH }).must(),
-		number("Temp", fahrenheit(), temperature(), func(h *hole) *evidence.Reading { return &h.Temp }),
-		instrument(func(h *hole) *string { return &h.Instrument }).must(),
-		word("Discarded", discards, func(h *hole) *string { return &h.Discarded }),
-		text("By", func(h *hole) *string { return &h.By }),
-		text("Note", func(h *hole) *string { return &h.Note }),
-	}}
+	return table[hole]{name: "Slab RH", more: moreHole,
+		rows:  func(j *report.Job) *[]hole { return &j.Holes },
+		place: func(h *hole) *evidence.Place { return &h.Place },
+		columns: []column[hole]{
+			area(func(h *hole) *string { return &h.Area }).always(),
+			name("Hole", func(h *hole) *string { return &h.Hole }).always(),
+			number("X", feet(), anything, func(h *hole) *evidence.Reading { return &h.X }),
+			number("Y", feet(), anything, func(h *hole) *evidence.Reading { return &h.Y }),
+			number("To exterior wall", feet(), notNegative, func(h *hole) *evidence.Reading { return &h.ToWall }),
+			number("Thickness", inches(), aboveNought, func(h *hole) *evidence.Reading { return &h.Thickness }),
+			number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
+			clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
+			clock("Read at", since90, func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
+			number("RH", in(evidence.RH), humidity(), func(h *hole) *evidence.Reading { return &h.RH }).must(),
+			number("Temp", fahrenheit(), temperature(), func(h *hole) *evidence.Reading { return &h.Temp }),
+			instrument(func(h *hole) *string { return &h.Instrument }).must(),
+			word("Discarded", discards, func(h *hole) *string { return &h.Discarded }),
+			text("By", func(h *hole) *string { return &h.By }),
+			text("Note", func(h *hole) *string { return &h.Note }),
+		}}
 }
 
-func keepHole(d *decoder, h slab.Hole) {
+func moreHole(d *decoder, h *slab.Hole) {
 	d.inTurn("Read at", h.SealedAt, h.ReadAt, "it was sealed")
 	thickness := h.Thickness
 	if !thickness.Shown() {
 		thickness = d.thicknessOf(h.Area)
 	}
 	d.inside("Depth", h.Depth, thickness)
-	h.Place = d.here()
-	d.job.Holes = append(d.job.Holes, h)
 }
 
-// inTurn faults a time that lies before the one it has to follow.
+// inTurn faults a time that lies before the one it has to follow, however
+// their clocks are read.
 func (d *decoder) inTurn(column string, first, then evidence.Time, was string) {
-	if first.After(then) {
+	if first.Shown() && then.Shown() && then.Last.Before(first.First) {
 		d.faultAt(column, "%s", saying(then.Written, "is before %s, %s; mend one of the two times", was, first.Written))
 	}
 }
@@ -80,11 +82,12 @@ func emissionTable() table[slab.Dish] {
 			text("By", func(s *dish) *string { return &s.By }),
 			text("Note", func(s *dish) *string { return &s.Note }),
 		},
-		keep: func(d *decoder, s dish) {
+		rows:  func(j *report.Job) *[]dish { return &j.Dishes },
+		place: func(s *dish) *evidence.Place { return &s.Place },
+		more: func(d *decoder, s *dish) {
 			d.inTurn("Lifted at", s.SetAt, s.LiftedAt, "it was set")
-			s.Place = d.here()
-			d.job.Dishes = append(d.job.Dishes, s)
-		}}
+		},
+	}
 }
 
 func slabPHTable() table[slab.PH] {
@@ -99,10 +102,9 @@ func slabPHTable() table[slab.PH] {
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
-		keep: func(d *decoder, s spot) {
-			s.Place = d.here()
-			d.job.PHs = append(d.job.PHs, s)
-		}}
+		rows:  func(j *report.Job) *[]spot { return &j.PHs },
+		place: func(s *spot) *evidence.Place { return &s.Place },
+	}
 }
 
 func slabCMTable() table[slab.Carbide] {
@@ -118,9 +120,10 @@ func slabCMTable() table[slab.Carbide] {
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
-		keep: func(d *decoder, s spot) {
+		rows:  func(j *report.Job) *[]spot { return &j.Carbides },
+		place: func(s *spot) *evidence.Place { return &s.Place },
+		more: func(d *decoder, s *spot) {
 			d.inside("Depth", s.Depth, d.thicknessOf(s.Area))
-			s.Place = d.here()
-			d.job.Carbides = append(d.job.Carbides, s)
-		}}
+		},
+	}
 }

@@ -13,6 +13,7 @@ type source struct {
 	report.Table
 	file   string        // base name of the file
 	sheet  string        // of a workbook, as it is spelled there; empty for CSV
+	top    int           // the number of the header's row
 	comma  bool          // numbers may be typed with a decimal comma
 	strays []stray       // the first value beyond the header in each row
 	room   []report.Cell // for the rows to come
@@ -76,7 +77,7 @@ func (s *source) cells() []report.Cell {
 }
 
 // head stores a header; column counts from 0.
-func (s *source) head(column int, text string) error {
+func (s *source) head(row, column int, text string) error {
 	if text = strings.TrimSpace(text); text == "" {
 		return nil
 	}
@@ -86,7 +87,7 @@ func (s *source) head(column int, text string) error {
 	for len(s.Header) <= column {
 		s.Header = append(s.Header, "")
 	}
-	s.Header[column] = text
+	s.top, s.Header[column] = row, text
 	return nil
 }
 
