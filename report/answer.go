@@ -46,10 +46,13 @@ type AreaAnswer struct {
 	Size       string          `json:"size"`
 	LayOn      string          `json:"layOn"`
 	GoodUntil  string          `json:"goodUntil"`
+	ReRead     []string        `json:"reRead,omitempty"`
 	Target     *TargetAnswer   `json:"target"`
 	Blocking   []string        `json:"blocking"`
 	Conditions []string        `json:"conditions"`
 	Waivers    []WaiverAnswer  `json:"waivers,omitempty"`
+	Advice     []string        `json:"advice,omitempty"`
+	Looks      []string        `json:"worthALook,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
 }
 
@@ -111,6 +114,7 @@ func (d Decision) answer() AreaAnswer {
 	a := AreaAnswer{
 		ID: d.Area.ID, Name: d.Area.Name, Verdict: string(d.Verdict), Why: d.Why,
 		Size: d.Area.Size.String(), LayOn: d.Area.LayOn.Written, GoodUntil: d.GoodUntil.Written,
+		ReRead: d.ReRead, Advice: d.Advice, Looks: d.Looks,
 		Blocking: d.Blocking(), Conditions: d.Conditions, Findings: []FindingAnswer{},
 	}
 	if d.Target != nil {

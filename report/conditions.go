@@ -1,6 +1,10 @@
 package report
 
-import "firstboard/report/evidence"
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
 
 // conditions are the plain sentences that a GO of the area rests on.
 func (s Site) conditions() []string {
@@ -27,20 +31,23 @@ func (s Site) conditions() []string {
 	return conditions
 }
 
-// goodUntil is the last day on which laying could start on the same evidence:
-// the day on which the first reading grows too old.
-func (s Site) goodUntil() evidence.Date {
-	last, known := evidence.Day(0), false
+// goodUntil is the last day on which laying could start on the same evidence,
+// and what has to be read again to go on after it: the readings that grow too
+// old first.
+func (s Site) goodUntil() (until evidence.Date, again []string) {
 	for _, e := range s.agedRows() {
 		day, ages := s.lastDay(e)
-		if ages && (!known || day < last) {
-			last, known = day, true
+		if !ages || until.Shown() && day > until.Day {
+			continue
+		}
+		if !until.Shown() || day < until.Day {
+			until, again = evidence.Date{Written: day.String(), Day: day}, nil
+		}
+		if what := e.kind.what(); !slices.Contains(again, what) {
+			again = append(again, what)
 		}
 	}
-	if !known {
-		return evidence.Date{}
-	}
-	return evidence.Date{Written: last.String(), Day: last}
+	return until, again
 }
 
 // lastDay is the last day of laying that a row's age allows. The age of a

@@ -10,11 +10,17 @@ type Decision struct {
 	Findings   []evidence.Finding
 	Conditions []string
 	GoodUntil  evidence.Date // for a GO only
+	ReRead     []string      // what ends it, and has to be read again to extend it
 	Target     *Target       // nil for coverings that are not wood
 
 	Holes    HoleCount
 	SetAside int // boards of the judged visits that were set aside
 	Waivers  []Waiver
+
+	Signatures []Signature
+	Advice     []string // what the meters say together
+	Looks      []string // what is worth a second look
+	Items      []Item   // what a moisture report should hold
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,

@@ -20,14 +20,14 @@ func allowed() map[string][]string {
 		"report/evidence": {},
 
 		"testdata/published": {},
-		"slab":            {"report/evidence"},
-		"wood":            {"report/evidence"},
-		"acclimate":       {"report/evidence", "slab", "wood"},
-		"report":          domain,
-		"report/record":   outer,
-		"report/workbook": outer,
-		"report/page":     outer,
-		"cmd/firstboard":  append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
+		"slab":               {"report/evidence"},
+		"wood":               {"report/evidence"},
+		"acclimate":          {"report/evidence", "slab", "wood"},
+		"report":             domain,
+		"report/record":      outer,
+		"report/workbook":    outer,
+		"report/page":        outer,
+		"cmd/firstboard":     append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
 	}
 }
 

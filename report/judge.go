@@ -21,7 +21,7 @@ func (s Site) decide() Decision {
 	}
 	d.Verdict, d.Why = evidence.Fold(d.Findings)
 	if d.Verdict == evidence.Go {
-		d.GoodUntil = s.goodUntil()
+		d.GoodUntil, d.ReRead = s.goodUntil()
 	}
 	d.Holes = s.holeCount()
 	if s.Wood.NoFlooring == "" {
@@ -29,7 +29,8 @@ func (s Site) decide() Decision {
 			d.SetAside += lot.SetAside
 		}
 	}
-	d.Waivers = s.waivers(d)
+	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
+	d.Advice, d.Looks, d.Items = s.meterAdvice(), s.worthALook(), s.items()
 	return d
 }
 

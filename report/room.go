@@ -79,6 +79,11 @@ const (
 	surfaceRow
 )
 
+// what is the kind in words.
+func (k kind) what() string {
+	return [...]string{"the slab", "the other tests", "the wood", "the air", "the surfaces"}[k]
+}
+
 // entry is one judged row for the checks that look at all of them. From is
 // when it began: for a dish, when it was set, which may be blank. Lack says
 // why it has no time of reading.

@@ -66,14 +66,15 @@ func (r Other) bounds() evidence.Limit {
 // BareScans are the scans of the bare base since it was last wetted.
 func (f Floor) BareScans() []Scan {
 	return slices.DeleteFunc(slices.Clone(f.Scans), func(r Scan) bool {
-		return !r.bare() || r.ReadAt.Shown() && r.ReadAt.First.Before(f.Wet)
+		return !r.Bare() || r.ReadAt.Shown() && r.ReadAt.First.Before(f.Wet)
 	})
 }
 
-func (r Scan) bare() bool { return r.Over == "" || evidence.Same(r.Over, "bare") }
+// Bare says whether nothing lay on the base where it was scanned.
+func (r Scan) Bare() bool { return r.Over == "" || evidence.Same(r.Over, "bare") }
 
 func scanProbed(f Floor) evidence.Finding {
-	if f.NoScan == "" && !slices.ContainsFunc(f.Scans, Scan.bare) {
+	if f.NoScan == "" && !slices.ContainsFunc(f.Scans, Scan.Bare) {
 		f.NoScan = "the bare base was not scanned"
 	}
 	if f.NoScan != "" {

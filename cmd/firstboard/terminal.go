@@ -42,7 +42,7 @@ func printDecisions(w io.Writer, decisions []report.Decision, settings []report.
 			head = d.Area.ID + ": " + d.Says()
 		}
 		if d.GoodUntil.Shown() {
-			head += ", good until " + d.GoodUntil.Written
+			head += ", good until " + d.GoodUntil.Written + " (then read again: " + strings.Join(d.ReRead, ", ") + ")"
 		}
 		fmt.Fprint(w, wrap(head, ""))
 		for _, line := range details(d, settings) {

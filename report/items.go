@@ -1,0 +1,125 @@
+package report
+
+import (
+	"slices"
+	"strings"
+
+	"firstboard/report/evidence"
+	"firstboard/slab"
+)
+
+// Item is one thing that published standards or trade guidance want on a
+// moisture report, and whether the record holds it for an area.
+type Item struct {
+	What     string
+	Asked    string // who asks for it
+	Standing evidence.Standing
+	Held     bool
+	Lacks    string // what is lacking, empty where it is held
+}
+
+// items are the evidence list of an area: advice, in the order a report is
+// read. What is wanted of holes is left out where no hole is needed.
+func (s Site) items() []Item {
+	j, a := s.Job, s.Area
+	read, memory := evidence.Published, evidence.Recalled
+	holes := s.Slab.Holes
+	every := func(has func(slab.Hole) bool) bool {
+		return len(holes) > 0 && !slices.ContainsFunc(holes, func(h slab.Hole) bool { return !has(h) })
+	}
+	all := []Item{
+		item("project, site, area, general contractor", "ASTM F2170 section 11; RBK", memory,
+			j.Name != "" && j.Site != "" && j.GeneralContractor != "", "Job: Job, Site and General contractor"),
+		item("who tested", "ICRI; RBK; CRI", read, s.testerNamed(), "By on every reading"),
+		item("an independent tester's report before gluing", "CRI 104", read,
+			s.signed("tester"), "a sign-off by a tester"),
+		item("a plan of every hole", "ASTM F2170; AS 1884; RBK", read,
+			every(func(h slab.Hole) bool { return h.X.Shown() && h.Y.Shown() }), "Slab RH: X and Y of every hole"),
+		item("thickness, drying faces and depth at each hole", "ASTM F2170; RBK", read,
+			a.DryingFaces.Shown() && every(func(h slab.Hole) bool { return h.Depth.Shown() && (h.Thickness.Shown() || a.Thickness.Shown()) }),
+			"Areas: Drying faces; Slab RH: Depth and Thickness"),
+		item("when the slab was placed and enclosed", "RBK; Australian practice", read,
+			a.PlacedOn.Shown() && a.EnclosedOn.Shown(), "Areas: Placed on and Enclosed on"),
+		item("what the slab is made of, what lies under it, heating", "RBK", read,
+			a.MadeOf != "" && a.UnderSlab != "" && a.Heated != "", "Areas: Made of, Under slab and Heated"),
+		item("when each hole was sealed and read", "ASTM F2170", read,
+			every(func(h slab.Hole) bool { return h.SealedAt.Shown() && h.ReadAt.Shown() }), "Slab RH: Sealed at and Read at"),
+		item("humidity and temperature in each hole", "ASTM F2170", read,
+			every(func(h slab.Hole) bool { return h.RH.Shown() && h.Temp.Shown() }), "Slab RH: RH and Temp"),
+		item("the air above the slab for 48 h before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
+			s.outcome("air-held") == evidence.Met, "Air: see the check air-held"),
+		item("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(), "Instruments: Maker and model, Serial, Calibrated on, Certificate"),
+		item("the limits of covering and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(), "Products: Data sheet"),
+		item("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Paper"),
+		item("the uncertainty of measurement", "Hus AMA 98", read, s.uncertaintyStated(), "Instruments: Uncertainty"),
+		item("that results hold only for the time and places tested", "ASTM F2170 5.3; CRI", read, true, ""),
+		item("pH and how the surface was cleaned", "ASTM F710; CRI", read, len(s.Slab.PHs) > 0, "Slab pH"),
+		item("emission: masses, times, area", "ASTM F1869", memory, len(s.Slab.Dishes) > 0 || s.Slab.NoDishes != "", "Slab emission"),
+		item("photographs", "trade guidance", read,
+			slices.ContainsFunc(j.Photos, func(p Photo) bool { return evidence.Same(p.Area, a.ID) }), "Photos"),
+	}
+	return slices.DeleteFunc(all, func(i Item) bool { return s.Slab.NoHoles != "" && strings.Contains(i.What, "hole") })
+}
+
+func item(what, asked string, standing evidence.Standing, held bool, lacks string) Item {
+	if held {
+		lacks = ""
+	}
+	return Item{What: what, Asked: asked, Standing: standing, Held: held, Lacks: lacks}
+}
+
+func (s Site) testerNamed() bool {
+	named := len(s.Slab.Holes)+len(s.Wood.Rows) > 0
+	for _, h := range s.Slab.Holes {
+		named = named && h.By != ""
+	}
+	for _, r := range s.Wood.Rows {
+		named = named && r.By != ""
+	}
+	return named
+}
+
+func (s Site) signed(role string) bool {
+	return slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
+		return evidence.Same(o.Area, s.Area.ID) && o.Role == role
+	})
+}
+
+func (s Site) outcome(id string) evidence.Outcome {
+	for _, c := range Catalogue() {
+		if c.ID == id {
+			return c.Judge(s).Outcome
+		}
+	}
+	return evidence.NotShown
+}
+
+func (s Site) metersNamed() bool { return s.everyMeter(meterNamed) }
+
+func meterNamed(m evidence.Instrument) bool {
+	return m.Model != "" && m.Serial != "" && m.CalibratedOn.Shown() && m.Certificate != ""
+}
+
+func (s Site) uncertaintyStated() bool {
+	return s.everyMeter(func(m evidence.Instrument) bool { return m.Uncertainty.Shown() })
+}
+
+// everyMeter says whether all instruments behind judged rows have something.
+func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
+	for _, e := range s.rows {
+		if m, listed := s.Job.Instruments.Find(e.instrument); !listed || !has(m) {
+			return false
+		}
+	}
+	return len(s.rows) > 0
+}
+
+func (s Site) sheetsNamed() bool {
+	return !slices.ContainsFunc(s.stack.products(), func(p *Product) bool { return p.DataSheet == "" })
+}
+
+func (s Site) papersNamed() bool {
+	return !slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
+		return evidence.Same(o.Area, s.Area.ID) && o.Decision == "waive" && o.Paper == ""
+	})
+}
