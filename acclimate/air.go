@@ -12,18 +12,21 @@ func airChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "air-range", Deciding: true, Judge: airRange,
-			Asks: "was the air in range over the 24 h up to the latest air reading?",
-			Cite: evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood coverings, CRI 105-2019 for others; humidity: the service climate for wood coverings, CRI 105-2019 for others", Standing: evidence.Published},
+			Asks:    "was the air in range over the 24 h up to the latest air reading?",
+			Default: "60 to 80 F over wood, 65 to 95 F over others; humidity: the service climate over wood, at most 65 % RH over others",
+			Cite:    evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood coverings, CRI 105-2019 for others; humidity: the service climate for wood coverings, CRI 105-2019 for others", Standing: evidence.Published},
 		},
 		{
 			ID: "air-held", Deciding: true, Judge: airHeld,
-			Asks: "was the air in range for 48 h up to each judged reading of the slab, and of the flooring where that is wood?",
-			Cite: evidence.Cite{Source: "ASTM F2170 (the 48 h)", Standing: evidence.Recalled},
+			Asks:    "was the air in range for 48 h up to each judged reading of the slab, and of the flooring where that is wood?",
+			Default: "48 h; the bounds of air-range",
+			Cite:    evidence.Cite{Source: "ASTM F2170 (the 48 h)", Standing: evidence.Recalled},
 		},
 		{
 			ID: "air-usual", Judge: airUsual,
-			Asks: "wood coverings: was the air of the latest 24 h between 30 and 50 % RH?",
-			Cite: evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
+			Asks:    "wood coverings: was the air of the latest 24 h between 30 and 50 % RH?",
+			Default: "30 to 50 % RH",
+			Cite:    evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
 		},
 	}
 }

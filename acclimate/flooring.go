@@ -18,12 +18,14 @@ func flooringChecks() []evidence.Check[Room] {
 			ID: "flooring-target", Deciding: true, Judge: flooringTarget,
 			Advises: func(r Room) bool { return r.TargetAdvises },
 			Asks:    "is each lot's mean within 2.0 points of the target?",
+			Default: "2.0 points",
 			Cite:    evidence.Cite{Source: "FPL Report 1655 (the midpoint); the 2.0: common practice, no source", Standing: evidence.Published},
 		},
 		{
 			ID: "flooring-spread", Deciding: true, Judge: flooringSpread,
-			Asks: "do at least 19 in 20 boards of each lot lie between 0.7 and 1.3 of the target?",
-			Cite: evidence.Cite{Source: "EN 14298 family (the spread); 1 in 20: common practice, no source", Standing: evidence.Published},
+			Asks:    "do at least 19 in 20 boards of each lot lie between 0.7 and 1.3 of the target?",
+			Default: "0.7 to 1.3 of the target",
+			Cite:    evidence.Cite{Source: "EN 14298 family (the spread); 1 in 20: common practice, no source", Standing: evidence.Published},
 		},
 	}
 }

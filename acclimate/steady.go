@@ -14,8 +14,9 @@ import (
 func steadyCheck() evidence.Check[Room] {
 	return evidence.Check[Room]{
 		ID: "flooring-steady", Judge: flooringSteady,
-		Asks: "are the means of each lot's last visit and of the nearest one that ended 72 h or more before it within 0.5 point, and the last within 1.5 points of the EMC of the latest 24 h of air?",
-		Cite: evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
+		Asks:    "are the means of each lot's last visit and of the nearest one that ended 72 h or more before it within 0.5 point, and the last within 1.5 points of the EMC of the latest 24 h of air?",
+		Default: "0.5 and 1.5 points",
+		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}
 }
 

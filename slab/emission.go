@@ -13,13 +13,15 @@ func emissionChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{
 		{
 			ID: "emission-dishes", Deciding: true, Advises: advises, Judge: enoughDishes,
-			Asks: "were enough dishes set: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
-			Cite: evidence.Cite{Source: "ASTM F1869", Standing: evidence.Recalled},
+			Asks:    "were enough dishes set: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
+			Default: "3, then 1",
+			Cite:    evidence.Cite{Source: "ASTM F1869", Standing: evidence.Recalled},
 		},
 		{
 			ID: "emission-time", Deciding: true, Advises: advises, Judge: exposure,
-			Asks: "was every dish exposed for 60 to 72 h?",
-			Cite: evidence.Cite{Source: "ASTM F1869", Standing: evidence.Published},
+			Asks:    "was every dish exposed for 60 to 72 h?",
+			Default: "60 to 72 h",
+			Cite:    evidence.Cite{Source: "ASTM F1869", Standing: evidence.Published},
 		},
 		{
 			ID: "emission-rate", Deciding: true, Advises: advises, Judge: emissionRate,

@@ -14,33 +14,39 @@ func holeChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{
 		{
 			ID: "slab-holes", Deciding: true, Advises: advises, Judge: enoughHoles,
-			Asks: "were enough holes read: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
-			Cite: evidence.Cite{Source: "ASTM F2170; \"or part\": AS 1884", Standing: evidence.Published},
+			Asks:    "were enough holes read: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
+			Default: "3, then 1",
+			Cite:    evidence.Cite{Source: "ASTM F2170; \"or part\": AS 1884", Standing: evidence.Published},
 		},
 		{
 			ID: "slab-edge", Deciding: true, Advises: advises, Judge: edgeHole,
-			Asks: "is one hole within 3 ft (0.9144 m) of an exterior wall, where the area has one?",
-			Cite: evidence.Cite{Source: "ASTM F2170 (it may ask for each wall)", Standing: evidence.Recalled},
+			Asks:    "is one hole within 3 ft (0.9144 m) of an exterior wall, where the area has one?",
+			Default: "3 ft",
+			Cite:    evidence.Cite{Source: "ASTM F2170 (it may ask for each wall)", Standing: evidence.Recalled},
 		},
 		{
 			ID: "slab-depth", Deciding: true, Advises: advises, Judge: holeDepth,
-			Asks: "is each hole at 40 % of the thickness (one drying face) or 20 % (two), within 10 % of that depth or 1/8 in (3.175 mm), whichever is more?",
-			Cite: evidence.Cite{Source: "ASTM F2170 (the fraction); the tolerance: common practice, no source", Standing: evidence.Published},
+			Asks:    "is each hole at 40 % of the thickness (one drying face) or 20 % (two), within 10 % of that depth or 1/8 in (3.175 mm), whichever is more?",
+			Default: "40 % or 20 % of the thickness",
+			Cite:    evidence.Cite{Source: "ASTM F2170 (the fraction); the tolerance: common practice, no source", Standing: evidence.Published},
 		},
 		{
 			ID: "slab-wait", Deciding: true, Advises: advises, Judge: holeWait,
-			Asks: "was each hole read at least 24 h after it was sealed?",
-			Cite: evidence.Cite{Source: "ASTM F2170-18 and later (72 h in the editions before)", Standing: evidence.Published},
+			Asks:    "was each hole read at least 24 h after it was sealed?",
+			Default: "24 h",
+			Cite:    evidence.Cite{Source: "ASTM F2170-18 and later (72 h in the editions before)", Standing: evidence.Published},
 		},
 		{
 			ID: "slab-temp", Deciding: true, Advises: advises, Judge: concreteTemp,
-			Asks: "was the concrete at each hole within the temperatures that the air must keep?",
-			Cite: evidence.Cite{Source: "ASTM F2170", Standing: evidence.Recalled},
+			Asks:    "was the concrete at each hole within the temperatures that the air must keep?",
+			Default: "the temperatures of air-range",
+			Cite:    evidence.Cite{Source: "ASTM F2170", Standing: evidence.Recalled},
 		},
 		{
 			ID: "slab-rh", Deciding: true, Advises: advises, Judge: holeRH,
-			Asks: "does every hole meet the limit of relative humidity (75 % unless a product states one)? Never an average",
-			Cite: evidence.Cite{Source: "ASTM F710 summary; AS 1884", Standing: evidence.Published},
+			Asks:    "does every hole meet the limit of relative humidity (75 % unless a product states one)? Never an average",
+			Default: "75 % RH",
+			Cite:    evidence.Cite{Source: "ASTM F710 summary; AS 1884", Standing: evidence.Published},
 		},
 	}
 }

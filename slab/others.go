@@ -19,8 +19,9 @@ func otherChecks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "scan-probed", Judge: scanProbed,
-			Asks: "is there a judged hole within 3 ft of the highest scan of the bare slab?",
-			Cite: evidence.Cite{Source: "ASTM F2659: scans compare, then probe", Standing: evidence.Published},
+			Asks:    "is there a judged hole within 3 ft of the highest scan of the bare slab?",
+			Default: "3 ft",
+			Cite:    evidence.Cite{Source: "ASTM F2659: scans compare, then probe", Standing: evidence.Published},
 		},
 	}
 }

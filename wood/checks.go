@@ -18,23 +18,27 @@ func Checks() []evidence.Check[Floor] {
 		belowCheck(),
 		{
 			ID: "subfloor-count", Deciding: true, Judge: enoughSubfloor,
-			Asks: "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
-			Cite: evidence.Cite{Source: "NWFA guidance 2017; the 3: common practice, no source", Standing: evidence.Published},
+			Asks:    "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
+			Default: "20 for each 1000 ft2",
+			Cite:    evidence.Cite{Source: "NWFA guidance 2017; the 3: common practice, no source", Standing: evidence.Published},
 		},
 		{
 			ID: "subfloor-mc", Deciding: true, Judge: subfloorMC,
-			Asks: "is every subfloor reading at or under its limit (12 % MC unless a product states one)?",
-			Cite: evidence.Cite{Source: "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)", Standing: evidence.Published},
+			Asks:    "is every subfloor reading at or under its limit (12 % MC unless a product states one)?",
+			Default: "12 % MC",
+			Cite:    evidence.Cite{Source: "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)", Standing: evidence.Published},
 		},
 		{
 			ID: "subfloor-spots", Judge: subfloorSpots,
-			Asks: "is no subfloor reading more than 3 points above the median?",
-			Cite: trade,
+			Asks:    "is no subfloor reading more than 3 points above the median?",
+			Default: "3 points",
+			Cite:    trade,
 		},
 		{
 			ID: "flooring-count", Deciding: true, Judge: enoughBoards,
-			Asks: "were enough boards read: 40 for each 1000 ft2, never fewer than 3, at least 10 a lot where there are several, and no more than 1 in 10 set aside?",
-			Cite: evidence.Cite{Source: "NWFA guidance 2019 (the 40); the rest: common practice, no source", Standing: evidence.Published},
+			Asks:    "were enough boards read: 40 for each 1000 ft2, never fewer than 3, at least 10 a lot where there are several, and no more than 1 in 10 set aside?",
+			Default: "40 for each 1000 ft2",
+			Cite:    evidence.Cite{Source: "NWFA guidance 2019 (the 40); the rest: common practice, no source", Standing: evidence.Published},
 		},
 		{
 			ID: "flooring-mc", Deciding: true, Judge: boardsMC,
@@ -43,8 +47,9 @@ func Checks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "wood-difference", Deciding: true, Judge: difference,
-			Asks: "is each lot's mean within 4 points (face under 3 in) or 2 points (3 in and over) of the subfloor's mean?",
-			Cite: nwfa,
+			Asks:    "is each lot's mean within 4 points (face under 3 in) or 2 points (3 in and over) of the subfloor's mean?",
+			Default: "4 or 2 points",
+			Cite:    nwfa,
 		},
 	}
 }
