@@ -1,0 +1,114 @@
+package workbook
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+func areaWidths() []float64 {
+	return []float64{17, 30, 12, 10, 10, 12, 10, 50, 28, 26, 12}
+}
+
+// areaPage is one area: what was decided, and every check behind it.
+func areaPage(b Book, d report.Decision, t titles, name string) page {
+	rows := areaHead(b, d)
+	rows = append(rows, header("Check", "Asks", "Outcome", "Counts as", "Value", "Limit", "Unit",
+		"Reason", "Evidence", "Source", "Standing"))
+	head := len(rows)
+	for _, f := range d.Findings {
+		rows = append(rows, findingRow(f, t))
+	}
+	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head}
+}
+
+func areaHead(b Book, d report.Decision) []row {
+	across := len(areaWidths())
+	rows := []row{
+		{cells: []cell{{value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
+			look: look{size: large, bold: true}, across: across}}},
+		{cells: []cell{{value: headline(d), look: look{tone: verdictTone(d), size: large}, across: 4}}},
+	}
+	for _, e := range areaEntries(b, d) {
+		rows = append(rows, entryRows(e.label, e.lines, across)...)
+	}
+	return append(rows, row{})
+}
+
+type entry struct {
+	label string
+	lines []string
+}
+
+func areaEntries(b Book, d report.Decision) []entry {
+	return []entry{
+		{"In the way", []string{orElse(strings.Join(d.Blocking(), ", "), "nothing")}},
+		{"Size", []string{orElse(d.Area.Size.String(), "not recorded")}},
+		{"Stack", described(b.Job, d.Area)},
+		{"Lay on", []string{orElse(d.Area.LayOn.Written, "not recorded")}},
+		{"Good until", []string{goodUntil(d)}},
+		{"Target EMC", []string{target(d.Target)}},
+		{"Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}},
+		{"Conditions", listed(d.Conditions)},
+		{"Settings changed", listed(changes(b.Job.Settings))},
+		{"Waivers", listed(waivers(d))},
+	}
+}
+
+// entryRows is a label and its lines, each a row of its own.
+func entryRows(label string, lines []string, across int) []row {
+	var rows []row
+	for i, s := range lines {
+		if i > 0 {
+			label = ""
+		}
+		rows = append(rows, row{cells: []cell{
+			{value: label, look: look{grey: true}}, {value: s, across: across - 1},
+		}})
+	}
+	return rows
+}
+
+// described is the stack with what the record says of each product.
+func described(j report.Job, a report.Area) []string {
+	lines := stack(a)
+	for i, id := range []string{a.Covering, a.Adhesive, a.Membrane} {
+		at := slices.IndexFunc(j.Products, func(p report.Product) bool { return id != "" && evidence.Same(p.ID, id) })
+		if at < 0 {
+			continue
+		}
+		p := j.Products[at]
+		for _, s := range []string{p.Description, p.DataSheet} {
+			if s != "" {
+				lines[i] += "; " + s
+			}
+		}
+	}
+	return lines
+}
+
+func target(t *report.Target) string {
+	if t == nil {
+		return "not needed: the covering is not wood"
+	}
+	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
+}
+
+func findingRow(f evidence.Finding, t titles) row {
+	id, outcome := text(f.ID), text(f.Outcome.String())
+	id.look.bold, outcome.look.bold = true, true
+	cells := []cell{id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
+		text(f.Reason), sources(f.Evidence, t), text(f.Cite.Source), text(string(f.Cite.Standing))}
+	if f.Blocks() {
+		cells[2].look.tone = orange
+	}
+	if f.Outcome == evidence.NotNeeded {
+		for i := range cells {
+			cells[i].look.grey, cells[i].look.bold = true, false
+		}
+	}
+	return row{cells: cells}
+}

@@ -1,0 +1,135 @@
+package workbook
+
+import (
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// look is how a cell stands on the page. Its zero value is plain wrapped text.
+type look struct {
+	form   form
+	places int // decimals of a number
+	size   size
+	tone   tone
+	bold   bool
+	boxed  bool
+	grey   bool
+	link   bool
+}
+
+// form is what a cell's number format shows.
+type form int
+
+const (
+	general form = iota
+	literal      // text that stays text when somebody edits it
+	number
+	day
+	minute
+	second
+)
+
+// size is the height of the letters.
+type size int
+
+const (
+	normal size = iota
+	large
+)
+
+// tone is the ground a cell stands on: blue for GO, orange for what stops an
+// area. Blue is dark with white letters and orange is light with black ones,
+// so that the two also differ without colour.
+type tone int
+
+const (
+	plain tone = iota
+	heading
+	blue
+	orange
+)
+
+func (l look) style() *excelize.Style {
+	s := &excelize.Style{
+		Font:      &excelize.Font{Family: fontName, Size: l.points(), Bold: l.bold || l.tone != plain, Color: l.ink()},
+		Alignment: &excelize.Alignment{Vertical: "top", WrapText: true},
+	}
+	if l.link {
+		s.Font.Underline = "single"
+	}
+	if ground := l.ground(); ground != "" {
+		s.Fill = excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{ground}}
+	}
+	s.Border = l.border()
+	if f := l.format(); f != "" {
+		s.CustomNumFmt = &f
+	}
+	return s
+}
+
+const fontName = "Arial"
+
+func (l look) points() float64 {
+	if l.size == large {
+		return 14
+	}
+	return 10
+}
+
+func (l look) ink() string {
+	switch {
+	case l.tone == blue:
+		return "FFFFFF"
+	case l.grey:
+		return "707070"
+	}
+	return "000000"
+}
+
+func (l look) ground() string {
+	switch l.tone {
+	case heading:
+		return "E4E4E4"
+	case blue:
+		return "1F4E8C"
+	case orange:
+		return "F6B26B"
+	}
+	return ""
+}
+
+func (l look) border() []excelize.Border {
+	const thin, medium = 1, 2
+	weight, ink := thin, "9A9A9A"
+	switch {
+	case l.tone == blue, l.tone == orange:
+		weight, ink = medium, "000000"
+	case !l.boxed && l.tone == plain:
+		return nil
+	}
+	var sides []excelize.Border
+	for _, side := range []string{"left", "right", "top", "bottom"} {
+		sides = append(sides, excelize.Border{Type: side, Style: weight, Color: ink})
+	}
+	return sides
+}
+
+func (l look) format() string {
+	switch l.form {
+	case literal:
+		return "@"
+	case number:
+		if l.places == 0 {
+			return "0"
+		}
+		return "0." + strings.Repeat("0", l.places)
+	case day:
+		return "yyyy-mm-dd"
+	case minute:
+		return "yyyy-mm-dd hh:mm"
+	case second:
+		return "yyyy-mm-dd hh:mm:ss"
+	}
+	return ""
+}

@@ -1,0 +1,82 @@
+package workbook
+
+import (
+	"archive/zip"
+	"bytes"
+	"compress/flate"
+	"errors"
+	"hash"
+	"hash/crc32"
+	"io"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// sortedZip gives a writer whose parts stand in the order of their names and
+// carry no time, in whatever order they came. Each part is held compressed
+// until the end.
+func sortedZip(w io.Writer) excelize.ZipWriter { return &parts{to: w} }
+
+type parts struct {
+	to  io.Writer
+	all []*part
+}
+
+type part struct {
+	name   string
+	packed bytes.Buffer
+	pack   *flate.Writer
+	sum    hash.Hash32
+	size   uint64
+}
+
+// Create opens the part of that name.
+func (p *parts) Create(name string) (io.Writer, error) {
+	one := &part{name: name, sum: crc32.NewIEEE()}
+	var err error
+	one.pack, err = flate.NewWriter(&one.packed, flate.DefaultCompression)
+	p.all = append(p.all, one)
+	return one, err
+}
+
+// AddFS is part of the interface and is never needed.
+func (p *parts) AddFS(fs.FS) error { return errors.ErrUnsupported }
+
+// Close writes all parts.
+func (p *parts) Close() error {
+	slices.SortFunc(p.all, func(a, b *part) int { return strings.Compare(a.name, b.name) })
+	zw := zip.NewWriter(p.to)
+	for _, one := range p.all {
+		if err := one.writeTo(zw); err != nil {
+			return err
+		}
+	}
+	return zw.Close()
+}
+
+func (p *part) Write(b []byte) (int, error) {
+	p.size += uint64(len(b))
+	p.sum.Write(b)
+	return p.pack.Write(b)
+}
+
+func (p *part) writeTo(zw *zip.Writer) error {
+	if err := p.pack.Close(); err != nil {
+		return err
+	}
+	w, err := zw.CreateRaw(&zip.FileHeader{
+		Name:               p.name,
+		Method:             zip.Deflate,
+		CRC32:              p.sum.Sum32(),
+		CompressedSize64:   uint64(p.packed.Len()),
+		UncompressedSize64: p.size,
+	})
+	if err != nil {
+		return err
+	}
+	_, err = p.packed.WriteTo(w)
+	return err
+}
