@@ -91,11 +91,14 @@ func number[T any](title string, units []evidence.Unit, rule rule, field func(*T
 // limit is a column of a product's limits: a number, none, or blank.
 func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
 	return column[T]{name: title, units: units, read: func(d *decoder, c *report.Cell, row *T) {
-		if c.Kind == report.TextCell && evidence.Same(c.Text, "none") {
+		switch inWords := c.Kind == report.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
+		case inWords && evidence.Same(c.Text, "none"):
 			field(row).None = true
-			return
+		case inWords:
+			d.fault("%s", saying(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked"))
+		default:
+			field(row).Number = d.number(c, rule)
 		}
-		field(row).Number = d.number(c, rule)
 	}}
 }
 

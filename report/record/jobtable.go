@@ -35,7 +35,7 @@ func (d *decoder) item(i *item, items []column[report.Job]) {
 		d.faultAt("Item", "%s", saying(i.name, "%s", complaint))
 		return
 	}
-	if !d.items.add(items[at].name) {
+	if !d.items.add(items[at].title()) {
 		d.faultAt("Item", "%s", saying(i.name, "is listed twice; keep one row of it"))
 		return
 	}
@@ -62,11 +62,7 @@ func jobItems() []column[report.Job] {
 	settings := report.DefaultSettings()
 	for i, s := range settings.Items() {
 		title, _ := split(s.Item)
-		units := in(s.Value.Unit)
-		if s.Value.Unit == evidence.None {
-			units = fahrenheit()
-		}
-		items = append(items, number(title, units, notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
+		items = append(items, number(title, in(s.Value.Unit), notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
 	}
 	return items
 }
