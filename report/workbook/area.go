@@ -22,6 +22,7 @@ func areaPage(b Book, d report.Decision, t titles, name string) page {
 	for _, f := range d.Findings {
 		rows = append(rows, findingRow(f, t))
 	}
+	rows = append(rows, adviceRows(d)...)
 	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head}
 }
 
@@ -30,7 +31,7 @@ func areaHead(b Book, d report.Decision) []row {
 	rows := []row{
 		{cells: []cell{{value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
 			look: look{size: large, bold: true}, across: across}}},
-		{cells: []cell{{value: headline(d), look: look{tone: verdictTone(d), size: large}, across: 4}}},
+		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
 	}
 	for _, e := range areaEntries(b, d) {
 		rows = append(rows, entryRows(e.label, e.lines, across)...)
@@ -92,7 +93,7 @@ func described(j report.Job, a report.Area) []string {
 
 func target(t *report.Target) string {
 	if t == nil {
-		return "not needed: the covering is not wood"
+		return "none: the covering is not wood, or its climate does not say enough"
 	}
 	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }

@@ -82,7 +82,7 @@ func agreed(j report.Job) string {
 func decisionRow(b Book, d report.Decision, sheet string) row {
 	rest := "on sheet " + sheet
 	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true, link: true}, link: address(sheet, 1)}
-	verdict := cell{value: headline(d), look: look{tone: verdictTone(d)}}
+	verdict := cell{value: d.Says(), look: look{tone: verdictTone(d)}}
 	way := stopping(d)
 	if len(way) == 0 {
 		way = []string{"nothing"}

@@ -55,6 +55,9 @@ func (l look) style() *excelize.Style {
 		Font:      &excelize.Font{Family: fontName, Size: l.points(), Bold: l.bold || l.tone != plain, Color: l.ink()},
 		Alignment: &excelize.Alignment{Vertical: "top", WrapText: true},
 	}
+	if l.boxed {
+		s.Alignment.Horizontal = "left"
+	}
 	if l.link {
 		s.Font.Underline = "single"
 	}

@@ -9,37 +9,11 @@ import (
 	"firstboard/report/evidence"
 )
 
-// headline is the verdict with its why.
-func headline(d report.Decision) string {
-	switch {
-	case d.Verdict == evidence.Go:
-		return string(d.Verdict)
-	case allWaived(d):
-		return string(d.Verdict) + ", laid under waiver"
-	}
-	return string(d.Verdict) + ", " + d.Why
-}
-
 func verdictTone(d report.Decision) tone {
 	if d.Verdict == evidence.Go {
 		return blue
 	}
 	return orange
-}
-
-// allWaived says whether somebody signed away every check that blocks.
-func allWaived(d report.Decision) bool {
-	waived := map[string]bool{}
-	for _, w := range d.Waivers {
-		waived[evidence.Key(w.Check)] = true
-	}
-	blocking := d.Blocking()
-	for _, id := range blocking {
-		if !waived[evidence.Key(id)] {
-			return false
-		}
-	}
-	return len(blocking) > 0
 }
 
 // stopping are the reasons of the findings that stop the area.
@@ -72,8 +46,7 @@ func changes(s report.Settings) []string {
 	}
 	var all []string
 	for _, c := range s.Changed() {
-		all = append(all, fmt.Sprintf("%s is set to %s; the default is %s",
-			c.Item, orElse(c.Value.String(), "nothing"), orElse(usual[c.Item], "5 F or 3 C, as the surface was read")))
+		all = append(all, fmt.Sprintf("%s is set to %s; the default is %s", c.Item, c.Value, usual[c.Item]))
 	}
 	return all
 }
@@ -81,7 +54,7 @@ func changes(s report.Settings) []string {
 func goodUntil(d report.Decision) string {
 	switch {
 	case d.GoodUntil.Shown():
-		return d.GoodUntil.Day.String()
+		return d.GoodUntil.Day.String() + "; then read again: " + strings.Join(d.ReRead, ", ")
 	case d.Verdict == evidence.Go:
 		return "no day was worked out"
 	}

@@ -1,0 +1,168 @@
+package workbook_test
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/workbook"
+)
+
+type place string
+
+func (p place) String() string { return string(p) }
+
+func textCell(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
+
+func numberCell(s string) report.Cell {
+	_, fraction, _ := strings.Cut(s, ".")
+	return report.Cell{Kind: report.NumberCell, Text: s, Places: len(fraction)}
+}
+
+// sample is a small book with what is awkward: an id that a sheet cannot be
+// named by, a blank line in a table, text that looks like a formula.
+func sample() workbook.Book {
+	at := time.Date(2026, 3, 4, 8, 30, 0, 0, time.UTC)
+	finding := evidence.Finding{
+		ID: "slab-rh", Asks: "does every hole meet the limit?", Deciding: true, Outcome: evidence.NotMet,
+		Value: "78.40", Limit: "75", Unit: evidence.RH, Reason: "hole H3 read 78.40 % RH; the limit is 75 % RH",
+		Cite: evidence.Cite{Source: "a data sheet, 2025", Standing: evidence.Maker}, Evidence: []evidence.Place{place("slab-rh.csv row 4")},
+	}
+	wet := report.Decision{
+		Area:    report.Area{ID: "A/1", Name: "Hall", Covering: "TILE"},
+		Verdict: evidence.NoGo, Why: evidence.OverLimit, Findings: []evidence.Finding{finding}, Conditions: []string{"provided it stays dry"},
+	}
+	dry := report.Decision{
+		Area: report.Area{ID: strings.Repeat("long id ", 8)}, Verdict: evidence.Go,
+		Findings: []evidence.Finding{{ID: "slab-rh", Deciding: true, Outcome: evidence.Met, Value: "70", Limit: "75"}},
+	}
+	return workbook.Book{
+		Job: report.Job{Name: "Mill & Yard", Settings: report.DefaultSettings()}, Record: "job", SHA256: "00", Tool: "firstboard 0",
+		Tables: []report.Table{{
+			Name: "Slab RH", Header: []string{"Area", "Hole", "Read at", "RH (%)", "Note"},
+			Rows: []report.TableRow{
+				{Number: 2, Cells: []report.Cell{textCell("A/1"), textCell("007"), {Kind: report.TimeCell, Text: "2026-03-04 08:30", Clock: at}, numberCell("71.50")}},
+				{Number: 4, Cells: []report.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
+			},
+		}},
+		Decisions: []report.Decision{wet, dry}, Catalogue: []report.Rule{{ID: "slab-rh", Deciding: true}},
+		Limits:   []report.LimitLine{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
+		Cautions: []report.Caution{{Heading: "Drilling", Sentences: []string{"Find the tendons first."}}},
+	}
+}
+
+func written(t *testing.T, b workbook.Book) []byte {
+	t.Helper()
+	var out bytes.Buffer
+	if err := workbook.Write(&out, b); err != nil {
+		t.Fatal(err)
+	}
+	return out.Bytes()
+}
+
+func opened(t *testing.T, b workbook.Book) *excelize.File {
+	t.Helper()
+	f, err := excelize.OpenReader(bytes.NewReader(written(t, b)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { f.Close() })
+	return f
+}
+
+func TestSheetsStandInTheirOrder(t *testing.T) {
+	f := opened(t, sample())
+	sheets := f.GetSheetList()
+	if len(sheets) != 8 || sheets[0] != "Decision" || sheets[3] != "Slab RH" {
+		t.Fatalf("sheets are %q", sheets)
+	}
+	if last := sheets[4:]; !slices.Equal(last, []string{"Limits", "Checks", "Cautions", "Sign-off"}) {
+		t.Errorf("the last sheets are %q", last)
+	}
+	for _, s := range sheets {
+		if len([]rune(s)) > 31 || strings.ContainsAny(s, `/\:*?[]`) {
+			t.Errorf("no sheet can be named %q", s)
+		}
+	}
+}
+
+func TestRecordTablesAreCopiedUnchanged(t *testing.T) {
+	f := opened(t, sample())
+	for at, want := range map[string]string{
+		"A1": "Area", "D1": "RH (%)", "B2": "007", "C2": "2026-03-04 08:30", "D2": "71.50", "A3": "", "B4": "H3", "C4": "", "D4": "78.40", "E4": "=1+1",
+	} {
+		if got, err := f.GetCellValue("Slab RH", at); err != nil || got != want {
+			t.Errorf("%s shows %q (%v), want %q", at, got, err, want)
+		}
+	}
+	raw, _ := f.GetCellValue("Slab RH", "D4", excelize.Options{RawCellValue: true})
+	kind, _ := f.GetCellType("Slab RH", "D4")
+	if raw != "78.4" || kind == excelize.CellTypeSharedString || kind == excelize.CellTypeInlineString {
+		t.Errorf("D4 holds %q as %v, want the number 78.4", raw, kind)
+	}
+	if formula, _ := f.GetCellFormula("Slab RH", "E4"); formula != "" {
+		t.Errorf("a typed text became the formula %q", formula)
+	}
+}
+
+func TestVerdictsStandInWords(t *testing.T) {
+	f := opened(t, sample())
+	page := fmt.Sprint(f.GetRows("Decision"))
+	for _, words := range []string{"NO-GO, over a limit", "GO", "hole H3 read 78.40 % RH", "provided it stays dry", "places and times tested", "TILE"} {
+		if !strings.Contains(page, words) {
+			t.Errorf("the decision page lacks %q", words)
+		}
+	}
+	area := fmt.Sprint(f.GetRows(f.GetSheetList()[1]))
+	for _, words := range []string{"slab-rh", "not met", "78.40", "slab-rh.csv row 4", "a data sheet, 2025", "maker"} {
+		if !strings.Contains(area, words) {
+			t.Errorf("the area's sheet lacks %q", words)
+		}
+	}
+}
+
+func TestAreasWhoseNamesCollideGetSheetsOfTheirOwn(t *testing.T) {
+	b := sample()
+	b.Decisions = append(b.Decisions, b.Decisions[0], b.Decisions[1])
+	b.Decisions[2].Area.ID = `A\1`
+	seen := map[string]bool{}
+	for _, s := range opened(t, b).GetSheetList() {
+		if key := strings.ToLower(s); seen[key] {
+			t.Errorf("two sheets are named %q", s)
+		} else {
+			seen[key] = true
+		}
+	}
+}
+
+func TestEqualBooksGiveEqualBytes(t *testing.T) {
+	if !bytes.Equal(written(t, sample()), written(t, sample())) {
+		t.Error("two writings of one book differ")
+	}
+}
+
+func BenchmarkWriteAir(b *testing.B) {
+	book := sample()
+	air := report.Table{Name: "Air", Header: []string{"Read at", "Temp (F)", "RH (%)", "Instrument"}}
+	at := time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)
+	for i := range 100_000 {
+		clock := at.Add(time.Duration(i) * time.Minute)
+		air.Rows = append(air.Rows, report.TableRow{Number: i + 2, Cells: []report.Cell{
+			{Kind: report.TimeCell, Clock: clock}, numberCell("70.1"), numberCell("41.5"), textCell("L1"),
+		}})
+	}
+	book.Tables = append(book.Tables, air)
+	for b.Loop() {
+		if err := workbook.Write(io.Discard, book); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
