@@ -45,12 +45,24 @@ func (w *workbook) numberCell(stored string, f format) (report.Cell, bool) {
 		return c, false
 	case f == percentage:
 		c.Kind, c.Text = percentCell, decimal.RequireFromString(text).Shift(2).String()
+	case f > decimals:
+		c.Text = padded(text, f.places())
 	case f == dayFormat, f == clockFormat:
 		if t, ok := w.clock(stored); ok {
 			return clockCell(t, f), true
 		}
 	}
 	return c, true
+}
+
+// padded restores the noughts that were typed and that a stored number cannot
+// keep: 84.7 shown with two decimals was typed as 84.70. No digit is rounded.
+func padded(text string, places int) string {
+	whole, fraction, _ := strings.Cut(text, ".")
+	if missing := places - len(fraction); missing > 0 {
+		return whole + "." + fraction + strings.Repeat("0", missing)
+	}
+	return text
 }
 
 // clock is the time that a stored number of days stands for, to the nearest

@@ -5,7 +5,8 @@ import (
 	"strings"
 )
 
-// format is what a cell's number format makes of its number.
+// format is what a cell's number format makes of its number. From decimals on
+// it is a number with so many decimals: decimals+2 is 0.00.
 type format int
 
 const (
@@ -13,7 +14,11 @@ const (
 	percentage
 	dayFormat
 	clockFormat
+	decimals
 )
+
+// places is the number of decimals a format shows, 0 where it fixes none.
+func (f format) places() int { return max(0, int(f-decimals)) }
 
 // readStyles reads the number format of every cell style.
 func (w *workbook) readStyles(d *xml.Decoder, root xml.StartElement) error {
@@ -48,6 +53,8 @@ func builtIn(id int) format {
 	switch {
 	case id == 9 || id == 10:
 		return percentage
+	case id == 2 || id == 4: // 0.00 and #,##0.00
+		return decimals + 2
 	case id >= 14 && id <= 17, id >= 27 && id <= 31, id == 36, id >= 50 && id <= 54, id == 57, id == 58:
 		return dayFormat
 	case id >= 18 && id <= 22, id >= 32 && id <= 35, id >= 45 && id <= 47, id == 55, id == 56:
@@ -66,6 +73,9 @@ func formatOf(code string) format {
 		return dayFormat
 	case strings.Contains(letters, "%"):
 		return percentage
+	}
+	if whole, fraction, _ := strings.Cut(letters, "."); strings.Trim(whole, "#,0") == "" && strings.Trim(fraction, "0") == "" {
+		return decimals + format(len(fraction))
 	}
 	return general
 }

@@ -15,7 +15,7 @@ const (
 )
 
 func decisionWidths() []float64 {
-	return []float64{8, 17, 22, 15, 32, 17, 12, wayWidth, restWidth}
+	return []float64{8, 17, 22, 15, 32, 17, 17, wayWidth, restWidth}
 }
 
 // decisionPage is one row an area on one printed page.

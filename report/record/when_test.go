@@ -1,0 +1,83 @@
+package record
+
+import (
+	"testing"
+	"time"
+)
+
+// Where clocks go back, a time comes twice; where they go forward, never.
+func TestInstants(t *testing.T) {
+	for _, c := range []struct{ zone, clock, first, last string }{
+		{"America/Chicago", "2026-07-01 12:00", "2026-07-01T17:00:00Z", "2026-07-01T17:00:00Z"},
+		{"America/Chicago", "2026-11-01 00:59", "2026-11-01T05:59:00Z", "2026-11-01T05:59:00Z"},
+		{"America/Chicago", "2026-11-01 01:00", "2026-11-01T06:00:00Z", "2026-11-01T07:00:00Z"},
+		{"America/Chicago", "2026-11-01 01:59:59", "2026-11-01T06:59:59Z", "2026-11-01T07:59:59Z"},
+		{"America/Chicago", "2026-11-01 02:00", "2026-11-01T08:00:00Z", "2026-11-01T08:00:00Z"},
+		{"America/Chicago", "2026-03-08 01:59", "2026-03-08T07:59:00Z", "2026-03-08T07:59:00Z"},
+		{"America/Chicago", "2026-03-08 02:00", "", ""},
+		{"America/Chicago", "2026-03-08 02:59:59", "", ""},
+		{"America/Chicago", "2026-03-08 03:00", "2026-03-08T08:00:00Z", "2026-03-08T08:00:00Z"},
+		{"Australia/Lord_Howe", "2026-04-05 01:45", "2026-04-04T14:45:00Z", "2026-04-04T15:15:00Z"},
+		{"Europe/Berlin", "2026-10-25 02:30", "2026-10-25T00:30:00Z", "2026-10-25T01:30:00Z"},
+		{"Pacific/Apia", "2011-12-30 12:00", "", ""},
+		{"UTC", "2026-03-08 02:30", "2026-03-08T02:30:00Z", "2026-03-08T02:30:00Z"},
+	} {
+		zone, err := time.LoadLocation(c.zone)
+		if err != nil {
+			t.Fatal(err)
+		}
+		clock, _ := parseClock(c.clock)
+		first, last, ok := instants(clock, zone)
+		if ok != (c.first != "") {
+			t.Errorf("%s in %s: read is %v", c.clock, c.zone, ok)
+		}
+		if !ok {
+			continue
+		}
+		if got := first.UTC().Format(time.RFC3339); got != c.first {
+			t.Errorf("%s in %s: first at %s, not %s", c.clock, c.zone, got, c.first)
+		}
+		if got := last.UTC().Format(time.RFC3339); got != c.last {
+			t.Errorf("%s in %s: last at %s, not %s", c.clock, c.zone, got, c.last)
+		}
+	}
+}
+
+func TestParseClock(t *testing.T) {
+	for _, s := range []string{"2026-03-04", "2026-03-04 08:30", "2026-03-04 08:30:15", "2024-02-29"} {
+		if _, ok := parseClock(s); !ok {
+			t.Errorf("%q is not read", s)
+		}
+	}
+	for _, s := range []string{"", "2026-3-4", "04-03-2026", "2026-02-29", "2026-03-04 8:30", "2026-03-04T08:30", "2026-03-04 24:00",
+		"2026-03-04 08:30:60", "2026-03-04 08:30:1.", "2026-03-04 08:30 AM", "2026-03-04  08:30", "+026-03-04"} {
+		if _, ok := parseClock(s); ok {
+			t.Errorf("%q is read", s)
+		}
+	}
+}
+
+// Elapsed times are true times, and without a zone clock times.
+func TestElapsed(t *testing.T) {
+	rows := map[string]string{"slab-rh.csv": holeHead + "A1,H1,,1.6,2026-03-07 12:00,2026-03-08 12:00,80,70,RP1\n"}
+	hole := sound(t, rows).Job.Holes[0]
+	if got := hole.ReadAt.First.Sub(hole.SealedAt.First); got != 23*time.Hour {
+		t.Errorf("with a zone %v passed", got)
+	}
+	rows["job.csv"] = "Item,Entry\nJob,Mill\n"
+	hole = sound(t, rows).Job.Holes[0]
+	if got := hole.ReadAt.First.Sub(hole.SealedAt.First); got != 24*time.Hour {
+		t.Errorf("without a zone %v passed", got)
+	}
+}
+
+// A day alone means its end for a heat run: the reading that is worse for it.
+func TestHeatRunFromADay(t *testing.T) {
+	head := areaHead + ",Heat run from\nA1,1240,slab,4,P1,C1,2026-03-12,"
+	for typed, want := range map[string]string{"2026-03-08": "2026-03-09T05:00:00Z", "2026-03-08 12:00": "2026-03-08T17:00:00Z"} {
+		from := sound(t, map[string]string{"areas.csv": head + typed + "\n"}).Job.Areas[0].HeatRunFrom
+		if got := from.First.UTC().Format(time.RFC3339); got != want || from.Written != typed {
+			t.Errorf("%s: from %s, not %s", typed, got, want)
+		}
+	}
+}
