@@ -1,6 +1,7 @@
 package record
 
 import (
+	"strings"
 	"testing"
 
 	"firstboard/report/evidence"
@@ -117,9 +118,11 @@ func TestRules(t *testing.T) {
 
 func TestFormats(t *testing.T) {
 	for code, want := range map[string]format{
-		"General": general, "0.00": general, "@": general, `0.0" hours"`: general, `0\d`: general, `#,##0_y`: general,
-		"[Red]0.0": general, "[$-409]0": general, "0.00E+00": general, "": general, `"`: general, "[": general, `\`: general,
-		"0%": percentage, "0.0 %": percentage, `0"%"`: general,
+		"General": general, "@": general, "0.00E+00": general, `0.0;-0.0`: general, "0 x": general,
+		"0": decimals, "": decimals, `"`: decimals, "[": decimals, `\`: decimals, `0"%"`: decimals, `0\d`: decimals, "[$-409]0": decimals,
+		"0.00": decimals + 2, `0.0" hours"`: decimals + 1, "#,##0.0_y": decimals + 1, "[Red]0.0": decimals + 1,
+		"0." + strings.Repeat("0", 99): decimals + mostDecimals,
+		"0%":                           percentage, "0.0 %": percentage,
 		"yyyy-mm-dd": dayFormat, "d/m/yy": dayFormat, "[$-409]mmmm d": dayFormat,
 		"yyyy-mm-dd hh:mm": clockFormat, "[h]:mm": clockFormat, "[ss]": clockFormat, "m/d/yy h:mm AM/PM": clockFormat,
 	} {
@@ -127,7 +130,7 @@ func TestFormats(t *testing.T) {
 			t.Errorf("%q is %d, not %d", code, got, want)
 		}
 	}
-	for id, want := range map[int]format{0: general, 9: percentage, 10: percentage, 11: general, 14: dayFormat, 22: clockFormat, 46: clockFormat, 49: general} {
+	for id, want := range map[int]format{0: general, 2: decimals + 2, 4: decimals + 2, 9: percentage, 10: percentage, 11: general, 14: dayFormat, 22: clockFormat, 46: clockFormat, 49: general} {
 		if got := builtIn(id); got != want {
 			t.Errorf("%d is %d, not %d", id, got, want)
 		}

@@ -17,6 +17,9 @@ const (
 	decimals
 )
 
+// mostDecimals is the most decimals that a spreadsheet shows.
+const mostDecimals = 30
+
 // places is the number of decimals a format shows, 0 where it fixes none.
 func (f format) places() int { return max(0, int(f-decimals)) }
 
@@ -75,7 +78,7 @@ func formatOf(code string) format {
 		return percentage
 	}
 	if whole, fraction, _ := strings.Cut(letters, "."); strings.Trim(whole, "#,0") == "" && strings.Trim(fraction, "0") == "" {
-		return decimals + format(len(fraction))
+		return decimals + format(min(len(fraction), mostDecimals))
 	}
 	return general
 }
