@@ -109,7 +109,7 @@ func (f Floor) probed(scans []Scan) evidence.Finding {
 func (f Floor) hasHole(r Scan) evidence.Finding {
 	found := evidence.Finding{Value: r.Reading.Written, Evidence: []evidence.Place{r.Place}}
 	found.Reason = fmt.Sprintf("the highest scan, %s at spot %s, has no place on the plan, or no hole is usable", r.Reading.Written, r.Spot)
-	holes := f.JudgedHoles()
+	holes := slices.DeleteFunc(f.JudgedHoles(), func(h evidence.Judged[Hole]) bool { return len(h.Rows) == 0 })
 	if !r.X.Shown() || !r.Y.Shown() || len(holes) == 0 {
 		return found
 	}
@@ -132,7 +132,7 @@ func (f Floor) hasHole(r Scan) evidence.Finding {
 // nearScan says whether every judged row of a hole lies near a scan, and
 // whether that can be told.
 func nearScan(hole evidence.Judged[Hole], r Scan) (near, known bool) {
-	known = len(hole.Rows) > 0
+	known = true
 	for _, h := range hole.Rows {
 		placed := h.X.Shown() && h.Y.Shown()
 		if placed && !within3ft(r.X, r.Y, h.X, h.Y) {

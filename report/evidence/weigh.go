@@ -124,7 +124,7 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 	case len(lacking) > 0:
 		f := lackReason(lacking, acc)
 		if len(good) > 0 {
-			f.Value = worst(good, acc).Written
+			f.Value = worst(good).Written
 		}
 		return f
 	}
@@ -132,17 +132,18 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 }
 
 func tell(o Outcome, items []Item, acc Acceptance, reason func(Item, []Item, Acceptance) string) Finding {
-	w := worst(items, acc)
+	w := worst(items)
 	_, end, _ := w.margin(acc)
 	f := Finding{Outcome: o, Value: w.Written, Reason: reason(w, items, acc)}
 	f.Evidence = Places(append([]Item{w}, items...))
 	return f.Against(w.Limit).by(end)
 }
 
-func worst(items []Item, acc Acceptance) Item {
+// worst is the value nearest to its limit, or farthest beyond it, as read.
+func worst(items []Item) Item {
 	return slices.MinFunc(items, func(a, b Item) int {
-		x, _, _ := a.margin(acc)
-		y, _, _ := b.margin(acc)
+		x, _, _ := a.margin(Acceptance{})
+		y, _, _ := b.margin(Acceptance{})
 		if c := x.Cmp(y); c != 0 {
 			return c
 		}
