@@ -110,6 +110,12 @@ func nearWall(holes []evidence.Judged[Hole]) evidence.Finding {
 		items := evidence.Items([]evidence.Judged[Hole]{hole}, holeTime, func(name string, h Hole) evidence.Item {
 			it := evidence.Measure("hole "+name, h.ToWall, near)
 			it.Says = fmt.Sprintf("hole %s lies %s from an exterior wall", name, h.ToWall)
+			switch {
+			case !h.ToWall.Shown():
+				it.Lack = "no distance to an exterior wall"
+			case !h.RH.Shown() && !it.Breaks(evidence.Acceptance{}):
+				it.Lack = "no reading"
+			}
 			return it
 		})
 		f := evidence.Weigh(items, evidence.Acceptance{}, noHole)

@@ -13,7 +13,7 @@ import (
 // as workbook, to what a person reviewed. After a change that is right, write
 // it anew with: go test ./cmd/firstboard -run Demonstration -args review
 func TestDemonstration(t *testing.T) {
-	const jobs = "../../testdata/jobs/"
+	const jobs, golden = "../../testdata/jobs/", "../../testdata/golden/"
 	for _, c := range []struct {
 		golden string
 		args   []string
@@ -28,11 +28,11 @@ func TestDemonstration(t *testing.T) {
 				t.Fatalf("exit code %d, want %d: %s", code, exitNoGo, faults.String())
 			}
 			if flag.Arg(0) == "review" {
-				if err := os.WriteFile(jobs+c.golden, out.Bytes(), 0o644); err != nil {
+				if err := os.WriteFile(golden+c.golden, out.Bytes(), 0o644); err != nil {
 					t.Fatal(err)
 				}
 			}
-			want, err := os.ReadFile(jobs + c.golden)
+			want, err := os.ReadFile(golden + c.golden)
 			if err != nil {
 				t.Fatal(err)
 			}

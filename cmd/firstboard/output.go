@@ -1,8 +1,10 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 )
@@ -54,16 +56,32 @@ func save(targets []target) error {
 		path, err := writeTemporary(t)
 		temporary[i] = path
 		if err != nil {
-			return exit{exitUnsaved, fmt.Errorf("%s: cannot be written: %w", t.path, err)}
+			return unsaved(t.path, err)
 		}
 	}
 	for i, t := range targets {
 		if err := os.Rename(temporary[i], t.path); err != nil {
-			return exit{exitUnsaved, fmt.Errorf("%s: cannot be written: %w", t.path, err)}
+			return unsaved(t.path, err)
 		}
 		temporary[i] = ""
 	}
 	return nil
+}
+
+// unsaved says why a file could not be written, without the name it had while
+// it was.
+func unsaved(path string, err error) error {
+	var at *fs.PathError
+	var link *os.LinkError
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		err = fmt.Errorf("there is no folder %s; make it, or name another", filepath.Dir(path))
+	case errors.As(err, &at):
+		err = at.Err
+	case errors.As(err, &link):
+		err = link.Err
+	}
+	return exit{exitUnsaved, fmt.Errorf("%s: cannot be written: %w", path, err)}
 }
 
 func writeTemporary(t target) (path string, err error) {
