@@ -23,7 +23,7 @@ const (
 // error.
 func SaturationPressure(tempC float64) (pa float64, err error) {
 	if !(tempC >= coldestAir && tempC <= hottestAir) {
-		return 0, fmt.Errorf("temperature %.5g C is outside -100 to 200 C, the range of the equation", tempC)
+		return 0, errRange(tempC)
 	}
 	return math.Exp(logSaturation(tempC)), nil
 }
@@ -55,11 +55,14 @@ func DewPoint(tempC, rhPct float64) (dewC float64, err error) {
 	if !(rhPct > 0 && rhPct <= 100) {
 		return 0, fmt.Errorf("relative humidity %.5g %% is outside 0 to 100 %%: dry air has no dew point", rhPct)
 	}
-	saturation, err := SaturationPressure(tempC)
-	if err != nil {
-		return 0, err
+	if !(tempC >= coldestAir && tempC <= hottestAir) {
+		return 0, errRange(tempC)
 	}
-	return saturatedAt(math.Log(saturation * rhPct / 100))
+	return saturatedAt(logSaturation(tempC) + math.Log(rhPct/100))
+}
+
+func errRange(tempC float64) error {
+	return fmt.Errorf("temperature %.5g C is outside -100 to 200 C, the range of the equation", tempC)
 }
 
 // saturatedAt inverts the logarithm of the saturation pressure by Newton's
@@ -68,11 +71,8 @@ func saturatedAt(logPa float64) (float64, error) {
 	if logPa < logSaturation(coldestAir) {
 		return 0, fmt.Errorf("the air is too dry: its frost point lies below -100 C")
 	}
-	guess := triplePoint
-	if logPa < logSaturation(triplePoint) {
-		guess = math.Nextafter(triplePoint, -1)
-	}
-	frost := guess < triplePoint
+	frost := logPa < logAtTriple
+	guess := side(roughly(logPa), frost)
 	for range 50 {
 		step := (logPa - logSaturation(guess)) / slopeOfLog(guess)
 		guess = side(guess+step, frost)
@@ -81,6 +81,16 @@ func saturatedAt(logPa float64) (float64, error) {
 		}
 	}
 	return guess, nil
+}
+
+// logAtTriple is logSaturation at the triple point.
+const logAtTriple = 6.416171714
+
+// roughly is the dew point within some tenths of a degree, by the Magnus form
+// (recalled): a first guess, of which nothing is left in the end.
+func roughly(logPa float64) float64 {
+	x := logPa - 6.4154
+	return 243.04 * x / (17.625 - x)
 }
 
 // side keeps a guess on its side of the triple point.

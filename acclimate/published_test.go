@@ -83,3 +83,112 @@ func TestMoistAirOutOfRangeIsAnError(t *testing.T) {
 		}
 	}
 }
+
+// The grid of the reference library: humidity ratio, wet bulb and enthalpy.
+// Tolerances: half the last printed digit, and 0.001 C for the wet bulb, which
+// the library itself solves to 0.001 C.
+func TestMoistAirStateAgainstReferenceLibrary(t *testing.T) {
+	for _, row := range published.Rows(t, "moist-air.csv") {
+		t.Run(row[0]+"C "+row[1]+"% "+row[2]+"Pa", func(t *testing.T) {
+			temp, rh, pa := published.Number(t, row[0]), published.Number(t, row[1]), published.Number(t, row[2])
+			vapour, err := acclimate.VapourPressure(temp, rh)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "vapour pressure", vapour, published.Number(t, row[4]), published.Number(t, row[4])*1e-4)
+			ratio, err := acclimate.HumidityRatio(vapour, pa)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "humidity ratio", ratio, published.Number(t, row[6]), 1e-8)
+			wet, err := acclimate.WetBulb(temp, rh, pa)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "wet bulb", wet, published.Number(t, row[7]), 0.0015)
+			near(t, "enthalpy", acclimate.Enthalpy(temp, ratio)*1000, published.Number(t, row[8]), 0.05)
+		})
+	}
+}
+
+func near(t *testing.T, what string, got, want, tolerance float64) {
+	t.Helper()
+	if math.IsNaN(got) || math.Abs(got-want) > tolerance {
+		t.Errorf("%s = %v, want %v within %v", what, got, want, tolerance)
+	}
+}
+
+func TestHumidityCheckpoints(t *testing.T) {
+	for _, row := range published.Rows(t, "dewpoint-checkpoints.csv") {
+		temp, rh := published.Number(t, row[0]), published.Number(t, row[1])
+		vapour, err := acclimate.VapourPressure(temp, rh)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ratio, err := acclimate.HumidityRatio(vapour, acclimate.StandardPressure)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, row[0]+" C "+row[1]+" % humidity ratio", ratio, published.Number(t, row[5]), 1e-6)
+		near(t, row[0]+" C "+row[1]+" % absolute humidity", acclimate.AbsoluteHumidity(vapour, temp), published.Number(t, row[6]), 0.001)
+	}
+}
+
+// The standard atmosphere: 101325 Pa at the sea; 83436 Pa at 1609 m and 79495
+// Pa at 2000 m, from ASHRAE's table (from memory, to 0.05 %).
+func TestPressureAt(t *testing.T) {
+	for _, c := range [][2]float64{{0, 101325}, {1609.344, 83436}, {2000, 79495}} {
+		pa, err := acclimate.PressureAt(c[0])
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "pressure", pa, c[1], c[1]*5e-4)
+	}
+	if pa, err := acclimate.PressureAt(math.NaN()); err == nil {
+		t.Errorf("PressureAt(NaN) = %v, want an error", pa)
+	}
+}
+
+// A surface at the dew point is at 100 % RH and its margin is nought.
+func TestSurfaceMarginMeetsSaturation(t *testing.T) {
+	dew, err := acclimate.DewPoint(21, 45)
+	if err != nil {
+		t.Fatal(err)
+	}
+	rh, err := acclimate.RHAtSurface(21, 45, dew)
+	if err != nil {
+		t.Fatal(err)
+	}
+	margin, err := acclimate.SurfaceMargin(21, 45, dew-1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "RH at the dew point", rh, 100, 1e-6)
+	near(t, "margin 1 C below it", margin, -1, 1e-9)
+}
+
+func TestWetBulbOutOfRangeIsAnError(t *testing.T) {
+	for _, at := range [][3]float64{{20, 101, 101325}, {20, 50, 0}, {20, 50, math.NaN()}, {99.9, 100, 90000}, {201, 50, 101325}, {math.NaN(), 50, 101325}} {
+		if wet, err := acclimate.WetBulb(at[0], at[1], at[2]); err == nil {
+			t.Errorf("WetBulb(%v) = %v, want an error", at, wet)
+		}
+	}
+}
+
+func BenchmarkDewPoint(b *testing.B) {
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		if _, err := acclimate.DewPoint(float64(i%60-20), float64(i%90+10)); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkWetBulb(b *testing.B) {
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		if _, err := acclimate.WetBulb(float64(i%60-20), float64(i%90+10), acclimate.StandardPressure); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

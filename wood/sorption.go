@@ -35,3 +35,42 @@ func EMC(tempC, rhPct float64) (float64, error) {
 	a, b := k1*kh, k1*k2*kh*kh
 	return math.Max(0, 1800/w*(kh/(1-kh)+(a+2*b)/(1+a+b))), nil
 }
+
+// RHFor gives the relative humidity of air, in %, in which wood comes to a
+// wanted moisture content: the inverse of EMC, to 1e-9 %.
+//
+// tempC is -1.1 to 132.2 C; emcPct is 0 to the EMC of saturated air at that
+// temperature. Out of range is an error.
+func RHFor(tempC, emcPct float64) (float64, error) {
+	most, err := EMC(tempC, 100)
+	if err != nil {
+		return 0, err
+	}
+	if !(emcPct >= 0 && emcPct <= most) {
+		return 0, fmt.Errorf("no air at %.4g C brings wood to %.4g %%: it reaches 0 to %.3g %%", tempC, emcPct, most)
+	}
+	low, high := 0.0, 100.0
+	for high-low > 1e-10 {
+		middle := (low + high) / 2
+		if emc, _ := EMC(tempC, middle); emc < emcPct {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return (low + high) / 2, nil
+}
+
+// EMCSlope gives how much the EMC changes with the air's humidity, in points
+// of moisture content per point of RH, by the difference over 0.01 point. The
+// range is EMC's.
+func EMCSlope(tempC, rhPct float64) (float64, error) {
+	const step = 0.005
+	low, high := max(rhPct-step, 0), min(rhPct+step, 100)
+	below, err := EMC(tempC, low)
+	if err != nil {
+		return 0, err
+	}
+	above, err := EMC(tempC, high)
+	return (above - below) / (high - low), err
+}

@@ -13,12 +13,17 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 	if len(args) < 3 {
 		return args, nil
 	}
-	cmd := app.Command(args[1])
+	cmd, words := app.Command(args[1]), 2
 	if cmd == nil {
 		return args, nil
 	}
+	for _, sub := range cmd.Subcommands {
+		if sub.HasName(args[2]) {
+			cmd, words = sub, 3
+		}
+	}
 	var flags, rest []string
-	for i := 2; i < len(args); i++ {
+	for i := words; i < len(args); i++ {
 		arg := args[i]
 		switch {
 		case arg == "--":
@@ -33,7 +38,7 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 			}
 		}
 	}
-	return slices.Concat(args[:2], flags, []string{"--"}, rest), nil
+	return slices.Concat(args[:words], flags, []string{"--"}, rest), nil
 }
 
 // takesValue says whether the next argument is this flag's value.

@@ -1,0 +1,83 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report/evidence"
+)
+
+// measure is a kind of quantity: the units it could carry and the one it is
+// computed in.
+type measure struct {
+	units []evidence.Unit
+	base  evidence.Unit
+}
+
+const pascal, percent evidence.Unit = "Pa", "%"
+
+func temperature() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
+func share() measure       { return measure{[]evidence.Unit{percent}, percent} }
+func length() measure {
+	return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimetre}
+}
+func testArea() measure {
+	return measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
+}
+func mass() measure     { return measure{[]evidence.Unit{"g"}, evidence.Gram} }
+func duration() measure { return measure{[]evidence.Unit{"h"}, evidence.Hour} }
+func pressure() measure { return measure{[]evidence.Unit{pascal}, pascal} }
+
+// quantity reads a flag such as 70F or 4 in. A bare number is refused with
+// the units it could carry.
+func quantity(c *cli.Context, flag string, m measure) (evidence.Exact, error) {
+	fail := func(why string) (evidence.Exact, error) {
+		return evidence.Exact{}, fmt.Errorf("--%s %s: %s", flag, c.String(flag), why)
+	}
+	text := strings.TrimSpace(strings.ReplaceAll(c.String(flag), "°", ""))
+	digits := strings.TrimRight(text[:numberEnd(text)], " ")
+	unit := evidence.Unit(strings.TrimSpace(text[numberEnd(text):]))
+	at := slices.IndexFunc(m.units, func(u evidence.Unit) bool { return strings.EqualFold(string(u), string(unit)) })
+	switch {
+	case text == "":
+		return evidence.Exact{}, fmt.Errorf("--%s is missing; give a number with its unit: %s", flag, names(m.units))
+	case !plainDecimal(digits):
+		return fail("write a plain number with its unit: " + names(m.units))
+	case unit == "":
+		return fail("a bare number says nothing; write " + spelledOut(digits, m.units))
+	case at < 0:
+		return fail(fmt.Sprintf("%q is no unit here; write %s", unit, spelledOut(digits, m.units)))
+	}
+	return evidence.Typed(digits, m.units[at]).In(m.base), nil
+}
+
+// numberEnd is where the number at the head of a text ends.
+func numberEnd(text string) int {
+	end := strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("+-.0123456789", r) })
+	if end < 0 {
+		return len(text)
+	}
+	return end
+}
+
+func plainDecimal(s string) bool {
+	_, err := strconv.ParseFloat(s, 64)
+	return err == nil && len(s) < 40 && !strings.HasPrefix(s, "+")
+}
+
+func names(units []evidence.Unit) string { return spelledOut("", units) }
+
+func spelledOut(digits string, units []evidence.Unit) string {
+	var all []string
+	for _, u := range units {
+		all = append(all, digits+string(u))
+	}
+	if n := len(all); n > 1 {
+		return strings.Join(all[:n-1], ", ") + " or " + all[n-1]
+	}
+	return all[0]
+}

@@ -1,0 +1,116 @@
+package wood
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// Species is a wood and how it moves: across the grain radially (the face of
+// a quarter-sawn board) and tangentially (flat-sawn). Coefficients are
+// fractions of the width per 1 % of moisture content; shrinkages are % from
+// green to oven-dry, either 0 where it is not
+// printed.
+type Species struct {
+	Common, Botanical                 string
+	Radial, Tangential                float64
+	RadialShrinkage, TangentShrinkage float64
+	Standing                          evidence.Standing
+}
+
+// SpeciesTable is every species that is known to move, in alphabetical order.
+func SpeciesTable() []Species { return coefficients() }
+
+// FindSpecies finds a species by its common name in either order of words, or
+// by its botanical name. "red oak" and "white oak" are the trade's mixtures,
+// the rows named commercial.
+func FindSpecies(name string) (Species, error) {
+	key := evidence.Key(name)
+	for _, s := range coefficients() {
+		for _, known := range []string{evidence.Key(s.Common), evidence.Key(s.Botanical), turned(s.Common), strings.TrimPrefix(turned(s.Common), "commercial ")} {
+			if key == known {
+				return s, nil
+			}
+		}
+	}
+	return Species{}, fmt.Errorf("no species %q in the table of dimensional change; name one of it, such as %q, or give the product's own coefficient", name, "red oak")
+}
+
+// turned is a name such as "Ash, white" in the order it is spoken.
+func turned(name string) string {
+	family, kind, found := strings.Cut(name, ",")
+	if !found {
+		return evidence.Key(name)
+	}
+	return evidence.Key(kind + " " + family)
+}
+
+// Across is the coefficient and the shrinkage of a cut: flat, quarter, or
+// mixed, which is judged as flat because that moves more.
+func (s Species) Across(cut string) (coefficient, shrinkage float64, err error) {
+	switch evidence.Key(cut) {
+	case "flat", "mixed", "":
+		coefficient, shrinkage = s.Tangential, s.TangentShrinkage
+	case "quarter":
+		coefficient, shrinkage = s.Radial, s.RadialShrinkage
+	default:
+		return 0, 0, fmt.Errorf("no cut %q: write flat, quarter or mixed", cut)
+	}
+	if coefficient == 0 {
+		return 0, 0, fmt.Errorf("no coefficient of %s is known for that cut; give the product's own", s.Common)
+	}
+	return coefficient, shrinkage, nil
+}
+
+// The range in which the coefficient holds, and the moisture content at which
+// it was worked out from the shrinkage, in %.
+const (
+	linearFrom, linearTo = 6, 14
+	workedAt             = 10
+	saturated            = 30
+)
+
+// Movement gives the change of a board's width, in the unit of the width,
+// between two moisture contents in %: above nought it grows.
+//
+// From 6 to 14 % it is width x coefficient x change: Wood Handbook, equation
+// 13-2. Where either end lies outside, it is width x change / (3000/S - 30 +
+// from) with the shrinkage S in % (recalled), from 0 to 30 %; without a printed
+// S it follows from the coefficient, which is that form at 10 %. An installed
+// floor moves as much as a loose board (FPL): there is no discount.
+func Movement(width, coefficient, shrinkage, fromPct, toPct float64) (float64, error) {
+	switch {
+	case !(width > 0):
+		return 0, fmt.Errorf("a width of %.6g is not above 0", width)
+	case !(coefficient > 0 && coefficient < 0.02):
+		return 0, fmt.Errorf("a coefficient of %.6g is no fraction of the width per 1 %% of moisture content", coefficient)
+	case !(fromPct >= 0 && fromPct <= saturated && toPct >= 0 && toPct <= saturated):
+		return 0, fmt.Errorf("from %.6g to %.6g %% moisture content leaves 0 to 30 %%, where wood moves", fromPct, toPct)
+	}
+	change := toPct - fromPct
+	if Linear(fromPct, toPct) {
+		return width * coefficient * change, nil
+	}
+	perShrinkage := 1/coefficient - workedAt + saturated
+	if shrinkage > 0 {
+		perShrinkage = 100 * saturated / shrinkage
+	}
+	return width * change / (perShrinkage - saturated + fromPct), nil
+}
+
+// Linear says whether both moisture contents lie where the coefficient holds.
+func Linear(fromPct, toPct float64) bool {
+	return min(fromPct, toPct) >= linearFrom && max(fromPct, toPct) <= linearTo
+}
+
+// Cup gives the rise in the middle of a free flat board whose faces differ in
+// moisture content by so many points, in the unit of width and thickness: the
+// bow of a strip with two faces of different length (derived). width and
+// thickness are above 0.
+func Cup(width, thickness, coefficient, points float64) (float64, error) {
+	if !(width > 0 && thickness > 0 && coefficient > 0) {
+		return 0, fmt.Errorf("width %.6g, thickness %.6g and coefficient %.6g must be above 0", width, thickness, coefficient)
+	}
+	return width * width * coefficient * points / (8 * thickness), nil
+}
