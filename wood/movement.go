@@ -24,14 +24,16 @@ func SpeciesTable() []Species { return coefficients() }
 
 // FindSpecies finds a species by its common name in either order of words, or
 // by its botanical name. "red oak" and "white oak" are the trade's mixtures,
-// the rows named commercial.
+// the rows named commercial, of which northern red oak is the chief part.
 func FindSpecies(name string) (Species, error) {
-	key := evidence.Key(name)
+	key := turned(name)
+	if key == "northern red oak" {
+		key = "red oak"
+	}
 	for _, s := range coefficients() {
-		for _, known := range []string{evidence.Key(s.Common), evidence.Key(s.Botanical), turned(s.Common), strings.TrimPrefix(turned(s.Common), "commercial ")} {
-			if key == known {
-				return s, nil
-			}
+		common := turned(s.Common)
+		if key == common || "commercial "+key == common || key == evidence.Key(s.Botanical) {
+			return s, nil
 		}
 	}
 	return Species{}, fmt.Errorf("no species %q in the table of dimensional change; name one of it, such as %q, or give the product's own coefficient", name, "red oak")

@@ -252,12 +252,16 @@ func depth(c *cli.Context) (answer, error) {
 	if faces != "" && faces != "1" && faces != "2" {
 		return answer{}, fmt.Errorf("--faces %s: a slab dries from 1 or 2 faces", faces)
 	}
+	from := "one face"
+	if faces == "2" {
+		from = "both faces"
+	}
 	if thickness.Sign() <= 0 {
 		return answer{}, fmt.Errorf("--thickness %s: a thickness is above 0", c.String("thickness"))
 	}
 	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
 	return answer{map[string]float64{"depthMM": mm}, []string{
-		fmt.Sprintf("a probe in %s of slab, drying from %s, stands at %.1f mm (%.3f in)", c.String("thickness"), evidence.Count(1+len(faces)/2, "face", "faces"), mm, mm/25.4),
+		fmt.Sprintf("a probe in %s of slab, drying from %s, stands at %.1f mm (%.3f in)", c.String("thickness"), from, mm, mm/25.4),
 		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
 	}}, nil
 }
