@@ -1,0 +1,173 @@
+//go:build script
+
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){
+		toolName: func() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) },
+	})
+}
+
+// TestScripts runs testdata/script/*.txtar. Beside the usual commands:
+//
+//	base NAME                      start from a base record, as the folder job
+//	edit FILE LINE COLUMN VALUE    set one cell of job/FILE
+//	append FILE ROW                add a row to job/FILE, creating it
+//	drop FILE LINE                 take one row out of job/FILE
+//	finding CHECK OUTCOME [value V] [limit L] [unit U] [standing S] [says TEXT]...
+//	verdict VERDICT [WHY]          of the only area of job, as it stands now
+//	condition TEXT                 a condition that the area carries
+//	exits CODE COMMAND...          run a command that ends with that exit code
+//	leftovers NAME...              nothing else stands in the work folder
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir:                 "../../testdata/script",
+		RequireExplicitExec: true,
+		RequireUniqueNames:  true,
+		Setup: func(env *testscript.Env) error {
+			root, err := filepath.Abs("../..")
+			env.Setenv("ROOT", root)
+			return err
+		},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){
+			"base":      cmdBase,
+			"edit":      cmdEdit,
+			"append":    cmdAppend,
+			"drop":      cmdDrop,
+			"finding":   cmdFinding,
+			"verdict":   cmdVerdict,
+			"condition": cmdCondition,
+			"exits":     cmdExits,
+			"leftovers": cmdLeftovers,
+		},
+	})
+}
+
+// args refuses a number of arguments that a command cannot take, and "!".
+func args(ts *testscript.TestScript, neg bool, given []string, least int, usage string) {
+	if neg || len(given) < least {
+		ts.Fatalf("usage: %s", usage)
+	}
+}
+
+func cmdBase(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 1, "base NAME")
+	record, err := readTables(filepath.Join(bases, a[0]))
+	ts.Check(err)
+	ts.Check(os.RemoveAll(ts.MkAbs("job")))
+	ts.Check(os.Mkdir(ts.MkAbs("job"), 0o755))
+	ts.Check(record.write(ts.MkAbs("job")))
+}
+
+func changeJob(ts *testscript.TestScript, change string) {
+	record, err := readTables(ts.MkAbs("job"))
+	ts.Check(err)
+	ts.Check(record.change(change))
+	ts.Check(record.write(ts.MkAbs("job")))
+}
+
+func cmdEdit(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 4, "edit FILE LINE COLUMN VALUE")
+	changeJob(ts, strings.TrimSuffix(a[0], ".csv")+":"+a[1]+":"+a[2]+"="+a[3])
+}
+
+func cmdAppend(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 2, "append FILE ROW")
+	changeJob(ts, "+"+strings.TrimSuffix(a[0], ".csv")+":"+a[1])
+}
+
+func cmdDrop(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 2, "drop FILE LINE")
+	changeJob(ts, "-"+strings.TrimSuffix(a[0], ".csv")+":"+a[1])
+}
+
+func cmdFinding(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 2, "finding CHECK OUTCOME [value V] [limit L] [unit U] [standing S] [says TEXT]...")
+	answer, err := judgeFolder(ts.MkAbs("job"))
+	ts.Check(err)
+	f, err := findingOf(answer, a[0])
+	ts.Check(err)
+	pairs := append([]string{"outcome"}, a[1:]...)
+	if len(pairs)%2 == 1 {
+		ts.Fatalf("finding: %s wants a word after it", pairs[len(pairs)-1])
+	}
+	shown := map[string]string{"outcome": f.Outcome, "value": f.Value, "limit": f.Limit, "unit": f.Unit, "standing": f.Standing, "says": f.Reason}
+	for i := 0; i < len(pairs); i += 2 {
+		word, want := pairs[i], pairs[i+1]
+		got, known := shown[word]
+		if same := got == want || word == "says" && strings.Contains(got, want); !known || !same {
+			ts.Fatalf("%s: %s is %q, want %q\n(%s: %s; value %s, limit %s)", f.ID, word, got, want, f.Outcome, f.Reason, f.Value, f.Limit)
+		}
+	}
+}
+
+func cmdVerdict(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 1, "verdict VERDICT [WHY]")
+	answer, err := judgeFolder(ts.MkAbs("job"))
+	ts.Check(err)
+	area := answer.Areas[0]
+	if got := strings.TrimSpace(area.Verdict + " " + area.Why); got != strings.Join(a, " ") {
+		ts.Fatalf("the verdict is %s, blocked by %v", got, area.Blocking)
+	}
+}
+
+func cmdCondition(ts *testscript.TestScript, neg bool, a []string) {
+	if len(a) != 1 {
+		ts.Fatalf("usage: [!] condition TEXT")
+	}
+	answer, err := judgeFolder(ts.MkAbs("job"))
+	ts.Check(err)
+	if all := answer.Areas[0].Conditions; slices.Contains(all, a[0]) == neg {
+		ts.Fatalf("the conditions are %q", all)
+	}
+}
+
+func cmdExits(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 2, "exits CODE COMMAND...")
+	want, err := strconv.Atoi(a[0])
+	ts.Check(err)
+	got := 0
+	var ended *exec.ExitError
+	if err := ts.Exec(a[1], a[2:]...); errors.As(err, &ended) {
+		got = ended.ExitCode()
+	} else {
+		ts.Check(err)
+	}
+	if got != want {
+		ts.Fatalf("exit code %d, want %d\n%s%s", got, want, ts.ReadFile("stdout"), ts.ReadFile("stderr"))
+	}
+}
+
+// cmdLeftovers says that the work folder holds these entries and no other,
+// hidden ones included.
+func cmdLeftovers(ts *testscript.TestScript, neg bool, want []string) {
+	if neg {
+		ts.Fatalf("usage: leftovers NAME...")
+	}
+	entries, err := os.ReadDir(ts.MkAbs("."))
+	ts.Check(err)
+	var got []string
+	for _, e := range entries {
+		if e.Name() != ".tmp" {
+			got = append(got, e.Name())
+		}
+	}
+	slices.Sort(want)
+	if !slices.Equal(got, want) {
+		ts.Fatalf("%s", fmt.Sprintf("the folder holds %q, want %q", got, want))
+	}
+}
