@@ -32,8 +32,9 @@ func (r Room) judge(w window) evidence.Finding {
 	}
 	excused := 0
 	for _, readings := range byInstrument(r.Air, since.Add(-span-2*r.excursion()), w.to) {
-		judged, n := r.judgeInstrument(readings, w, before)
+		judged, n := r.judgeInstrument(readings, w, before, r.inRange)
 		items, excused = append(items, judged...), excused+n
+		items = append(items, r.hidden(readings, w, before)...)
 	}
 	f := evidence.Weigh(items, w.acceptance, "no air reading")
 	f.Evidence = brief(f.Evidence)
@@ -55,18 +56,18 @@ func (r Room) excursion() time.Duration { return evidence.Duration(r.Excursion.E
 
 // judgeInstrument gives the judged values of one instrument's rows: those in
 // range, those of runs that are not excused, and how many runs are.
-func (r Room) judgeInstrument(readings []reading, w window, before time.Time) (items []evidence.Item, excused int) {
+func (r Room) judgeInstrument(readings []reading, w window, before time.Time, inRange func(reading, window) bool) (items []evidence.Item, excused int) {
 	inWindow := func(x reading) bool { return !x.at.Before(w.from) || x.at.Equal(before) }
 	var runs [][2]int
 	for i := 0; i < len(readings); i++ {
-		if r.inRange(readings[i], w) {
+		if inRange(readings[i], w) {
 			if inWindow(readings[i]) {
 				items = append(items, r.items(readings[i], w)...)
 			}
 			continue
 		}
 		first := i
-		for i+1 < len(readings) && !r.inRange(readings[i+1], w) {
+		for i+1 < len(readings) && !inRange(readings[i+1], w) {
 			i++
 		}
 		runs = append(runs, [2]int{first, i})
@@ -106,6 +107,16 @@ func (r Room) excusable(readings []reading, runs [][2]int) []bool {
 		}
 	}
 	return ok
+}
+
+// hidden are the breaches that a blank would hide by joining two runs to one:
+// those that stand when blank rows are taken to be in range.
+func (r Room) hidden(readings []reading, w window, before time.Time) []evidence.Item {
+	breaks := func(it evidence.Item) bool { return it.Breaks(w.acceptance) }
+	items, _ := r.judgeInstrument(readings, w, before, func(x reading, w window) bool {
+		return !slices.ContainsFunc(r.items(x, w), breaks)
+	})
+	return slices.DeleteFunc(items, func(it evidence.Item) bool { return !breaks(it) })
 }
 
 func (r Room) inRange(x reading, w window) bool {
