@@ -39,13 +39,7 @@ type Room struct {
 
 // Latest is the time of the latest air reading; blank where there is none.
 func (r Room) Latest() evidence.Time {
-	var last evidence.Time
-	for _, a := range r.Air {
-		if a.ReadAt.Shown() && (!last.Shown() || a.ReadAt.After(last)) {
-			last = a.ReadAt
-		}
-	}
-	return last
+	return evidence.Last(r.Air, func(a Air) evidence.Time { return a.ReadAt })
 }
 
 // reading is what one instrument showed at one time: usually one row.

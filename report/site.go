@@ -38,13 +38,13 @@ func (j Job) site(a Area) Site {
 	s := Site{Job: j, Area: a, stack: j.stackOf(a)}
 	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
 	s.Limits = s.stack.limits(service)
-	wet, wetDay := j.wetted(a)
+	wet := j.wetted(a)
 	s.covered = a.CoveredOn
-	if wetDay.Shown() && a.CoveredOn.Shown() && wetDay.Day() > a.CoveredOn.Day {
+	if wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day {
 		s.covered = evidence.Date{}
 	}
-	s.Slab = s.slabFloor(wet)
-	s.Wood = s.woodFloor(wet)
+	s.Slab = s.slabFloor(wet.First)
+	s.Wood = s.woodFloor(wet.First)
 	s.Room = s.room(service)
 	s.rows = s.judgedRows()
 	return s
@@ -56,15 +56,13 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 }
 
 // wetted is the latest time that water came to the area or the whole site.
-func (j Job) wetted(a Area) (time.Time, evidence.Time) {
-	var last evidence.Time
-	for _, e := range j.Events {
-		here := e.Area == "" || evidence.Same(e.Area, a.ID)
-		if here && e.What == "wetted" && (!last.Shown() || e.At.After(last)) {
-			last = e.At
+func (j Job) wetted(a Area) evidence.Time {
+	return evidence.Last(j.Events, func(e Event) evidence.Time {
+		if e.What != "wetted" || e.Area != "" && !evidence.Same(e.Area, a.ID) {
+			return evidence.Time{}
 		}
-	}
-	return last.First, last
+		return e.At
+	})
 }
 
 func (j Job) acceptance() evidence.Acceptance {

@@ -51,13 +51,7 @@ func (s Site) ownerOf(product string) string {
 
 // lastReading is the time of the last judged reading of the area.
 func (s Site) lastReading() evidence.Time {
-	var last evidence.Time
-	for _, e := range s.rows {
-		if e.at.Shown() && (!last.Shown() || e.at.After(last)) {
-			last = e.at
-		}
-	}
-	return last
+	return evidence.Last(s.rows, func(e entry) evidence.Time { return e.at })
 }
 
 // UnderWaiver says whether every blocking check of the decision is waived.

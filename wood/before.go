@@ -8,7 +8,7 @@ import (
 // before the first row of its last visit.
 func (f Floor) MeanBefore(lot Lot) Span {
 	rows := f.ofLot(lot.Name)
-	last := within(rows, latest(rows))
+	last := within(rows, evidence.Last(rows, readTime))
 	var first evidence.Time
 	for _, r := range last {
 		if r.ReadAt.Shown() && (!first.Shown() || first.After(r.ReadAt)) {

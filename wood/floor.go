@@ -72,7 +72,7 @@ func (f Floor) Lots() []Lot {
 
 func lastVisit(name string, rows []Row) Lot {
 	lot := Lot{Name: name}
-	for _, board := range evidence.Latest(within(rows, latest(rows)), time.Time{}, pieceName, readTime) {
+	for _, board := range evidence.Latest(within(rows, evidence.Last(rows, readTime)), time.Time{}, pieceName, readTime) {
 		lot.Read++
 		if aside := slices.IndexFunc(board.Rows, culled); aside >= 0 {
 			lot.SetAside++
@@ -91,16 +91,6 @@ func lastVisit(name string, rows []Row) Lot {
 // culled says whether a row sets its board aside. Without a time it may not
 // be the latest, and says nothing.
 func culled(r Row) bool { return r.SetAside && r.ReadAt.Shown() }
-
-func latest(rows []Row) evidence.Time {
-	var last evidence.Time
-	for _, r := range rows {
-		if r.ReadAt.Shown() && (!last.Shown() || r.ReadAt.After(last)) {
-			last = r.ReadAt
-		}
-	}
-	return last
-}
 
 // within are the rows of the visit that ends with last, and those without a
 // time, which may belong to it.

@@ -42,13 +42,19 @@ func Latest[T any](rows []T, since time.Time, name func(T) string, at func(T) Ti
 	return things
 }
 
-func latestRows[T any](rows []T, at func(T) Time) []T {
+// Last is the latest time of rows; blank where none has a time.
+func Last[T any](rows []T, at func(T) Time) Time {
 	var last Time
 	for _, r := range rows {
 		if t := at(r); t.Shown() && (!last.Shown() || t.After(last)) {
 			last = t
 		}
 	}
+	return last
+}
+
+func latestRows[T any](rows []T, at func(T) Time) []T {
+	last := Last(rows, at)
 	return slices.DeleteFunc(rows, func(r T) bool { return at(r).Shown() && at(r).First.Before(last.First) })
 }
 
