@@ -78,7 +78,7 @@ func airUsual(r Room) evidence.Finding {
 	w, known := r.latestDay()
 	w.temp = evidence.Limit{}
 	w.rh = between("30", "50", evidence.RH, evidence.Cite{})
-	w.acceptance = evidence.Acceptance{}
+	w.acceptance, w.asRead = evidence.Acceptance{}, true
 	if !known {
 		return evidence.Unshown(noAir).Against(w.rh)
 	}

@@ -16,6 +16,7 @@ type window struct {
 	covered    bool
 	temp, rh   evidence.Limit
 	acceptance evidence.Acceptance
+	asRead     bool // without regard to the instruments' uncertainty
 }
 
 // span is the longest distance in time between two runs that spoil each other.
@@ -130,15 +131,16 @@ func (r Room) inRange(x reading, w window) bool {
 func (r Room) items(x reading, w window) []evidence.Item {
 	var items []evidence.Item
 	for _, a := range x.rows {
+		temp, rh := evidence.Measure(airName(a), a.Temp, w.temp), evidence.Measure(airName(a), a.RH, w.rh)
+		if !w.asRead {
+			temp.U = r.Instruments.UTemp(a.Instrument, w.temp.Unit())
+			rh.U = r.Instruments.U(a.Instrument, evidence.RH)
+		}
 		if w.temp.Shown() {
-			it := evidence.Measure(airName(a), a.Temp, w.temp)
-			it.U = r.Instruments.UTemp(a.Instrument, w.temp.Unit())
-			items = append(items, it)
+			items = append(items, temp)
 		}
 		if w.rh.Shown() {
-			it := evidence.Measure(airName(a), a.RH, w.rh)
-			it.U = r.Instruments.U(a.Instrument, evidence.RH)
-			items = append(items, it)
+			items = append(items, rh)
 		}
 	}
 	return items

@@ -51,6 +51,8 @@ type AreaAnswer struct {
 	Blocking   []string        `json:"blocking"`
 	Conditions []string        `json:"conditions"`
 	Waivers    []WaiverAnswer  `json:"waivers,omitempty"`
+	Discarded  []string        `json:"discarded,omitempty"`
+	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
 	Looks      []string        `json:"worthALook,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
@@ -66,6 +68,7 @@ type TargetAnswer struct {
 // WaiverAnswer is one blocking check that somebody signed away.
 type WaiverAnswer struct {
 	Check  string   `json:"check"`
+	Owner  string   `json:"owner"`
 	Role   string   `json:"role"`
 	Name   string   `json:"name"`
 	Doubts []string `json:"doubts"`
@@ -121,7 +124,11 @@ func (d Decision) answer() AreaAnswer {
 		a.Target = &TargetAnswer{d.Target.Low, d.Target.High, d.Target.Mid}
 	}
 	for _, w := range d.Waivers {
-		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Role, w.Name, append([]string{}, w.Doubts...)})
+		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
+	}
+	a.Discarded = d.Discarded
+	for _, c := range d.Corrections {
+		a.Corrected = append(a.Corrected, c.Piece+": "+c.Corrected+" % MC ("+c.How+")")
 	}
 	for _, f := range d.Findings {
 		a.Findings = append(a.Findings, findingAnswer(f))

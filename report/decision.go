@@ -1,6 +1,10 @@
 package report
 
-import "firstboard/report/evidence"
+import (
+	"strings"
+
+	"firstboard/report/evidence"
+)
 
 // Decision is what firstboard says of one area.
 type Decision struct {
@@ -17,10 +21,12 @@ type Decision struct {
 	SetAside int // boards of the judged visits that were set aside
 	Waivers  []Waiver
 
-	Signatures []Signature
-	Advice     []string // what the meters say together
-	Looks      []string // what is worth a second look
-	Items      []Item   // what a moisture report should hold
+	Signatures  []Signature
+	Discarded   []string // holes out of use, with their words
+	Corrections []Correction
+	Advice      []string // what the meters say together
+	Looks       []string // what is worth a second look
+	Items       []Item   // what a moisture report should hold
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,
@@ -31,12 +37,24 @@ type Target struct{ Low, High, Mid string }
 // discarded.
 type HoleCount struct{ Asked, Judged, Discarded int }
 
-// Waiver is one blocking check that somebody signed away, and what is wrong
-// with that: it is not theirs, or it was signed too early.
+// Waiver is one blocking check that somebody signed away, whose limit it is
+// in words, and what is wrong with that: it is not theirs, or it was signed too
+// early.
 type Waiver struct {
 	Check, Role, Name string
+	Owner             string
 	Doubts            []string
 	Place             evidence.Place
+}
+
+// Says is the waiver in words.
+func (w Waiver) Says() string {
+	name := w.Name
+	if name == "" {
+		name = "nobody named"
+	}
+	who := w.Check + " is waived by " + name + " (" + w.Role + "); " + w.Owner
+	return strings.Join(append([]string{who}, w.Doubts...), "; ")
 }
 
 // Blocking are the ids of the findings that stop the area.

@@ -17,12 +17,24 @@ func (s Site) waivers(d Decision) []Waiver {
 		for _, f := range d.Findings {
 			if f.Blocks() && slices.Contains(sign.Waives, f.ID) {
 				w := Waiver{Check: f.ID, Role: sign.Role, Name: sign.Name, Place: sign.Place}
-				w.Doubts = s.doubts(sign, f)
+				w.Owner, w.Doubts = s.owned(f, sign), s.doubts(sign, f)
 				waivers = append(waivers, w)
 			}
 		}
 	}
 	return waivers
+}
+
+// owned says in words whose limit a finding broke and whether its owner signed.
+func (s Site) owned(f evidence.Finding, sign SignOff) string {
+	switch owner := s.ownerOf(f.Whose); {
+	case owner == "":
+		return "the limit is no product's: " + f.Cite.Source
+	case owner == sign.Role:
+		return "the limit is that of " + f.Whose + ", and its maker signs"
+	default:
+		return "the limit is that of " + f.Whose + ", and its maker does not sign"
+	}
 }
 
 func (s Site) doubts(sign SignOff, f evidence.Finding) []string {

@@ -11,12 +11,13 @@ import (
 const Corrected = "corrected"
 
 // Moisture is what a row says of its piece: the moisture content it is judged
-// by, and, where that differs from the reading, the correction in words. Lack
-// says why it says nothing.
+// by, and, where that was corrected, how, in words, and by which publication.
+// Lack says why it says nothing.
 type Moisture struct {
 	Value   evidence.Exact
 	Written string
 	How     string
+	Cite    evidence.Cite
 	Lack    string
 }
 
@@ -65,7 +66,7 @@ func unreadable(r Row, species string) string {
 // correct applies the temperature first and the species second, and rounds
 // once, to 0.1 half to even.
 func correct(r Row, species string) Moisture {
-	value, how := r.Reading.Exact(), ""
+	value, how, cite := r.Reading.Exact(), "", temperatureCite()
 	high := value.Cmp(evidence.Whole(wettest)) > 0
 	if r.TempCorrected == "no" && r.WoodTemp.Shown() && !high {
 		warm, ok := ForTemperature(value, r.WoodTemp.In(evidence.Celsius))
@@ -83,6 +84,7 @@ func correct(r Row, species string) Moisture {
 			if !ok {
 				return Moisture{Lack: fmt.Sprintf("read on the scale of %s, and no table corrects that to %s", r.Scale, species)}
 			}
+			cite = speciesCite(how != "")
 			value, how = fromFloat(of), joinHow(how, "from the scale of "+r.Scale+" to "+species)
 		}
 	}
@@ -91,7 +93,7 @@ func correct(r Row, species string) Moisture {
 	}
 	return Moisture{
 		Value: value.Round(1), Written: value.Fixed(1),
-		How: fmt.Sprintf("read %s, corrected %s", r.Reading, how),
+		How: fmt.Sprintf("read %s, corrected %s", r.Reading, how), Cite: cite,
 	}
 }
 
@@ -103,6 +105,18 @@ func onOtherScale(scale, species string) bool {
 		return false
 	}
 	return SpeciesName(scale) != SpeciesName(species)
+}
+
+func temperatureCite() evidence.Cite {
+	return evidence.Cite{Source: "James 1988, FPL-GTR-6, Figure 5, as digitised by a third party", Standing: evidence.Published}
+}
+
+func speciesCite(andTemperature bool) evidence.Cite {
+	c := evidence.Cite{Source: "FPL-GTR-6 Table 1 and VTT Publications 420 Table 5, as regressed in a public thesis", Standing: evidence.Published}
+	if andTemperature {
+		c.Source = temperatureCite().Source + "; " + c.Source
+	}
+	return c
 }
 
 func joinHow(first, then string) string {

@@ -62,11 +62,7 @@ func details(d report.Decision, settings []report.Setting) []string {
 		lines = append(lines, "condition: "+c)
 	}
 	for _, w := range d.Waivers {
-		line := fmt.Sprintf("waived: %s by %s (%s)", w.Check, w.Name, w.Role)
-		if len(w.Doubts) > 0 {
-			line += "; " + strings.Join(w.Doubts, "; ")
-		}
-		lines = append(lines, line)
+		lines = append(lines, "waiver: "+w.Says())
 	}
 	for _, s := range settings {
 		lines = append(lines, "setting: "+s.Item+" is "+s.Value.Written)

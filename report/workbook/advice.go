@@ -11,7 +11,8 @@ import (
 // what the meters say together, what is worth a second look, who signed, and
 // what a moisture report should hold.
 func adviceRows(d report.Decision) []row {
-	rows := paragraphs("What the meters say together (advice)", d.Advice)
+	rows := paragraphs("Meter readings as read and as corrected", corrected(d.Corrections))
+	rows = append(rows, paragraphs("What the meters say together (advice)", d.Advice)...)
 	rows = append(rows, paragraphs("Worth a second look (advice; there may be a good reason)", d.Looks)...)
 	rows = append(rows, paragraphs("Signatures (they never change a verdict)", signed(d.Signatures))...)
 	return append(rows, itemRows(d.Items)...)
@@ -28,6 +29,14 @@ func paragraphs(heading string, lines []string) []row {
 		rows = append(rows, row{cells: []cell{{value: line, across: across}}})
 	}
 	return rows
+}
+
+func corrected(all []report.Correction) []string {
+	var lines []string
+	for _, c := range all {
+		lines = append(lines, fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source, c.Cite.Standing, c.Place))
+	}
+	return lines
 }
 
 func signed(all []report.Signature) []string {

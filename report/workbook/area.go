@@ -10,7 +10,7 @@ import (
 )
 
 func areaWidths() []float64 {
-	return []float64{17, 30, 12, 10, 10, 12, 10, 50, 28, 26, 12}
+	return []float64{16, 25, 10, 9, 10, 10, 9, 42, 20, 21, 10}
 }
 
 // areaPage is one area: what was decided, and every check behind it.
@@ -53,6 +53,7 @@ func areaEntries(b Book, d report.Decision) []entry {
 		{"Good until", []string{goodUntil(d)}},
 		{"Target EMC", []string{target(d.Target)}},
 		{"Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}},
+		{"Discarded", listed(d.Discarded)},
 		{"Conditions", listed(d.Conditions)},
 		{"Settings changed", listed(changes(b.Job.Settings))},
 		{"Waivers", listed(waivers(d))},

@@ -30,6 +30,9 @@ func Write(w io.Writer, b Book) error {
 	if err := describe(f, b); err != nil {
 		return err
 	}
+	if err := f.SetDefaultFont(fontName); err != nil {
+		return err
+	}
 	bind := &binder{file: f, styles: map[look]int{}}
 	for _, p := range pages(b) {
 		if err := bind.add(p); err != nil {

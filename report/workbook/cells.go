@@ -3,8 +3,6 @@ package workbook
 import (
 	"strconv"
 	"strings"
-
-	"firstboard/report/evidence"
 )
 
 func text(s string) cell { return cell{value: s, look: look{boxed: true}} }
@@ -17,10 +15,12 @@ func header(names ...string) row {
 	return r
 }
 
-// figure is a number as it was typed where the text is one, else the text.
+// figure is a number as it was typed where the text is one and not too long
+// for its column, else the text.
 func figure(s string) cell {
+	const longest = 9
 	c := text(s)
-	if x, places, ok := plainNumber(s); ok {
+	if x, places, ok := plainNumber(s); ok && len(s) <= longest {
 		c.value, c.look.form, c.look.places = x, number, places
 	}
 	return c
@@ -40,38 +40,4 @@ func plainNumber(s string) (x float64, places int, ok bool) {
 	}
 	x, err := strconv.ParseFloat(s, 64)
 	return x, len(fraction), err == nil
-}
-
-// located is a place that can tell the table of the record it lies in, and
-// the number of its row there.
-type located interface {
-	Row() (table string, number int)
-}
-
-// sources lists places, the first few of many. A single one leads to the row
-// it names.
-func sources(places []evidence.Place, t titles) cell {
-	const most, few = 12, 8
-	var names []string
-	for _, p := range places {
-		names = append(names, p.String())
-	}
-	if n := len(names); n > most {
-		names = append(names[:few:few], andMore(n-few, ""))
-	}
-	c := text(strings.Join(names, "; "))
-	if len(places) == 1 {
-		c = t.lead(c, places[0])
-	}
-	return c
-}
-
-// lead makes a cell lead to a place, where that place is a row of the record.
-func (t titles) lead(c cell, p evidence.Place) cell {
-	if l, ok := p.(located); ok {
-		if to := t.at(l.Row()); to != "" {
-			c.link, c.look.link = to, true
-		}
-	}
-	return c
 }

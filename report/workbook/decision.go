@@ -8,32 +8,51 @@ import (
 	"firstboard/report/evidence"
 )
 
-// The columns of the decision page that its cells are fitted to.
-const (
-	wayWidth  = 44
-	restWidth = 36
-)
-
-func decisionWidths() []float64 {
-	return []float64{8, 17, 22, 15, 32, 17, 17, wayWidth, restWidth}
+// decisionWidths are the columns of the decision page, where its texts break
+// earlier the narrower it is.
+func decisionWidths(narrowed float64) []float64 {
+	widths := []float64{9, 19, 21, 13, 34, 17, 16, wayWidth, restWidth}
+	for i := range widths {
+		widths[i] *= narrowed
+	}
+	return widths
 }
 
-// decisionPage is one row an area on one printed page.
+// The columns that hold paragraphs.
+const (
+	wayWidth  = 46
+	restWidth = 36
+
+	decisionColumns = 9
+)
+
+// decisionPage is one row an area on one printed page, in the columns that
+// print it largest.
 func decisionPage(b Book, t titles) page {
+	best := decisionIn(b, t, 1)
+	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6} {
+		if p := decisionIn(b, t, narrowed); p.scale() > best.scale() {
+			best = p
+		}
+	}
+	return best
+}
+
+func decisionIn(b Book, t titles, narrowed float64) page {
 	rows := decisionHead(b)
-	rows = append(rows, header("Area", "Name and size", "Stack", "Verdict", "Governing limit and worst reading",
+	rows = append(rows, header("Area", "Name, size and day of laying", "Stack", "Verdict", "Governing limit and worst reading",
 		"Tested", "Good until", "What stands in the way", "Conditions, settings and waivers"))
 	head := len(rows)
 	for i, d := range b.Decisions {
-		rows = append(rows, decisionRow(b, d, t.areas[i]))
+		rows = append(rows, decisionRow(b, d, t.areas[i], narrowed))
 	}
 	rows = append(rows, decisionFoot()...)
-	return page{name: t.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head, single: true}
+	return page{name: t.decision, widths: decisionWidths(narrowed), rows: numbered(rows), last: len(rows), head: head, single: true}
 }
 
 // decisionHead names the job and the record, two entries a line.
 func decisionHead(b Book) []row {
-	across := len(decisionWidths())
+	across := decisionColumns
 	rows := []row{
 		{cells: []cell{{value: "May the first board be laid here, yet?", look: look{size: large, bold: true}, across: across}}},
 		{cells: []cell{{value: tally(b.Decisions), look: look{bold: true}, across: across}}},
@@ -61,7 +80,7 @@ func tally(all []report.Decision) string {
 			n++
 		}
 	}
-	return fmt.Sprintf("%s of %s GO", evidence.Count(n, "area", "areas"), fmt.Sprint(len(all)))
+	return fmt.Sprintf("%d of %s GO", n, evidence.Count(len(all), "area", "areas"))
 }
 
 func acceptance(j report.Job) string {
@@ -79,19 +98,31 @@ func agreed(j report.Job) string {
 	return s
 }
 
-func decisionRow(b Book, d report.Decision, sheet string) row {
+func decisionRow(b Book, d report.Decision, sheet string, narrowed float64) row {
 	rest := "on sheet " + sheet
 	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true, link: true}, link: address(sheet, 1)}
-	verdict := cell{value: d.Says(), look: look{tone: verdictTone(d)}}
+	verdict := cell{value: d.Says(), look: look{tone: verdictTone(d), size: large}}
 	way := stopping(d)
 	if len(way) == 0 {
 		way = []string{"nothing"}
 	}
 	return row{cells: []cell{
-		id, text(strings.TrimSpace(d.Area.Name + "\n" + orElse(d.Area.Size.String(), "size not recorded"))),
-		text(strings.Join(stack(d.Area), "\n")), verdict, text(governs(d)), text(tested(d)), text(goodUntil(d)),
-		text(fitted(way, wayWidth, rest)), text(fitted(listed(provisos(b, d)), restWidth, rest)),
+		id, text(strings.Join(named(d.Area), "\n")), text(strings.Join(stack(d.Area), "\n")), verdict,
+		text(governs(d)), text(tested(d)), text(goodUntil(d)),
+		text(fitted(way, wayWidth*narrowed, rest)),
+		text(fitted(listed(provisos(b, d)), restWidth*narrowed, rest)),
 	}}
+}
+
+func named(a report.Area) []string {
+	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of laying recorded"}
+	if a.LayOn.Shown() {
+		lines[1] = "to be laid on " + a.LayOn.Written
+	}
+	if a.Name != "" {
+		lines = append([]string{a.Name}, lines...)
+	}
+	return lines
 }
 
 func stack(a report.Area) []string {
@@ -112,11 +143,11 @@ func provisos(b Book, d report.Decision) []string {
 func decisionFoot() []row {
 	rows := []row{{}}
 	for _, s := range []string{
-		"A result speaks only for the places and times tested.",
+		"A result speaks only for the places and times tested (ASTM F2170, published).",
 		"GO: every deciding check is met or not needed, and at least one is met. NO-GO, over a limit: a deciding check is not met. NO-GO, not proven: evidence is missing or cannot be used. A waiver never changes a verdict.",
 		"Each area has a sheet of its own with every check, its limit, its source and the rows of the record behind it.",
 	} {
-		rows = append(rows, row{cells: []cell{{value: s, across: len(decisionWidths())}}})
+		rows = append(rows, row{cells: []cell{{value: s, across: decisionColumns}}})
 	}
 	return rows
 }

@@ -8,34 +8,66 @@ import (
 // Streamed sheets are not fitted by every spreadsheet, and merged cells by
 // none, so the room for wrapped text is reckoned here, on the generous side.
 
-// span is how wide a line stands, in the unit of column widths: the width of
-// a digit.
+const (
+	unitPoints = 6    // one unit of column width: a digit of the file's default letters
+	edgePoints = 4.5  // of a column's width that no text uses
+	slack      = 1.06 // spreadsheets set letters on whole dots, and so a little wider
+	boldSlack  = 1.09
+	lineRatio  = 1.29 // a line's height to the size of its letters
+	padding    = 4    // points above and below the lines of a row
+	oneLine    = 15   // points of a row whose height is left alone
+	tallest    = 409  // no spreadsheet shows a higher row
+	mostLines  = 28   // of a cell that is to be seen whole
+)
+
+// span is how wide a line of normal letters stands, in points.
 func span(s string) float64 {
-	w := 0.0
+	const size = 10
+	mils := 0
 	for _, r := range s {
-		w += runeSpan(r)
+		mils += milliEm(r)
 	}
-	return w
+	return float64(mils) * size / 1000 * slack
 }
 
-func runeSpan(r rune) float64 {
+// milliEm is the width of a letter in thousandths of its size, as sans-serif
+// fonts of the usual width have it.
+func milliEm(r rune) int {
 	switch {
-	case strings.ContainsRune("iljtfrI.,;:'|!()[] -", r):
-		return 0.65
-	case strings.ContainsRune("mwMW%@", r):
-		return 1.5
 	case r >= 0x1100:
-		return 2
-	case unicode.IsUpper(r):
-		return 1.2
+		return 1000
+	case r > '~' && !unicode.IsUpper(r):
+		return 600
+	case r > '~':
+		return 750
+	case strings.ContainsRune("'ijl|", r):
+		return 230
+	case strings.ContainsRune(` !,./:;I[\]ft`, r):
+		return 278
+	case strings.ContainsRune("()-`r\"*{}", r):
+		return 350
+	case strings.ContainsRune("Jckvsxyz^", r):
+		return 500
+	case strings.ContainsRune("wCDHNRUGOQ", r):
+		return 750
+	case strings.ContainsRune("mMW%@", r):
+		return 900
+	case unicode.IsUpper(r) || strings.ContainsRune("&+<=>~", r):
+		return 640
 	}
-	return 1
+	return 556
 }
 
-// lines is how many lines a text takes in a column, broken at spaces and
-// inside words that are too long for it.
-func lines(s string, column float64) int {
-	room := max(column-1.5, 1)
+// room is what a column of that width, or several, offers a line of text in
+// normal letters, in points.
+func room(width float64) float64 { return max(width*unitPoints-edgePoints, 1) }
+
+// wideFor is the width of a column that shows a line of that span.
+func wideFor(points float64) float64 { return (points + edgePoints) / unitPoints }
+
+// lines is how many lines a text takes, broken at spaces and inside words
+// that are too long.
+func lines(s string, room float64) int {
 	n := 0
 	for line := range strings.SplitSeq(s, "\n") {
 		n += wrapped(line, room)
@@ -44,14 +76,17 @@ func lines(s string, column float64) int {
 }
 
 func wrapped(line string, room float64) int {
-	n, used := 1, 0.0
+	if span(line) <= room {
+		return 1
+	}
+	n, used, gap := 1, 0.0, span(" ")
 	for word := range strings.FieldsSeq(line) {
 		w := span(word)
-		if used > 0 && used+0.65+w > room {
+		if used > 0 && used+gap+w > room {
 			n, used = n+1, 0
 		}
 		if used > 0 {
-			used += 0.65
+			used += gap
 		}
 		for used += w; used > room; used -= room {
 			n++
@@ -60,24 +95,49 @@ func wrapped(line string, room float64) int {
 	return n
 }
 
-// The height of a row in points.
-const (
-	lineHeight = 13.5
-	padding    = 3
-	tallest    = 409 // no spreadsheet shows more
-	mostLines  = 28  // of a cell that is to be seen whole
-)
+// height is what a row needs in columns of these widths, in points; 0 where
+// the usual height does.
+func (r row) height(widths []float64) float64 {
+	tall, column := r.least, 0
+	for _, c := range r.cells {
+		next := column + max(c.across, 1)
+		tall = max(tall, c.height(widths[min(column, len(widths)):min(next, len(widths))]))
+		column = next
+	}
+	return tall
+}
 
-func height(lines int, points float64) float64 {
-	return min(float64(lines)*lineHeight*points/10+padding, tallest)
+func (c cell) height(widths []float64) float64 {
+	text, _ := c.value.(string)
+	if text == "" {
+		return 0
+	}
+	total := 0.0
+	for _, w := range widths {
+		total += w
+	}
+	n := lines(text, c.look.room(total))
+	if n == 1 && c.look.size == normal {
+		return 0
+	}
+	return min(float64(n)*lineRatio*c.look.points()+padding, tallest)
+}
+
+// room is what columns offer letters of this look, as if they were normal.
+func (l look) room(width float64) float64 {
+	r := room(width) * look{}.points() / l.points()
+	if l.heavy() {
+		r /= boldSlack
+	}
+	return r
 }
 
 // fitted sets paragraphs one below another. Those that would overrun the
 // tallest row are counted in a last one, which ends in the words of rest.
-func fitted(paragraphs []string, column float64, rest string) string {
+func fitted(paragraphs []string, width float64, rest string) string {
 	used := 0
 	for i, p := range paragraphs {
-		used += lines(p, column)
+		used += lines(p, room(width))
 		if used > mostLines && i > 0 {
 			return strings.Join(append(paragraphs[:i:i], andMore(len(paragraphs)-i, rest)), "\n")
 		}

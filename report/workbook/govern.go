@@ -44,20 +44,31 @@ func governs(d report.Decision) string {
 	if !ok {
 		return "none"
 	}
-	s := []string{fmt.Sprintf("%s: %s", f.ID, orElse(measured(f.Limit, f.Unit), "no limit"))}
+	limit := f.ID + ": " + orElse(measured(f.Limit, f.Unit), "no limit")
+	if f.Whose != "" {
+		limit += ", the limit of " + f.Whose
+	}
+	s := []string{limit}
 	if f.Cite.Source != "" {
 		s = append(s, fmt.Sprintf("%s (%s)", f.Cite.Source, f.Cite.Standing))
 	}
 	if f.Value != "" {
-		s = append(s, "worst "+measured(f.Value, f.Unit)+": "+clause(f.Reason))
+		s = append(s, worst(f))
 	}
 	return strings.Join(s, "\n")
 }
 
-// clause is the first clause of a reason: it names the worst reading.
-func clause(reason string) string {
-	first, _, _ := strings.Cut(reason, "; ")
-	return first
+// worst tells the worst reading by the first clause of the reason, which
+// names it, and by its place, which comes first.
+func worst(f evidence.Finding) string {
+	first, _, _ := strings.Cut(f.Reason, "; ")
+	if !strings.Contains(first, f.Value) {
+		first = measured(f.Value, f.Unit) + ": " + first
+	}
+	if len(f.Evidence) > 0 && f.Outcome != evidence.NotShown {
+		first += " (" + f.Evidence[0].String() + ")"
+	}
+	return "worst: " + first
 }
 
 func measured(number string, u evidence.Unit) string {

@@ -8,21 +8,29 @@ func listPage(name string, widths []float64, head row, rows []row) page {
 	return page{name: name, widths: widths, rows: numbered(rows), last: len(rows), head: 1, frozen: true}
 }
 
-// limitsPage lists every limit that was held against an area.
+// limitsPage lists every limit that was held against an area, in grey what
+// is none.
 func limitsPage(b Book, t titles) page {
 	var rows []row
 	for _, l := range b.Limits {
-		place := text("")
-		if l.Place != nil {
-			place = t.lead(text(l.Place.String()), l.Place)
-		}
-		rows = append(rows, row{cells: []cell{
-			text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
-			text(l.Cite.Source), text(string(l.Cite.Standing)), place, text(l.Note),
-		}})
+		rows = append(rows, limitRow(l, t))
 	}
-	return listPage(t.limits, []float64{10, 30, 12, 12, 20, 34, 12, 30, 34},
+	return listPage(t.limits, []float64{10, 28, 10, 12, 16, 32, 11, 24, 36},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source", "Standing", "Where it was typed", "Note"), rows)
+}
+
+func limitRow(l report.LimitLine, t titles) row {
+	cells := []cell{
+		text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
+		text(l.Cite.Source), text(string(l.Cite.Standing)), text(""), text(l.Note),
+	}
+	if l.Place != nil {
+		cells[7] = t.lead(text(l.Place.String()), l.Place)
+	}
+	for i := range cells {
+		cells[i].look.grey = l.Limit == ""
+	}
+	return row{cells: cells}
 }
 
 // checksPage is the catalogue: what every area is asked.

@@ -16,6 +16,7 @@ type look struct {
 	boxed  bool
 	grey   bool
 	link   bool
+	right  bool
 }
 
 // form is what a cell's number format shows.
@@ -52,11 +53,9 @@ const (
 
 func (l look) style() *excelize.Style {
 	s := &excelize.Style{
-		Font:      &excelize.Font{Family: fontName, Size: l.points(), Bold: l.bold || l.tone != plain, Color: l.ink()},
-		Alignment: &excelize.Alignment{Vertical: "top", WrapText: true},
-	}
-	if l.boxed {
-		s.Alignment.Horizontal = "left"
+		Font:      &excelize.Font{Family: fontName, Size: l.points(), Bold: l.heavy(), Color: l.ink()},
+		Alignment: l.alignment(),
+		Border:    l.border(),
 	}
 	if l.link {
 		s.Font.Underline = "single"
@@ -64,11 +63,22 @@ func (l look) style() *excelize.Style {
 	if ground := l.ground(); ground != "" {
 		s.Fill = excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{ground}}
 	}
-	s.Border = l.border()
 	if f := l.format(); f != "" {
 		s.CustomNumFmt = &f
 	}
 	return s
+}
+
+func (l look) heavy() bool { return l.bold || l.tone != plain }
+
+// alignment wraps and centres in height: texts that stick to the line above
+// them are hard to read in print.
+func (l look) alignment() *excelize.Alignment {
+	a := &excelize.Alignment{Vertical: "center", WrapText: true, Horizontal: "left"}
+	if l.right {
+		a.Horizontal, a.Indent = "right", 1
+	}
+	return a
 }
 
 const fontName = "Arial"

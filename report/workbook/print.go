@@ -1,6 +1,18 @@
 package workbook
 
-import "github.com/xuri/excelize/v2"
+import (
+	"fmt"
+	"math"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// What a page printed lying offers within its margins, in points: the less of
+// the two usual papers, each way.
+const (
+	paperWide = 734
+	paperTall = 505
+)
 
 // frame sets what a sheet must know before its first row: its extent, how it
 // fits the paper, and whether its grid is drawn.
@@ -20,9 +32,9 @@ func (b *binder) frame(p page) error {
 }
 
 // print sets the page up for any paper: lying, as wide as the sheet, its name
-// and number at the foot.
+// and number at the foot, its header on every page.
 func (b *binder) print(p page) error {
-	lying, wide, tall := "landscape", 1, 0
+	lying, wide, tall := "landscape", p.across(), 0
 	if p.single {
 		tall = 1
 	}
@@ -34,8 +46,54 @@ func (b *binder) print(p page) error {
 	if err := b.file.SetPageMargins(p.name, margins()); err != nil {
 		return err
 	}
-	return b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
+	err = b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
 		OddFooter: "&L&A&C" + foot(p.job) + "&R&P / &N"})
+	if err != nil {
+		return err
+	}
+	return b.repeat(p)
+}
+
+// repeat prints the header on every page, and the first column too where the
+// sheet is several pages wide.
+func (b *binder) repeat(p page) error {
+	if p.head == 0 {
+		return nil
+	}
+	rows := fmt.Sprintf("%s!$%d:$%d", quoted(p.name), p.head, p.head)
+	if p.across() > 1 {
+		rows = quoted(p.name) + "!$A:$A," + rows
+	}
+	return b.file.SetDefinedName(&excelize.DefinedName{
+		Name: "_xlnm.Print_Titles", Scope: p.name, RefersTo: rows})
+}
+
+// across is how many printed pages lie side by side: one, unless a table of
+// the record would be too small to read on one.
+func (p page) across() int {
+	const smallest = 0.48 // of the letters' size
+	if !p.grid {
+		return 1
+	}
+	return int(math.Ceil(p.wide() * smallest / paperWide))
+}
+
+// wide is the width of the sheet in points.
+func (p page) wide() float64 {
+	total := 0.0
+	for _, w := range p.widths {
+		total += w
+	}
+	return max(total, 1) * unitPoints
+}
+
+// scale is how large a sheet comes out when all of it is printed on one page.
+func (p page) scale() float64 {
+	tall := 0.0
+	for _, r := range p.rows {
+		tall += max(r.height(p.widths), oneLine)
+	}
+	return min(paperWide/p.wide(), paperTall/tall, 1)
 }
 
 // margins are in inches.

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"iter"
+	"strings"
 	"time"
 
 	"firstboard/report"
@@ -10,23 +11,30 @@ import (
 // tablePage is a table of the record: every row under the number it had, and
 // every cell as it was typed.
 func tablePage(t report.Table, name string) page {
-	p := page{name: name, widths: tableWidths(t), rows: tableRows(t), last: 1, head: 1, frozen: true, grid: true}
+	c := columnsOf(t)
+	p := page{name: name, widths: c.widths, rows: tableRows(t, c), last: 1, head: 1, frozen: true, grid: true}
 	if n := len(t.Rows); n > 0 {
 		p.last = t.Rows[n-1].Number
 	}
 	return p
 }
 
-func tableRows(t report.Table) iter.Seq2[int, row] {
+func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
-		if !yield(1, header(t.Header...)) {
+		head := header(t.Header...)
+		for i := range head.cells {
+			head.cells[i].look.right = c.rightward(i)
+		}
+		if !yield(1, head) {
 			return
 		}
 		var cells []cell
 		for _, r := range t.Rows {
 			cells = cells[:0]
-			for _, c := range r.Cells {
-				cells = append(cells, copied(c))
+			for i, entry := range r.Cells {
+				one := copied(entry)
+				one.look.right = one.look.form == number && c.rightward(i)
+				cells = append(cells, one)
 			}
 			if !yield(r.Number, row{cells: cells}) {
 				return
@@ -79,19 +87,62 @@ func clockForm(c report.Cell) form {
 	return minute
 }
 
-// tableWidths are as wide as the widest entry of each column, within reason.
-func tableWidths(t report.Table) []float64 {
-	const least, most, spare = 9, 42, 2.5
-	widths := make([]float64, len(t.Header))
+// columns are how the columns of a table stand: as wide as their widest
+// entry, within reason, and to the right where they begin with a number.
+type columns struct {
+	widths []float64
+	first  []report.CellKind // of the entries, the first that is not blank
+}
+
+func (c columns) rightward(i int) bool { return i < len(c.first) && c.first[i] == report.NumberCell }
+
+func columnsOf(t report.Table) columns {
+	n := len(t.Header)
+	c := columns{widths: make([]float64, n), first: make([]report.CellKind, n)}
 	for i, h := range t.Header {
-		widths[i] = min(max(span(h)*1.1+spare, least), 20)
+		c.widths[i] = headWidth(h)
 	}
 	for _, r := range t.Rows {
-		for i, c := range r.Cells[:min(len(r.Cells), len(widths))] {
-			if w := span(c.Text) + spare; w > widths[i] {
-				widths[i] = min(w, most)
+		for i, entry := range r.Cells[:min(len(r.Cells), n)] {
+			if c.first[i] == report.BlankCell {
+				c.first[i] = entry.Kind
 			}
+			c.widths[i] = max(c.widths[i], entryWidth(entry))
 		}
 	}
-	return widths
+	return c
+}
+
+// headWidth lets a header break into two lines, but no word of it.
+func headWidth(name string) float64 {
+	const spare = 3
+	longest := span(name) * 0.6
+	for word := range strings.FieldsSeq(name) {
+		longest = max(longest, span(word))
+	}
+	return wideFor(longest*boldSlack) + spare
+}
+
+// entryWidth is the width an entry asks for: its own, until it is long enough
+// to be broken into lines, and more again where those would be too many.
+func entryWidth(c report.Cell) float64 {
+	const spare, most, linesWanted, widest = 2, 42, 20, 150
+	w := wideFor(span(shown(c))) + spare
+	if w <= most {
+		return w
+	}
+	return min(max(most, w/linesWanted), widest)
+}
+
+// shown is about what a cell shows: its text, or a clock time as wide.
+func shown(c report.Cell) string {
+	switch c.Kind {
+	case report.DayCell:
+		return time.DateOnly
+	case report.TimeCell:
+		return time.DateTime
+	case report.NumberCell:
+		return c.Text + strings.Repeat("0", c.Places)
+	}
+	return c.Text
 }

@@ -31,8 +31,7 @@ func stopping(d report.Decision) []string {
 func waivers(d report.Decision) []string {
 	var all []string
 	for _, w := range d.Waivers {
-		s := fmt.Sprintf("%s is waived by %s (%s)", w.Check, orElse(w.Name, "nobody named"), w.Role)
-		all = append(all, strings.Join(append([]string{s}, w.Doubts...), "; "))
+		all = append(all, w.Says())
 	}
 	return all
 }
@@ -54,21 +53,35 @@ func changes(s report.Settings) []string {
 func goodUntil(d report.Decision) string {
 	switch {
 	case d.GoodUntil.Shown():
-		return d.GoodUntil.Day.String() + "; then read again: " + strings.Join(d.ReRead, ", ")
+		return strings.Join(append([]string{d.GoodUntil.Day.String()}, again(d)...), "; ")
 	case d.Verdict == evidence.Go:
 		return "no day was worked out"
 	}
 	return "not while NO-GO"
 }
 
+func again(d report.Decision) []string {
+	if len(d.ReRead) == 0 {
+		return nil
+	}
+	return []string{"then read again: " + strings.Join(d.ReRead, ", ")}
+}
+
 // tested counts what was measured.
 func tested(d report.Decision) string {
-	holes := "no holes asked"
-	if d.Holes.Asked > 0 {
-		holes = evidence.Count(d.Holes.Asked, "hole", "holes") + " asked"
+	h := d.Holes
+	holes := evidence.Count(h.Asked, "hole", "holes") + " asked"
+	if h.Asked == 0 {
+		holes = "no holes asked"
 	}
-	return fmt.Sprintf("%s, %d judged, %d discarded\n%s set aside",
-		holes, d.Holes.Judged, d.Holes.Discarded, evidence.Count(d.SetAside, "board", "boards"))
+	if h != (report.HoleCount{}) {
+		holes += fmt.Sprintf(", %d judged, %d discarded", h.Judged, h.Discarded)
+	}
+	boards := "no boards set aside"
+	if d.SetAside > 0 {
+		boards = evidence.Count(d.SetAside, "board", "boards") + " set aside"
+	}
+	return holes + "\n" + boards
 }
 
 func orElse(s, other string) string {

@@ -1,0 +1,68 @@
+package report
+
+import (
+	"slices"
+	"strings"
+
+	"firstboard/report/evidence"
+	"firstboard/wood"
+)
+
+// Correction is one judged meter reading beside its corrected value.
+type Correction struct {
+	Piece          string
+	Raw, Corrected string // % MC
+	How            string
+	Cite           evidence.Cite
+	Place          evidence.Place
+}
+
+// corrections are the judged readings of wood that were corrected.
+func (s Site) corrections() []Correction {
+	var all []Correction
+	add := func(what string, things []evidence.Judged[wood.Row]) {
+		for _, thing := range things {
+			for _, r := range thing.Rows {
+				if m := wood.MoistureOf(r, s.Wood.Species); m.How != "" {
+					all = append(all, Correction{what + " " + thing.Name, r.Reading.Written, m.Written, m.How, m.Cite, r.Place})
+				}
+			}
+		}
+	}
+	if s.Wood.NoFlooring == "" {
+		for _, lot := range s.Wood.Lots() {
+			add("board", lot.Boards)
+		}
+	}
+	if s.Wood.NoSubfloor == "" {
+		add("subfloor piece", s.Wood.Pieces(wood.OfSubfloor))
+	}
+	if s.Wood.NoBelow == "" {
+		add("joist", s.Wood.Pieces(wood.OfJoist))
+	}
+	return all
+}
+
+// discarded are the holes out of use, each with its words and its latest
+// reading.
+func (s Site) discarded() []string {
+	var all []string
+	for _, hole := range s.Slab.DiscardedHoles() {
+		line := "hole " + hole.Name
+		var words []string
+		for _, h := range s.Slab.Holes {
+			if evidence.Same(h.Hole, hole.Name) && h.Discarded != "" && !slices.Contains(words, h.Discarded) {
+				words = append(words, h.Discarded)
+			}
+		}
+		slices.Sort(words)
+		line += " (" + strings.Join(words, ", ") + ")"
+		for _, h := range hole.Rows {
+			if h.RH.Shown() {
+				line += ", read " + h.RH.String() + " at " + h.ReadAt.Written
+			}
+		}
+		all = append(all, line)
+	}
+	return all
+}
