@@ -37,22 +37,31 @@ func wrap(text, indent string) string {
 // printDecisions writes a line an area with what stands in its way below it.
 func printDecisions(w io.Writer, decisions []report.Decision, settings []report.Setting) {
 	for _, d := range decisions {
-		head := d.Area.ID + "  " + d.Area.Name + ": " + d.Says()
-		if d.Area.Name == "" {
-			head = d.Area.ID + ": " + d.Says()
-		}
-		if d.GoodUntil.Shown() {
-			head += ", good until " + d.GoodUntil.Written + " (then read again: " + strings.Join(d.ReRead, ", ") + ")"
-		}
-		fmt.Fprint(w, wrap(head, ""))
+		fmt.Fprint(w, wrap(headline(d), ""))
 		for _, line := range details(d, settings) {
 			fmt.Fprint(w, wrap(line, "    "))
 		}
 	}
 }
 
+// headline is an area's id, name and verdict with why, and what stands in its
+// way or how long it stands.
+func headline(d report.Decision) string {
+	head := d.Area.ID + " " + d.Area.Name + ": " + d.Says()
+	if d.Area.Name == "" {
+		head = d.Area.ID + ": " + d.Says()
+	}
+	if d.GoodUntil.Shown() {
+		return head + ", good until " + d.GoodUntil.Written
+	}
+	return head + ": " + strings.Join(d.Blocking(), ", ")
+}
+
 func details(d report.Decision, settings []report.Setting) []string {
 	var lines []string
+	if d.GoodUntil.Shown() {
+		lines = append(lines, "to go on after that day read again: "+strings.Join(d.ReRead, ", "))
+	}
 	for _, f := range d.Findings {
 		if f.Blocks() {
 			lines = append(lines, f.ID+" "+f.Outcome.String()+": "+f.Reason)
