@@ -10,8 +10,11 @@ import (
 )
 
 func areaWidths() []float64 {
-	return []float64{16, 25, 10, 9, 10, 10, 9, 42, 20, 21, 10}
+	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10}
 }
+
+// placeWidth is that of a column of places.
+const placeWidth = 23
 
 // areaPage is one area: what was decided, and every check behind it.
 func areaPage(b Book, d report.Decision, t titles, name string) page {
@@ -32,6 +35,7 @@ func areaHead(b Book, d report.Decision) []row {
 		{cells: []cell{{value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
 			look: look{size: large, bold: true}, across: across}}},
 		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
+		{},
 	}
 	for _, e := range areaEntries(b, d) {
 		rows = append(rows, entryRows(e.label, e.lines, across)...)
@@ -103,7 +107,7 @@ func findingRow(f evidence.Finding, t titles) row {
 	id, outcome := text(f.ID), text(f.Outcome.String())
 	id.look.bold, outcome.look.bold = true, true
 	cells := []cell{id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
-		text(f.Reason), sources(f.Evidence, t), text(f.Cite.Source), text(string(f.Cite.Standing))}
+		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing))}
 	if f.Blocks() {
 		cells[2].look.tone = orange
 	}

@@ -11,43 +11,52 @@ import (
 // decisionWidths are the columns of the decision page, where its texts break
 // earlier the narrower it is.
 func decisionWidths(narrowed float64) []float64 {
-	widths := []float64{9, 19, 21, 13, 34, 17, 16, wayWidth, restWidth}
+	widths := []float64{idWidth, 19, 21, 13, 34, 17, 16, wayWidth, restWidth}
 	for i := range widths {
 		widths[i] *= narrowed
 	}
 	return widths
 }
 
-// The columns that hold paragraphs.
+// Columns that their texts are fitted to.
 const (
+	idWidth   = 9
 	wayWidth  = 46
 	restWidth = 36
 
 	decisionColumns = 9
 )
 
+// decisionTable is the table of the decision page at one width.
+type decisionTable struct {
+	book     Book
+	titles   titles
+	narrowed float64
+}
+
 // decisionPage is one row an area on one printed page, in the columns that
 // print it largest.
 func decisionPage(b Book, t titles) page {
-	best := decisionIn(b, t, 1)
+	best := decisionTable{b, t, 1}.page()
 	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6} {
-		if p := decisionIn(b, t, narrowed); p.scale() > best.scale() {
+		if p := (decisionTable{b, t, narrowed}).page(); p.scale() > best.scale() {
 			best = p
 		}
 	}
 	return best
 }
 
-func decisionIn(b Book, t titles, narrowed float64) page {
-	rows := decisionHead(b)
+func (t decisionTable) page() page {
+	rows := decisionHead(t.book)
 	rows = append(rows, header("Area", "Name, size and day of laying", "Stack", "Verdict", "Governing limit and worst reading",
 		"Tested", "Good until", "What stands in the way", "Conditions, settings and waivers"))
 	head := len(rows)
-	for i, d := range b.Decisions {
-		rows = append(rows, decisionRow(b, d, t.areas[i], narrowed))
+	for i, d := range t.book.Decisions {
+		rows = append(rows, t.row(d, t.titles.areas[i]))
 	}
 	rows = append(rows, decisionFoot()...)
-	return page{name: t.decision, widths: decisionWidths(narrowed), rows: numbered(rows), last: len(rows), head: head, single: true}
+	return page{name: t.titles.decision, widths: decisionWidths(t.narrowed),
+		rows: numbered(rows), last: len(rows), head: head, single: true}
 }
 
 // decisionHead names the job and the record, two entries a line.
@@ -98,19 +107,22 @@ func agreed(j report.Job) string {
 	return s
 }
 
-func decisionRow(b Book, d report.Decision, sheet string, narrowed float64) row {
-	rest := "on sheet " + sheet
-	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true, link: true}, link: address(sheet, 1)}
-	verdict := cell{value: d.Says(), look: look{tone: verdictTone(d), size: large}}
+func (t decisionTable) row(d report.Decision, sheet string) row {
+	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true}}
 	way := stopping(d)
 	if len(way) == 0 {
 		way = []string{"nothing"}
 	}
+	paragraphs := func(all []string, width float64) cell {
+		return text(fitted(all, width*t.narrowed, "on sheet "+sheet))
+	}
 	return row{cells: []cell{
-		id, text(strings.Join(named(d.Area), "\n")), text(strings.Join(stack(d.Area), "\n")), verdict,
-		text(governs(d)), text(tested(d)), text(goodUntil(d)),
-		text(fitted(way, wayWidth*narrowed, rest)),
-		text(fitted(listed(provisos(b, d)), restWidth*narrowed, rest)),
+		id.leading(address(sheet, 1), idWidth*t.narrowed),
+		text(strings.Join(named(d.Area), "\n")),
+		text(strings.Join(stack(d.Area), "\n")),
+		{value: d.Says(), look: look{tone: verdictTone(d), size: large}},
+		text(governs(d, t.titles)), text(tested(d)), text(goodUntil(d)),
+		paragraphs(way, wayWidth), paragraphs(listed(provisos(t.book, d)), restWidth),
 	}}
 }
 

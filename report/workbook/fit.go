@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"fmt"
 	"strings"
 	"unicode"
 )
@@ -139,7 +140,7 @@ func fitted(paragraphs []string, width float64, rest string) string {
 	for i, p := range paragraphs {
 		used += lines(p, room(width))
 		if used > mostLines && i > 0 {
-			return strings.Join(append(paragraphs[:i:i], andMore(len(paragraphs)-i, rest)), "\n")
+			return strings.Join(append(paragraphs[:i:i], fmt.Sprintf("and %d more %s", len(paragraphs)-i, rest)), "\n")
 		}
 	}
 	return strings.Join(paragraphs, "\n")

@@ -39,7 +39,7 @@ func mainFinding(all []evidence.Finding) (evidence.Finding, bool) {
 
 // governs tells the governing limit and whose it is, and the worst reading
 // and where.
-func governs(d report.Decision) string {
+func governs(d report.Decision, t titles) string {
 	f, ok := governing(d)
 	if !ok {
 		return "none"
@@ -53,20 +53,20 @@ func governs(d report.Decision) string {
 		s = append(s, fmt.Sprintf("%s (%s)", f.Cite.Source, f.Cite.Standing))
 	}
 	if f.Value != "" {
-		s = append(s, worst(f))
+		s = append(s, worst(f, t))
 	}
 	return strings.Join(s, "\n")
 }
 
 // worst tells the worst reading by the first clause of the reason, which
 // names it, and by its place, which comes first.
-func worst(f evidence.Finding) string {
+func worst(f evidence.Finding, t titles) string {
 	first, _, _ := strings.Cut(f.Reason, "; ")
 	if !strings.Contains(first, f.Value) {
 		first = measured(f.Value, f.Unit) + ": " + first
 	}
 	if len(f.Evidence) > 0 && f.Outcome != evidence.NotShown {
-		first += " (" + f.Evidence[0].String() + ")"
+		first += " (" + t.place(f.Evidence[0]) + ")"
 	}
 	return "worst: " + first
 }

@@ -15,7 +15,7 @@ func limitsPage(b Book, t titles) page {
 	for _, l := range b.Limits {
 		rows = append(rows, limitRow(l, t))
 	}
-	return listPage(t.limits, []float64{10, 28, 10, 12, 16, 32, 11, 24, 36},
+	return listPage(t.limits, []float64{10, 28, 10, 12, 16, 32, 11, placeWidth, 36},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source", "Standing", "Where it was typed", "Note"), rows)
 }
 
@@ -25,7 +25,7 @@ func limitRow(l report.LimitLine, t titles) row {
 		text(l.Cite.Source), text(string(l.Cite.Standing)), text(""), text(l.Note),
 	}
 	if l.Place != nil {
-		cells[7] = t.lead(text(l.Place.String()), l.Place)
+		cells[7] = t.lead(text(t.place(l.Place)), l.Place, placeWidth)
 	}
 	for i := range cells {
 		cells[i].look.grey = l.Limit == ""

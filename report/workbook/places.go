@@ -16,28 +16,40 @@ type located interface {
 
 // sources lists the places behind a finding, the worst reading's first, and
 // leads to that row.
-func sources(places []evidence.Place, t titles) cell {
+func sources(places []evidence.Place, t titles, width float64) cell {
 	const most, few = 16, 12
-	all, more := runs(places), ""
+	all, more := t.runs(places), ""
 	if len(all) > most {
 		all, more = all[:few], fmt.Sprintf(", and more: %d rows in all", len(places))
 	}
 	c := text(words(all) + more)
 	if len(places) > 0 {
-		c = t.lead(c, places[0])
+		c = t.lead(c, places[0], width)
 	}
 	return c
 }
 
 // lead makes a cell lead to a place, where that place is a row of the record.
-func (t titles) lead(c cell, p evidence.Place) cell {
+func (t titles) lead(c cell, p evidence.Place, width float64) cell {
 	if l, ok := p.(located); ok {
-		if to := t.at(l.Row()); to != "" {
-			c.link, c.look.link = to, true
-		}
+		return c.leading(t.at(l.Row()), width)
 	}
 	return c
 }
+
+// leading makes a cell lead somewhere. Some spreadsheets never break a linked
+// text, so one that is longer than a line of its column leads nowhere.
+func (c cell) leading(to string, width float64) cell {
+	s, _ := c.value.(string)
+	if to != "" && lines(s, c.look.room(width)) == 1 {
+		c.link, c.look.link = to, true
+	}
+	return c
+}
+
+// place is a place in words. A row of the record's own file needs no name of
+// that file: its sheet stands in this one.
+func (t titles) place(p evidence.Place) string { return strings.TrimPrefix(p.String(), t.record+" ") }
 
 // run is rows of one table that follow one another, or a place of another
 // kind by its words alone.
@@ -46,9 +58,8 @@ type run struct {
 	first, last int // 0 for a place that is no row
 }
 
-// runOf is the run of one place: slab-rh.csv row 9.
-func runOf(p evidence.Place) run {
-	words := p.String()
+// runOf is the run of one place in words: slab-rh.csv row 9.
+func runOf(words string) run {
 	at := strings.LastIndex(words, rowWord)
 	if at < 0 {
 		return run{table: words}
@@ -63,10 +74,10 @@ func runOf(p evidence.Place) run {
 const rowWord = " row "
 
 // runs gathers places in their order.
-func runs(places []evidence.Place) []run {
+func (t titles) runs(places []evidence.Place) []run {
 	var all []run
 	for _, p := range places {
-		r := runOf(p)
+		r := runOf(t.place(p))
 		if n := len(all); n > 0 && r.first > 0 && all[n-1].table == r.table && all[n-1].last+1 == r.first {
 			all[n-1].last = r.last
 			continue

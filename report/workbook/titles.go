@@ -21,12 +21,13 @@ type titles struct {
 	cautions string
 	signOff  string
 
-	rows map[string]string // sheet of a table by the key of the table's name
+	record string            // its name
+	rows   map[string]string // sheet of a table by the key of the table's name
 }
 
 func title(b Book) titles {
 	taken := map[string]bool{}
-	t := titles{signed: -1, rows: map[string]string{}}
+	t := titles{signed: -1, record: b.Record, rows: map[string]string{}}
 	for i, table := range b.Tables {
 		name := take(taken, table.Name)
 		t.tables = append(t.tables, name)

@@ -2,7 +2,6 @@ package workbook
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"firstboard/report"
@@ -57,7 +56,7 @@ func goodUntil(d report.Decision) string {
 	case d.Verdict == evidence.Go:
 		return "no day was worked out"
 	}
-	return "not while NO-GO"
+	return "not yet GO"
 }
 
 func again(d report.Decision) []string {
@@ -96,8 +95,4 @@ func listed(paragraphs []string) []string {
 		return []string{"none"}
 	}
 	return paragraphs
-}
-
-func andMore(n int, where string) string {
-	return strings.TrimSpace("and " + strconv.Itoa(n) + " more " + where)
 }
