@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -94,8 +95,9 @@ func (j judged) targets(c *cli.Context) ([]target, error) {
 		targets = append(targets, target{file, j.writeJSON})
 	}
 	if dir := c.String("per-area"); dir != "" {
-		for _, d := range j.decisions {
-			path := filepath.Join(dir, fileName(d.Area.ID)+".xlsx")
+		names := fileNames(j.decisions)
+		for i, d := range j.decisions {
+			path := filepath.Join(dir, names[i]+".xlsx")
 			targets = append(targets, target{path, func(w io.Writer) error { return workbook.Write(w, j.only(d).book()) }})
 		}
 	}
@@ -112,14 +114,26 @@ func makeFolder(dir string) error {
 	return nil
 }
 
-// fileName is an area's id with what no file name holds turned to a dash.
-func fileName(id string) string {
-	return strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
-			return '-'
+// fileNames are the areas' ids with what no file name holds turned to a dash,
+// and a number behind those that would be alike.
+func fileNames(decisions []report.Decision) []string {
+	var names []string
+	seen := map[string]int{}
+	for _, d := range decisions {
+		name := strings.Map(func(r rune) rune {
+			if strings.ContainsRune(`/\:*?"<>|.`, r) || r < ' ' {
+				return '-'
+			}
+			return r
+		}, d.Area.ID)
+		key := strings.ToLower(name)
+		seen[key]++
+		if n := seen[key]; n > 1 {
+			name += "-" + strconv.Itoa(n)
 		}
-		return r
-	}, id)
+		names = append(names, name)
+	}
+	return names
 }
 
 // book is all that the decision workbook shows.
