@@ -27,19 +27,36 @@ const (
 	decisionColumns = 9
 )
 
-// decisionTable is the table of the decision page at one width.
+// mostLines are what the tallest row of a spreadsheet shows of a cell.
+const mostLines = 28
+
+// decisionTable is the table of the decision page, its columns narrowed by a
+// factor and its paragraphs kept to so many lines.
 type decisionTable struct {
 	book     Book
 	titles   titles
 	narrowed float64
+	most     int
 }
 
-// decisionPage is one row an area on one printed page, in the columns that
-// print it largest.
+// decisionPage is one row an area on one printed page. Where all that is to be
+// said would print too small, the areas' own sheets say the rest of it.
 func decisionPage(b Book, t titles) page {
-	best := decisionTable{b, t, 1}.page()
-	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6} {
-		if p := (decisionTable{b, t, narrowed}).page(); p.scale() > best.scale() {
+	const readable = 0.6
+	var p page
+	for _, most := range []int{mostLines, 14, 8, 5} {
+		if p = largest(b, t, most); p.scale() >= readable {
+			break
+		}
+	}
+	return p
+}
+
+// largest is the page in the columns that print it largest.
+func largest(b Book, t titles, most int) page {
+	best := decisionTable{b, t, 1, most}.page()
+	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6, 1.2, 1.4} {
+		if p := (decisionTable{b, t, narrowed, most}).page(); p.scale() > best.scale() {
 			best = p
 		}
 	}
@@ -109,21 +126,41 @@ func agreed(j report.Job) string {
 
 func (t decisionTable) row(d report.Decision, sheet string) row {
 	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true}}
-	way := stopping(d)
-	if len(way) == 0 {
-		way = []string{"nothing"}
-	}
-	paragraphs := func(all []string, width float64) cell {
-		return text(fitted(all, width*t.narrowed, "on sheet "+sheet))
-	}
 	return row{cells: []cell{
 		id.leading(address(sheet, 1), idWidth*t.narrowed),
 		text(strings.Join(named(d.Area), "\n")),
 		text(strings.Join(stack(d.Area), "\n")),
 		{value: d.Says(), look: look{tone: verdictTone(d), size: large}},
 		text(governs(d, t.titles)), text(tested(d)), text(goodUntil(d)),
-		paragraphs(way, wayWidth), paragraphs(listed(provisos(t.book, d)), restWidth),
+		t.inTheWay(d, sheet), t.provisos(d, sheet),
 	}}
+}
+
+// inTheWay are the reasons of what stops the area, the last by their checks'
+// names alone where there are too many.
+func (t decisionTable) inTheWay(d report.Decision, sheet string) cell {
+	var reasons, ids []string
+	for _, f := range stopping(d) {
+		reasons = append(reasons, fmt.Sprintf("%s (%s): %s", f.ID, f.Outcome, f.Reason))
+		ids = append(ids, f.ID)
+	}
+	if len(reasons) == 0 {
+		return text("nothing")
+	}
+	return text(fitted(reasons, wayWidth*t.narrowed, t.most, func(from int) string {
+		return "and, on sheet " + sheet + ": " + strings.Join(ids[from:], ", ")
+	}))
+}
+
+// provisos are what a verdict rests on besides its findings. They are left to
+// the area's sheet only where no row of a spreadsheet could hold them.
+func (t decisionTable) provisos(d report.Decision, sheet string) cell {
+	all := append([]string{}, d.Conditions...)
+	all = append(all, changes(t.book.Job.Settings)...)
+	all = append(all, waivers(d)...)
+	return text(fitted(listed(all), restWidth*t.narrowed, mostLines, func(from int) string {
+		return fmt.Sprintf("and %d more on sheet %s", len(all)-from, sheet)
+	}))
 }
 
 func named(a report.Area) []string {
@@ -143,13 +180,6 @@ func stack(a report.Area) []string {
 		"adhesive: " + orElse(a.Adhesive, "none named"),
 		"membrane: " + orElse(a.Membrane, "none named"),
 	}
-}
-
-// provisos are what a verdict rests on besides its findings.
-func provisos(b Book, d report.Decision) []string {
-	all := append([]string{}, d.Conditions...)
-	all = append(all, changes(b.Job.Settings)...)
-	return append(all, waivers(d)...)
 }
 
 func decisionFoot() []row {

@@ -1,7 +1,6 @@
 package workbook
 
 import (
-	"fmt"
 	"strings"
 	"unicode"
 )
@@ -12,13 +11,13 @@ import (
 const (
 	unitPoints = 6    // one unit of column width: a digit of the file's default letters
 	edgePoints = 4.5  // of a column's width that no text uses
+	indent     = 10   // points
 	slack      = 1.06 // spreadsheets set letters on whole dots, and so a little wider
 	boldSlack  = 1.09
 	lineRatio  = 1.29 // a line's height to the size of its letters
 	padding    = 4    // points above and below the lines of a row
 	oneLine    = 15   // points of a row whose height is left alone
 	tallest    = 409  // no spreadsheet shows a higher row
-	mostLines  = 28   // of a cell that is to be seen whole
 )
 
 // span is how wide a line of normal letters stands, in points.
@@ -126,21 +125,25 @@ func (c cell) height(widths []float64) float64 {
 
 // room is what columns offer letters of this look, as if they were normal.
 func (l look) room(width float64) float64 {
-	r := room(width) * look{}.points() / l.points()
+	r := room(width)
+	if l.stands == indented {
+		r = max(r-indent, 1)
+	}
+	r *= look{}.points() / l.points()
 	if l.heavy() {
 		r /= boldSlack
 	}
 	return r
 }
 
-// fitted sets paragraphs one below another. Those that would overrun the
-// tallest row are counted in a last one, which ends in the words of rest.
-func fitted(paragraphs []string, width float64, rest string) string {
+// fitted sets paragraphs one below another, the first in any case. Where they
+// would make more than so many lines, rest tells those that are left out.
+func fitted(paragraphs []string, width float64, most int, rest func(from int) string) string {
 	used := 0
 	for i, p := range paragraphs {
 		used += lines(p, room(width))
-		if used > mostLines && i > 0 {
-			return strings.Join(append(paragraphs[:i:i], fmt.Sprintf("and %d more %s", len(paragraphs)-i, rest)), "\n")
+		if used > most && i > 0 {
+			return strings.Join(append(paragraphs[:i:i], rest(i)), "\n")
 		}
 	}
 	return strings.Join(paragraphs, "\n")

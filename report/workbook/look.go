@@ -16,8 +16,18 @@ type look struct {
 	boxed  bool
 	grey   bool
 	link   bool
-	right  bool
+	stands stand
 }
+
+// stand is where a text stands in its column: at the left, a little in from
+// it (so that it does not touch a number to its left), or at the right.
+type stand int
+
+const (
+	atLeft stand = iota
+	indented
+	atRight
+)
 
 // form is what a cell's number format shows.
 type form int
@@ -71,12 +81,15 @@ func (l look) style() *excelize.Style {
 
 func (l look) heavy() bool { return l.bold || l.tone != plain }
 
-// alignment wraps and centres in height: texts that stick to the line above
-// them are hard to read in print.
+// alignment wraps texts and centres in height: what sticks to the line above
+// it is hard to read in print.
 func (l look) alignment() *excelize.Alignment {
-	a := &excelize.Alignment{Vertical: "center", WrapText: true, Horizontal: "left"}
-	if l.right {
-		a.Horizontal, a.Indent = "right", 1
+	a := &excelize.Alignment{Vertical: "center", WrapText: l.form == general || l.form == literal, Horizontal: "left"}
+	switch l.stands {
+	case indented:
+		a.Indent = 1
+	case atRight:
+		a.Horizontal = "right"
 	}
 	return a
 }

@@ -23,7 +23,7 @@ func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
 		head := header(t.Header...)
 		for i := range head.cells {
-			head.cells[i].look.right = c.rightward(i)
+			head.cells[i].look.stands = c.stands(i)
 		}
 		if !yield(1, head) {
 			return
@@ -32,9 +32,7 @@ func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 		for _, r := range t.Rows {
 			cells = cells[:0]
 			for i, entry := range r.Cells {
-				one := copied(entry)
-				one.look.right = one.look.form == number && c.rightward(i)
-				cells = append(cells, one)
+				cells = append(cells, c.placed(copied(entry), i))
 			}
 			if !yield(r.Number, row{cells: cells}) {
 				return
@@ -94,7 +92,25 @@ type columns struct {
 	first  []report.CellKind // of the entries, the first that is not blank
 }
 
-func (c columns) rightward(i int) bool { return i < len(c.first) && c.first[i] == report.NumberCell }
+func (c columns) stands(i int) stand {
+	if i < len(c.first) && c.first[i] == report.NumberCell {
+		return atRight
+	}
+	return indented
+}
+
+// placed sets where an entry stands in its column: a number as the column
+// does, anything else in from its left.
+func (c columns) placed(entry cell, i int) cell {
+	if entry.value == nil {
+		return entry
+	}
+	entry.look.stands = indented
+	if entry.look.form == number {
+		entry.look.stands = c.stands(i)
+	}
+	return entry
+}
 
 func columnsOf(t report.Table) columns {
 	n := len(t.Header)
@@ -115,19 +131,19 @@ func columnsOf(t report.Table) columns {
 
 // headWidth lets a header break into two lines, but no word of it.
 func headWidth(name string) float64 {
-	const spare = 3
+	const spare = 2
 	longest := span(name) * 0.6
 	for word := range strings.FieldsSeq(name) {
 		longest = max(longest, span(word))
 	}
-	return wideFor(longest*boldSlack) + spare
+	return wideFor(longest*boldSlack+indent) + spare
 }
 
 // entryWidth is the width an entry asks for: its own, until it is long enough
 // to be broken into lines, and more again where those would be too many.
 func entryWidth(c report.Cell) float64 {
-	const spare, most, linesWanted, widest = 2, 42, 20, 150
-	w := wideFor(span(shown(c))) + spare
+	const spare, most, linesWanted, widest = 1.5, 42, 20, 150
+	w := wideFor(span(shown(c))+indent) + spare
 	if w <= most {
 		return w
 	}

@@ -15,15 +15,18 @@ func verdictTone(d report.Decision) tone {
 	return orange
 }
 
-// stopping are the reasons of the findings that stop the area.
-func stopping(d report.Decision) []string {
-	var reasons []string
+// stopping are the findings that stop the area, broken limits first.
+func stopping(d report.Decision) []evidence.Finding {
+	var broken, lacking []evidence.Finding
 	for _, f := range d.Findings {
-		if f.Blocks() {
-			reasons = append(reasons, fmt.Sprintf("%s (%s): %s", f.ID, f.Outcome, f.Reason))
+		switch {
+		case f.Blocks() && f.Outcome == evidence.NotMet:
+			broken = append(broken, f)
+		case f.Blocks():
+			lacking = append(lacking, f)
 		}
 	}
-	return reasons
+	return append(broken, lacking...)
 }
 
 // waivers say who signed what away, and what is wrong with that.
