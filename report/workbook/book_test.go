@@ -2,8 +2,6 @@ package workbook_test
 
 import (
 	"bytes"
-	"fmt"
-	"io"
 	"slices"
 	"strings"
 	"testing"
@@ -94,41 +92,6 @@ func TestSheetsStandInTheirOrder(t *testing.T) {
 	}
 }
 
-func TestRecordTablesAreCopiedUnchanged(t *testing.T) {
-	f := opened(t, sample())
-	for at, want := range map[string]string{
-		"A1": "Area", "D1": "RH (%)", "B2": "007", "C2": "2026-03-04 08:30", "D2": "71.50", "A3": "", "B4": "H3", "C4": "", "D4": "78.40", "E4": "=1+1",
-	} {
-		if got, err := f.GetCellValue("Slab RH", at); err != nil || got != want {
-			t.Errorf("%s shows %q (%v), want %q", at, got, err, want)
-		}
-	}
-	raw, _ := f.GetCellValue("Slab RH", "D4", excelize.Options{RawCellValue: true})
-	kind, _ := f.GetCellType("Slab RH", "D4")
-	if raw != "78.4" || kind == excelize.CellTypeSharedString || kind == excelize.CellTypeInlineString {
-		t.Errorf("D4 holds %q as %v, want the number 78.4", raw, kind)
-	}
-	if formula, _ := f.GetCellFormula("Slab RH", "E4"); formula != "" {
-		t.Errorf("a typed text became the formula %q", formula)
-	}
-}
-
-func TestVerdictsStandInWords(t *testing.T) {
-	f := opened(t, sample())
-	page := fmt.Sprint(f.GetRows("Decision"))
-	for _, words := range []string{"NO-GO, over a limit", "GO", "hole H3 read 78.40 % RH", "provided it stays dry", "places and times tested", "TILE"} {
-		if !strings.Contains(page, words) {
-			t.Errorf("the decision page lacks %q", words)
-		}
-	}
-	area := fmt.Sprint(f.GetRows(f.GetSheetList()[1]))
-	for _, words := range []string{"slab-rh", "not met", "78.40", "slab-rh.csv row 4", "a data sheet, 2025", "maker"} {
-		if !strings.Contains(area, words) {
-			t.Errorf("the area's sheet lacks %q", words)
-		}
-	}
-}
-
 func TestAreasWhoseNamesCollideGetSheetsOfTheirOwn(t *testing.T) {
 	b := sample()
 	b.Decisions = append(b.Decisions, b.Decisions[0], b.Decisions[1])
@@ -143,26 +106,35 @@ func TestAreasWhoseNamesCollideGetSheetsOfTheirOwn(t *testing.T) {
 	}
 }
 
-func TestEqualBooksGiveEqualBytes(t *testing.T) {
-	if !bytes.Equal(written(t, sample()), written(t, sample())) {
-		t.Error("two writings of one book differ")
+func TestARecordsTableKeepsItsNameBeforeAnyOtherSheet(t *testing.T) {
+	b := sample()
+	b.Tables = append(b.Tables, report.Table{Name: "Limits", Header: []string{"Area"}}, report.Table{Name: "Area A-1", Header: []string{"Area"}})
+	sheets := opened(t, b).GetSheetList()
+	for _, want := range []string{"Limits", "Limits (2)", "Area A-1", "Area A-1 (2)"} {
+		if !slices.Contains(sheets, want) {
+			t.Errorf("no sheet is named %q: %q", want, sheets)
+		}
 	}
 }
 
-func BenchmarkWriteAir(b *testing.B) {
-	book := sample()
-	air := report.Table{Name: "Air", Header: []string{"Read at", "Temp (F)", "RH (%)", "Instrument"}}
-	at := time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)
-	for i := range 100_000 {
-		clock := at.Add(time.Duration(i) * time.Minute)
-		air.Rows = append(air.Rows, report.TableRow{Number: i + 2, Cells: []report.Cell{
-			{Kind: report.TimeCell, Clock: clock}, numberCell("70.1"), numberCell("41.5"), textCell("L1"),
-		}})
+func TestPropertiesComeFromTheJob(t *testing.T) {
+	b := sample()
+	b.Job.PreparedBy, b.Job.Company = "Tester", "Floors"
+	f := opened(t, b)
+	props, err := f.GetDocProps()
+	if err != nil {
+		t.Fatal(err)
 	}
-	book.Tables = append(book.Tables, air)
-	for b.Loop() {
-		if err := workbook.Write(io.Discard, book); err != nil {
-			b.Fatal(err)
-		}
+	if props.Title != b.Job.Name || props.Creator != "Tester" || !strings.HasPrefix(props.Created, "2000-01-01") {
+		t.Errorf("the properties are %+v", props)
+	}
+	if app, _ := f.GetAppProps(); app.Company != "Floors" || app.Application != b.Tool {
+		t.Errorf("the maker's properties are %+v", app)
+	}
+}
+
+func TestEqualBooksGiveEqualBytes(t *testing.T) {
+	if !bytes.Equal(written(t, sample()), written(t, sample())) {
+		t.Error("two writings of one book differ")
 	}
 }

@@ -63,12 +63,16 @@ func (p *part) Write(b []byte) (int, error) {
 	return p.pack.Write(b)
 }
 
+// firstDay is 1 January 1980, the first day a zip can name.
+const firstDay = 1<<5 | 1
+
 func (p *part) writeTo(zw *zip.Writer) error {
 	if err := p.pack.Close(); err != nil {
 		return err
 	}
 	w, err := zw.CreateRaw(&zip.FileHeader{
 		Name:               p.name,
+		ModifiedDate:       firstDay,
 		Method:             zip.Deflate,
 		CRC32:              p.sum.Sum32(),
 		CompressedSize64:   uint64(p.packed.Len()),
