@@ -110,7 +110,11 @@ func together(all []run) string {
 	var rows []string
 	for _, r := range all {
 		s := strconv.Itoa(r.first)
-		if r.last > r.first {
+		switch r.last - r.first {
+		case 0:
+		case 1:
+			s += ", " + strconv.Itoa(r.last)
+		default:
 			s += " to " + strconv.Itoa(r.last)
 		}
 		rows = append(rows, s)
