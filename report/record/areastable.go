@@ -58,17 +58,17 @@ func product(title string, kinds []string, field func(*report.Area) *string) col
 	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
 		store(d, c, a)
 		typed := c.Text
-		d.later(func() { d.product(typed, title, kinds) })
+		d.later(func() { d.product(typed, kinds) })
 	}
 	return col
 }
 
-func (d *decoder) product(typed, title string, kinds []string) {
-	if _, ok := d.products.find(typed); !ok {
+func (d *decoder) product(typed string, kinds []string) {
+	at, ok := d.products.find(typed)
+	if !ok {
 		d.fault("%s", d.products.complaint(typed))
 		return
 	}
-	at := slices.IndexFunc(d.job.Products, func(p report.Product) bool { return evidence.Same(p.ID, typed) })
 	if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
 		d.fault("%s", saying(typed, "is of the kind %s; write a product of the kind %s", kind, either(kinds)))
 	}

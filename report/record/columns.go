@@ -36,7 +36,7 @@ func listed[T any](title string, in func(*decoder) *index, field func(*T) *strin
 	store := col.read
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
-		if !in(d).add(*field(row)) {
+		if !in(d).add(*field(row), d.nth) {
 			d.fault("%s", saying(c.Text, "is listed twice; keep one row of it or rename one"))
 		}
 	}

@@ -3,6 +3,7 @@ package record
 import (
 	"fmt"
 	"time"
+	"unicode/utf8"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -23,6 +24,7 @@ type position struct {
 	src    *source
 	order  int // of the table
 	row    *report.TableRow
+	nth    int // of the rows read, from 0
 	column int // from 0
 	unit   evidence.Unit
 	place  map[string]int // columns of the table by their names in the schema
@@ -129,7 +131,17 @@ func (d *decoder) usable(c *report.Cell) bool {
 	case noResultCell:
 		d.fault("is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value")
 	default:
+		return d.holdable(c)
+	}
+	return false
+}
+
+// holdable says whether a spreadsheet's cell can hold a text.
+func (d *decoder) holdable(c *report.Cell) bool {
+	const longest = 32767
+	if len(c.Text) <= longest || utf8.RuneCountInString(c.Text) <= longest {
 		return true
 	}
+	d.fault("%s", saying(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest))
 	return false
 }

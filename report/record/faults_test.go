@@ -2,6 +2,7 @@ package record
 
 import (
 	"errors"
+	"strings"
 	"testing"
 )
 
@@ -107,6 +108,8 @@ func TestFaults(t *testing.T) {
 			`climates.csv row 2: "dry" stands in column 5, which has no header; name the column or clear the cell`},
 		{"an exponent", "air.csv", "Read at,Temp (F),RH (%),Instrument\n2026-03-01 08:00,7e1,40,T1\n",
 			`air.csv row 2 "Temp (F)": "7e1" is not a plain number; write 70`},
+		{"a text too long to copy", "climates.csv", "Climate,Period,Temp (F),RH (%),From\nC1,winter,70,30," + strings.Repeat("é", 32768) + "\n",
+			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) + `..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`},
 		{"a mass", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",
 			`slab-emission.csv row 2 "Start mass (g)": "-30" is below 0; write a number from 0 up, or leave the cell blank`},
 		{"a distance", "slab-rh.csv", "Area,Hole,To exterior wall (ft),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,-1,,,,,RP1\n",

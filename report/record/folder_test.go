@@ -70,6 +70,8 @@ func TestUnusableFolders(t *testing.T) {
 			"mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole"},
 		{"no header", changed(map[string]string{"air.csv": " ,,\n,,3\n"}),
 			"air.csv row 1: has no header; write the names of the columns in row 1"},
+		{"a row no sheet has", changed(map[string]string{"air.csv": airHead + strings.Repeat("\n", 1048575) + "2026-03-01 08:00,70,40,T1,\n"}),
+			"air.csv: has more rows than a spreadsheet can hold; split the record or thin its logger rows"},
 		{"a header far out", changed(map[string]string{"air.csv": strings.Repeat(",", 256) + "Area\n"}),
 			"air.csv: has a header beyond column 256; keep the table's own columns"},
 	} {

@@ -35,7 +35,7 @@ func (d *decoder) item(i *item, items []column[report.Job]) {
 		d.faultAt("Item", "%s", saying(i.name, "%s", complaint))
 		return
 	}
-	if !d.items.add(items[at].title()) {
+	if !d.items.add(items[at].title(), d.nth) {
 		d.faultAt("Item", "%s", saying(i.name, "is listed twice; keep one row of it"))
 		return
 	}

@@ -65,7 +65,7 @@ func climatesTable() table[acclimate.Period] {
 		rows:  func(j *report.Job) *[]period { return &j.Climates },
 		place: func(p *period) *evidence.Place { return &p.Place },
 		more: func(d *decoder, p *period) {
-			d.climates.add(p.Climate)
+			d.climates.add(p.Climate, d.nth)
 		},
 	}
 }

@@ -76,7 +76,7 @@ func (t table[T]) read(d *decoder, src *source) {
 	}
 	*into = make([]T, len(src.Rows))
 	for i := range src.Rows {
-		d.row = &src.Rows[i]
+		d.row, d.nth = &src.Rows[i], i
 		t.row(d, columns, &(*into)[i])
 	}
 }

@@ -58,8 +58,7 @@ func (r *reader) line(e xml.StartElement) error {
 		}
 		next = n
 	}
-	const last = 1048576
-	if next > last {
+	if next > mostRows {
 		return fmt.Errorf("row %d lies beyond the last row of a sheet", next)
 	}
 	r.row, r.column = next, 0

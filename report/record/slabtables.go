@@ -1,8 +1,6 @@
 package record
 
 import (
-	"slices"
-
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
@@ -58,11 +56,10 @@ func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
 }
 
 func (d *decoder) thicknessOf(area string) evidence.Reading {
-	at := slices.IndexFunc(d.job.Areas, func(a report.Area) bool { return evidence.Same(a.ID, area) })
-	if at < 0 {
-		return evidence.Reading{}
+	if at, ok := d.areas.find(area); ok {
+		return d.job.Areas[at].Thickness
 	}
-	return d.job.Areas[at].Thickness
+	return evidence.Reading{}
 }
 
 func emissionTable() table[slab.Dish] {

@@ -33,8 +33,10 @@ const (
 	noResultCell                              // a formula without a stored result
 )
 
-// What no table comes near: its most columns, and its most cells.
+// What a table may hold at most: rows as a spreadsheet has them, and columns
+// and cells that none comes near.
 const (
+	mostRows  = 1_048_576
 	widest    = 256
 	mostCells = 16_000_000
 )
@@ -56,8 +58,8 @@ func (s *source) put(row, column int, c report.Cell) error {
 		return nil
 	}
 	if n := len(s.Rows); n == 0 || s.Rows[n-1].Number != row {
-		if (n+1)*len(s.Header) > mostCells {
-			return tooBig("has more than 16 million cells; split the record or thin its logger rows")
+		if row > mostRows || (n+1)*len(s.Header) > mostCells {
+			return tooBig("has more rows than a spreadsheet can hold; split the record or thin its logger rows")
 		}
 		s.Rows = append(s.Rows, report.TableRow{Number: row, Cells: s.cells()})
 	}

@@ -21,27 +21,27 @@ func (w *workbook) readTexts(d *xml.Decoder, _ xml.StartElement) error {
 // richText is the text of an element whose runs may be formatted apart. How
 // it is pronounced is left out.
 func richText(d *xml.Decoder) (string, error) {
-	var all string
-	err := children(d, func(e xml.StartElement) (err error) {
-		var s string
-		switch e.Name.Local {
-		case "t":
-			s, err = content(d)
-			s = unescaped(s)
-		case "r":
-			s, err = richText(d)
-		default:
-			err = d.Skip()
+	var all strings.Builder
+	text := func(e xml.StartElement) error {
+		if e.Name.Local != "t" {
+			return d.Skip()
 		}
-		all += s
+		s, err := content(d)
+		all.WriteString(unescaped(s))
 		return err
+	}
+	err := children(d, func(e xml.StartElement) error {
+		if e.Name.Local == "r" {
+			return children(d, text)
+		}
+		return text(e)
 	})
-	return all, err
+	return all.String(), err
 }
 
 // content is the text of an element without children.
 func content(d *xml.Decoder) (string, error) {
-	var all string
+	var all strings.Builder
 	for {
 		t, err := d.Token()
 		if err != nil {
@@ -49,13 +49,13 @@ func content(d *xml.Decoder) (string, error) {
 		}
 		switch t := t.(type) {
 		case xml.CharData:
-			all += string(t)
+			all.Write(t)
 		case xml.StartElement:
 			if err := d.Skip(); err != nil {
 				return "", cut(err)
 			}
 		case xml.EndElement:
-			return all, nil
+			return all.String(), nil
 		}
 	}
 }

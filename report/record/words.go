@@ -72,18 +72,18 @@ type index struct {
 
 func listing(table string) index { return index{table: table, at: map[string]int{}} }
 
-// add lists an identifier and says whether it was new.
-func (x *index) add(id string) bool {
+// add lists the identifier of a row and says whether it was new.
+func (x *index) add(id string, row int) bool {
 	key := evidence.Key(id)
 	if _, ok := x.at[key]; ok {
 		return false
 	}
-	x.at[key] = len(x.ids)
+	x.at[key] = row
 	x.ids = append(x.ids, id)
 	return true
 }
 
-// find is the position of an identifier in the list.
+// find is the row that an identifier names: its position among the rows read.
 func (x *index) find(id string) (int, bool) {
 	if at, ok := x.at[id]; ok {
 		return at, true
@@ -92,10 +92,12 @@ func (x *index) find(id string) (int, bool) {
 	return at, ok
 }
 
-// complaint says that an identifier is not listed, and which one may be meant.
+// complaint says that an identifier is not listed, and which of the first
+// ones may be meant.
 func (x *index) complaint(id string) string {
+	const first = 200
 	if len(x.ids) == 0 {
 		return saying(id, "is not listed in %s; list it there", x.table)
 	}
-	return saying(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, nearest(id, x.ids))
+	return saying(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, nearest(id, x.ids[:min(len(x.ids), first)]))
 }

@@ -166,6 +166,15 @@ func TestTextColumns(t *testing.T) {
 	}
 }
 
+// Runs in runs without end are no text, and do not exhaust the stack.
+func TestDeepRuns(t *testing.T) {
+	deep := strings.Repeat("<r>", 1_000_000) + "<t>x</t>" + strings.Repeat("</r>", 1_000_000)
+	p := airBook(t, "<row>"+inlines("2026-03-04 08:30", "70", "40", "T1")+`<c t="s"><v>0</v></c></row>`).share("<sst><si>"+deep+"</si></sst>", "")
+	if got := readBook(t, p).Job.Air[0].Note; got != "" {
+		t.Errorf("got %q", got)
+	}
+}
+
 func TestWorkbookFaults(t *testing.T) {
 	const at = `mill.xlsx "Air" row 2 `
 	for _, c := range []struct{ name, cells, want string }{
