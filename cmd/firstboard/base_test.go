@@ -57,11 +57,12 @@ func (t tables) write(dir string) error {
 	return nil
 }
 
-// set changes one cell, by line of the file and name of the column. A column
-// that the table lacks is added.
+// set changes one cell, by line of the file and name of the column: on line 1
+// the column's name, to give it another unit. A column that the table lacks is
+// added.
 func (t tables) set(file string, line int, column, value string) error {
 	rows := t[file]
-	if line < 2 || line > len(rows) {
+	if line < 1 || line > len(rows) {
 		return fmt.Errorf("%s has no line %d", file, line)
 	}
 	at := slices.Index(rows[0], column)

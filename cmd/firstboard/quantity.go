@@ -25,6 +25,7 @@ func share() measure       { return measure{[]evidence.Unit{percent}, percent} }
 func length() measure {
 	return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimetre}
 }
+
 func testArea() measure {
 	return measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
 }

@@ -9,7 +9,8 @@ import (
 
 func areasTable() table[report.Area] {
 	type area = report.Area
-	return table[area]{name: "Areas", more: moreArea,
+	return table[area]{
+		name: "Areas", more: moreArea,
 		rows:  func(j *report.Job) *[]area { return &j.Areas },
 		place: func(a *area) *evidence.Place { return &a.Place },
 		columns: []column[area]{
@@ -38,7 +39,8 @@ func areasTable() table[report.Area] {
 			date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
 			date("Lay on", anyYear, func(a *area) *evidence.Date { return &a.LayOn }).must(),
 			number("Run", feet(), aboveNought, func(a *area) *evidence.Reading { return &a.Run }),
-		}}
+		},
+	}
 }
 
 func moreArea(d *decoder, a *report.Area) {

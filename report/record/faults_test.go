@@ -14,106 +14,206 @@ const (
 
 func TestFaults(t *testing.T) {
 	for _, c := range []struct{ name, file, text, want string }{
-		{"a decimal comma", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,\"84,7\",70,RP1\n",
-			`slab-rh.csv row 2 "RH (%)": "84,7" is not a plain number; write 84.7`},
-		{"blank lines count", "slab-rh.csv", holeHead + "\n\n\n\nA1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,x,70,RP1\n",
-			`slab-rh.csv row 6 "RH (%)": "x" is not a plain number; write digits with a point, such as 84.7`},
-		{"RH out of range", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,100.1,70,RP1\n",
-			`slab-rh.csv row 2 "RH (%)": "100.1" is outside 0 to 100; write the number in the unit of its column, or leave the cell blank`},
-		{"a fraction", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,0.847,70,RP1\n",
-			`slab-rh.csv row 2 "RH (%)": "0.847" looks like a fraction of one; write 84.7`},
-		{"one is a fraction", "wood.csv", woodHead + "A1,flooring,B1,2026-03-03 08:00,pin,1,W1,\n",
-			`wood.csv row 2 "Reading (%)": "1" looks like a fraction of one; write 100`},
-		{"a temperature", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,80,160.1,RP1\n",
-			`slab-rh.csv row 2 "Temp (F)": "160.1" is outside -40 to 160; write the number in the unit of its column, or leave the cell blank`},
-		{"read before sealed", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-03 08:00,2026-03-01 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Read at": "2026-03-01 08:00" is before it was sealed, 2026-03-03 08:00; mend one of the two times`},
-		{"deeper than the area's slab", "slab-rh.csv", holeHead + "A1,H1,,4.1,2026-03-01 08:00,2026-03-03 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Depth (in)": "4.1" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`},
-		{"deeper than the slab at the hole", "slab-rh.csv", "Area,Hole,Thickness (mm),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,76.1,3,,,,RP1\n",
-			`slab-rh.csv row 2 "Depth (in)": "3" is deeper than the slab, which is 76.1 mm thick; mend the depth or the thickness`},
-		{"deeper than the slab, carbide", "slab-cm.csv", "Area,Spot,Depth (cm),Read at,CM (%),Instrument\nA1,S1,10.2,2026-03-01 08:00,1.8,007\n",
-			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`},
-		{"a depth below nought", "slab-rh.csv", holeHead + "A1,H1,,-1,,,80,70,RP1\n",
-			`slab-rh.csv row 2 "Depth (in)": "-1" is below 0; write a number from 0 up, or leave the cell blank`},
-		{"no such area", "slab-rh.csv", holeHead + "A2,H1,,1.6,,,80,70,RP1\n",
-			`slab-rh.csv row 2 "Area": "A2" is not listed in Areas; list it there, or write one that is, such as A1`},
-		{"no such instrument", "air.csv", "Area,Read at,Temp (F),RH (%),Instrument\n,2026-03-01 08:00,70,40,T11\n",
-			`air.csv row 2 "Instrument": "T11" is not listed in Instruments; list it there, or write one that is, such as T1`},
-		{"a blank hole", "slab-rh.csv", holeHead + "A1,,,1.6,,,80,70,RP1\n",
-			`slab-rh.csv row 2 "Hole": is blank; fill it in, or clear the whole row`},
-		{"a date for a time", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01,,80,70,RP1\n",
-			`slab-rh.csv row 2 "Sealed at": "2026-03-01" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`},
-		{"a time for a date", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-03-12 08:30\n",
-			`areas.csv row 2 "Lay on": "2026-03-12 08:30" has a time in it, and a date is asked for; write 2026-03-12`},
-		{"another order of the day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,3/12/2026\n",
-			`areas.csv row 2 "Lay on": "3/12/2026" is not a date; write it as year-month-day, such as 2026-03-04`},
-		{"no such day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-02-30\n",
-			`areas.csv row 2 "Lay on": "2026-02-30" is not a date; write it as year-month-day, such as 2026-03-04`},
-		{"after 2199", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2200-01-01\n",
-			`areas.csv row 2 "Lay on": "2200-01-01" is after 2199; check the year`},
-		{"before 1990", "slab-rh.csv", holeHead + "A1,H1,,1.6,,1989-12-31 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Read at": "1989-12-31 08:00" is outside the years 1990 to 2199; check the year`},
-		{"clocks gone forward", "air.csv", "Area,Read at,Temp (F),RH (%),Instrument\n,2026-03-08 02:30,70,40,T1\n",
-			`air.csv row 2 "Read at": "2026-03-08 02:30" never was in America/Chicago, where clocks went forward over it; write the time the clock showed`},
-		{"a size of nought", "areas.csv", areaHead + "\nA1,0,slab,4,P1,C1,2026-03-12\n",
-			`areas.csv row 2 "Size (ft2)": "0" is not above 0; write a number above 0, or leave the cell blank`},
-		{"a word", "areas.csv", areaHead + "\nA1,1240,slap,4,P1,C1,2026-03-12\n",
-			`areas.csv row 2 "Base": "slap" is not a word for this column; write slab, wood or wood over slab`},
-		{"listed twice", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-03-12\n a1 ,900,slab,4,P1,C1,2026-03-12\n",
-			`areas.csv row 3 "Area": " a1 " is listed twice; keep one row of it or rename one`},
-		{"no such climate", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C9,2026-03-12\n",
-			`areas.csv row 2 "Climate": "C9" is not listed in Climates; list it there, or write one that is, such as C1`},
-		{"no such product", "areas.csv", areaHead + "\nA1,1240,slab,4,P9,C1,2026-03-12\n",
-			`areas.csv row 2 "Covering": "P9" is not listed in Products; list it there, or write one that is, such as P1`},
-		{"a product of another kind", "areas.csv", areaHead + ",Adhesive\nA1,1240,slab,4,P1,C1,2026-03-12,M1\n",
-			`areas.csv row 2 "Adhesive": "M1" is of the kind membrane; write a product of the kind adhesive`},
-		{"a covering that is none", "areas.csv", areaHead + "\nA1,1240,slab,4,G1,C1,2026-03-12\n",
-			`areas.csv row 2 "Covering": "G1" is of the kind adhesive; write a product of the kind solid wood, engineered wood, bamboo, laminate, resilient or textile`},
-		{"two faces on the ground", "areas.csv", areaHead + ",Drying faces,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,2,on ground\n",
-			`areas.csv row 2 "Drying faces": a slab of the kind on ground dries at one face; write 1, or mend Slab kind`},
-		{"three faces", "areas.csv", areaHead + ",Drying faces\nA1,1240,slab,4,P1,C1,2026-03-12,3\n",
-			`areas.csv row 2 "Drying faces": "3" is not a number of faces; write 1 or 2`},
-		{"covered after", "areas.csv", areaHead + ",Covered on\nA1,1240,slab,4,P1,C1,2026-03-12,2026-03-13\n",
-			`areas.csv row 2 "Covered on": "2026-03-13" is after Lay on, 2026-03-12; write the day the membrane went down, or mend Lay on`},
-		{"minimum above maximum", "products.csv", "Product,Kind,Air temp min (F),Air temp max (C)\nP1,solid wood,71.61,22\n",
-			`products.csv row 2 "Air temp min (F)": "71.61" is above its maximum, 22 C; write the lower of the two here`},
-		{"bounds of another test", "other-tests.csv", "Area,Test,Read at,Result,At least,At most\nA1,pull,2026-03-01 08:00,2,3,2\n",
-			`other-tests.csv row 2 "At least": "3" is above its maximum, 2; write the lower of the two here`},
-		{"a limit as a fraction", "products.csv", "Product,Kind,Slab RH max (%)\nP1,solid wood,0.75\n",
-			`products.csv row 2 "Slab RH max (%)": "0.75" looks like a fraction of one; write 75`},
-		{"a limit in words", "products.csv", "Product,Kind,Slab RH max (%)\nP1,solid wood,no limit\n",
-			`products.csv row 2 "Slab RH max (%)": "no limit" is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked`},
-		{"a pH", "products.csv", "Product,Kind,pH max\nP1,solid wood,14.1\n",
-			`products.csv row 2 "pH max": "14.1" is outside 0 to 14; write the number in the unit of its column, or leave the cell blank`},
-		{"moisture content", "products.csv", "Product,Kind,Subfloor MC max (%)\nP1,solid wood,201\n",
-			`products.csv row 2 "Subfloor MC max (%)": "201" is outside 0 to 200; write the number in the unit of its column, or leave the cell blank`},
-		{"a climate", "climates.csv", "Climate,Period,Temp (C),RH (%)\nC1,winter,71.2,30\n",
-			`climates.csv row 2 "Temp (C)": "71.2" is outside -40 to 71.1; write the number in the unit of its column, or leave the cell blank`},
-		{"set aside", "wood.csv", woodHead + "A1,subfloor,B1,2026-03-03 08:00,pin,9,W1,yes\n",
-			`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`},
-		{"lifted before set", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
-			`slab-emission.csv row 2 "Lifted at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`},
-		{"a check as a fraction", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\nRP1,2026-03-01 08:00,75.3,0.75\n",
-			`instrument-checks.csv row 2 "Read": "0.75" looks like a fraction of one; write 75`},
-		{"a check of nobody", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\n,2026-03-01 08:00,75.3,75\n",
-			`instrument-checks.csv row 2 "Instrument": is blank; fill it in, or clear the whole row`},
-		{"an uncertainty", "instruments.csv", "Instrument,Kind,Uncertainty\nRP1,RH probe,-2\n",
-			`instruments.csv row 2 "Uncertainty": "-2" is below 0; write a number from 0 up, or leave the cell blank`},
-		{"an event without a time", "events.csv", "Area,At,What\n,,wetted\n",
-			`events.csv row 2 "At": is blank; fill it in, or clear the whole row`},
-		{"a waiver", "sign-off.csv", "Area,Role,Name,At,Decision,Waives\nA1,owner,Owner,2026-03-10 08:00,waive,slab-rh; slab-hole\n",
-			`sign-off.csv row 2 "Waives": "slab-hole" is not the id of a check; the nearest is slab-holes`},
-		{"beyond the header", "climates.csv", "Climate,Period,Temp (F),RH (%)\nC1,winter,70,30,dry\n",
-			`climates.csv row 2: "dry" stands in column 5, which has no header; name the column or clear the cell`},
-		{"an exponent", "air.csv", "Read at,Temp (F),RH (%),Instrument\n2026-03-01 08:00,7e1,40,T1\n",
-			`air.csv row 2 "Temp (F)": "7e1" is not a plain number; write 70`},
-		{"a text too long to copy", "climates.csv", "Climate,Period,Temp (F),RH (%),From\nC1,winter,70,30," + strings.Repeat("é", 32768) + "\n",
-			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) + `..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`},
-		{"a mass", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",
-			`slab-emission.csv row 2 "Start mass (g)": "-30" is below 0; write a number from 0 up, or leave the cell blank`},
-		{"a distance", "slab-rh.csv", "Area,Hole,To exterior wall (ft),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,-1,,,,,RP1\n",
-			`slab-rh.csv row 2 "To exterior wall (ft)": "-1" is below 0; write a number from 0 up, or leave the cell blank`},
+		{
+			"a decimal comma", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,\"84,7\",70,RP1\n",
+			`slab-rh.csv row 2 "RH (%)": "84,7" is not a plain number; write 84.7`,
+		},
+		{
+			"blank lines count", "slab-rh.csv", holeHead + "\n\n\n\nA1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,x,70,RP1\n",
+			`slab-rh.csv row 6 "RH (%)": "x" is not a plain number; write digits with a point, such as 84.7`,
+		},
+		{
+			"RH out of range", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,100.1,70,RP1\n",
+			`slab-rh.csv row 2 "RH (%)": "100.1" is outside 0 to 100; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"a fraction", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,0.847,70,RP1\n",
+			`slab-rh.csv row 2 "RH (%)": "0.847" looks like a fraction of one; write 84.7`,
+		},
+		{
+			"one is a fraction", "wood.csv", woodHead + "A1,flooring,B1,2026-03-03 08:00,pin,1,W1,\n",
+			`wood.csv row 2 "Reading (%)": "1" looks like a fraction of one; write 100`,
+		},
+		{
+			"a temperature", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01 08:00,2026-03-03 08:00,80,160.1,RP1\n",
+			`slab-rh.csv row 2 "Temp (F)": "160.1" is outside -40 to 160; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"read before sealed", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-03 08:00,2026-03-01 08:00,80,70,RP1\n",
+			`slab-rh.csv row 2 "Read at": "2026-03-01 08:00" is before it was sealed, 2026-03-03 08:00; mend one of the two times`,
+		},
+		{
+			"deeper than the area's slab", "slab-rh.csv", holeHead + "A1,H1,,4.1,2026-03-01 08:00,2026-03-03 08:00,80,70,RP1\n",
+			`slab-rh.csv row 2 "Depth (in)": "4.1" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
+		},
+		{
+			"deeper than the slab at the hole", "slab-rh.csv", "Area,Hole,Thickness (mm),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,76.1,3,,,,RP1\n",
+			`slab-rh.csv row 2 "Depth (in)": "3" is deeper than the slab, which is 76.1 mm thick; mend the depth or the thickness`,
+		},
+		{
+			"deeper than the slab, carbide", "slab-cm.csv", "Area,Spot,Depth (cm),Read at,CM (%),Instrument\nA1,S1,10.2,2026-03-01 08:00,1.8,007\n",
+			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
+		},
+		{
+			"a depth below nought", "slab-rh.csv", holeHead + "A1,H1,,-1,,,80,70,RP1\n",
+			`slab-rh.csv row 2 "Depth (in)": "-1" is below 0; write a number from 0 up, or leave the cell blank`,
+		},
+		{
+			"no such area", "slab-rh.csv", holeHead + "A2,H1,,1.6,,,80,70,RP1\n",
+			`slab-rh.csv row 2 "Area": "A2" is not listed in Areas; list it there, or write one that is, such as A1`,
+		},
+		{
+			"no such instrument", "air.csv", "Area,Read at,Temp (F),RH (%),Instrument\n,2026-03-01 08:00,70,40,T11\n",
+			`air.csv row 2 "Instrument": "T11" is not listed in Instruments; list it there, or write one that is, such as T1`,
+		},
+		{
+			"a blank hole", "slab-rh.csv", holeHead + "A1,,,1.6,,,80,70,RP1\n",
+			`slab-rh.csv row 2 "Hole": is blank; fill it in, or clear the whole row`,
+		},
+		{
+			"a date for a time", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-01,,80,70,RP1\n",
+			`slab-rh.csv row 2 "Sealed at": "2026-03-01" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`,
+		},
+		{
+			"a time for a date", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-03-12 08:30\n",
+			`areas.csv row 2 "Lay on": "2026-03-12 08:30" has a time in it, and a date is asked for; write 2026-03-12`,
+		},
+		{
+			"another order of the day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,3/12/2026\n",
+			`areas.csv row 2 "Lay on": "3/12/2026" is not a date; write it as year-month-day, such as 2026-03-04`,
+		},
+		{
+			"no such day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-02-30\n",
+			`areas.csv row 2 "Lay on": "2026-02-30" is not a date; write it as year-month-day, such as 2026-03-04`,
+		},
+		{
+			"after 2199", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2200-01-01\n",
+			`areas.csv row 2 "Lay on": "2200-01-01" is after 2199; check the year`,
+		},
+		{
+			"before 1990", "slab-rh.csv", holeHead + "A1,H1,,1.6,,1989-12-31 08:00,80,70,RP1\n",
+			`slab-rh.csv row 2 "Read at": "1989-12-31 08:00" is outside the years 1990 to 2199; check the year`,
+		},
+		{
+			"clocks gone forward", "air.csv", "Area,Read at,Temp (F),RH (%),Instrument\n,2026-03-08 02:30,70,40,T1\n",
+			`air.csv row 2 "Read at": "2026-03-08 02:30" never was in America/Chicago, where clocks went forward over it; write the time the clock showed`,
+		},
+		{
+			"a size of nought", "areas.csv", areaHead + "\nA1,0,slab,4,P1,C1,2026-03-12\n",
+			`areas.csv row 2 "Size (ft2)": "0" is not above 0; write a number above 0, or leave the cell blank`,
+		},
+		{
+			"a word", "areas.csv", areaHead + "\nA1,1240,slap,4,P1,C1,2026-03-12\n",
+			`areas.csv row 2 "Base": "slap" is not a word for this column; write slab, wood or wood over slab`,
+		},
+		{
+			"listed twice", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-03-12\n a1 ,900,slab,4,P1,C1,2026-03-12\n",
+			`areas.csv row 3 "Area": " a1 " is listed twice; keep one row of it or rename one`,
+		},
+		{
+			"no such climate", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C9,2026-03-12\n",
+			`areas.csv row 2 "Climate": "C9" is not listed in Climates; list it there, or write one that is, such as C1`,
+		},
+		{
+			"no such product", "areas.csv", areaHead + "\nA1,1240,slab,4,P9,C1,2026-03-12\n",
+			`areas.csv row 2 "Covering": "P9" is not listed in Products; list it there, or write one that is, such as P1`,
+		},
+		{
+			"a product of another kind", "areas.csv", areaHead + ",Adhesive\nA1,1240,slab,4,P1,C1,2026-03-12,M1\n",
+			`areas.csv row 2 "Adhesive": "M1" is of the kind membrane; write a product of the kind adhesive`,
+		},
+		{
+			"a covering that is none", "areas.csv", areaHead + "\nA1,1240,slab,4,G1,C1,2026-03-12\n",
+			`areas.csv row 2 "Covering": "G1" is of the kind adhesive; write a product of the kind solid wood, engineered wood, bamboo, laminate, resilient or textile`,
+		},
+		{
+			"two faces on the ground", "areas.csv", areaHead + ",Drying faces,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,2,on ground\n",
+			`areas.csv row 2 "Drying faces": a slab of the kind on ground dries at one face; write 1, or mend Slab kind`,
+		},
+		{
+			"three faces", "areas.csv", areaHead + ",Drying faces\nA1,1240,slab,4,P1,C1,2026-03-12,3\n",
+			`areas.csv row 2 "Drying faces": "3" is not a number of faces; write 1 or 2`,
+		},
+		{
+			"covered after", "areas.csv", areaHead + ",Covered on\nA1,1240,slab,4,P1,C1,2026-03-12,2026-03-13\n",
+			`areas.csv row 2 "Covered on": "2026-03-13" is after Lay on, 2026-03-12; write the day the membrane went down, or mend Lay on`,
+		},
+		{
+			"minimum above maximum", "products.csv", "Product,Kind,Air temp min (F),Air temp max (C)\nP1,solid wood,71.61,22\n",
+			`products.csv row 2 "Air temp min (F)": "71.61" is above its maximum, 22 C; write the lower of the two here`,
+		},
+		{
+			"bounds of another test", "other-tests.csv", "Area,Test,Read at,Result,At least,At most\nA1,pull,2026-03-01 08:00,2,3,2\n",
+			`other-tests.csv row 2 "At least": "3" is above its maximum, 2; write the lower of the two here`,
+		},
+		{
+			"a limit as a fraction", "products.csv", "Product,Kind,Slab RH max (%)\nP1,solid wood,0.75\n",
+			`products.csv row 2 "Slab RH max (%)": "0.75" looks like a fraction of one; write 75`,
+		},
+		{
+			"a limit in words", "products.csv", "Product,Kind,Slab RH max (%)\nP1,solid wood,no limit\n",
+			`products.csv row 2 "Slab RH max (%)": "no limit" is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked`,
+		},
+		{
+			"a pH", "products.csv", "Product,Kind,pH max\nP1,solid wood,14.1\n",
+			`products.csv row 2 "pH max": "14.1" is outside 0 to 14; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"moisture content", "products.csv", "Product,Kind,Subfloor MC max (%)\nP1,solid wood,201\n",
+			`products.csv row 2 "Subfloor MC max (%)": "201" is outside 0 to 200; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"a climate", "climates.csv", "Climate,Period,Temp (C),RH (%)\nC1,winter,71.2,30\n",
+			`climates.csv row 2 "Temp (C)": "71.2" is outside -40 to 71.1; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"set aside", "wood.csv", woodHead + "A1,subfloor,B1,2026-03-03 08:00,pin,9,W1,yes\n",
+			`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
+		},
+		{
+			"lifted before set", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
+			`slab-emission.csv row 2 "Lifted at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`,
+		},
+		{
+			"a check as a fraction", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\nRP1,2026-03-01 08:00,75.3,0.75\n",
+			`instrument-checks.csv row 2 "Read": "0.75" looks like a fraction of one; write 75`,
+		},
+		{
+			"a check of nobody", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\n,2026-03-01 08:00,75.3,75\n",
+			`instrument-checks.csv row 2 "Instrument": is blank; fill it in, or clear the whole row`,
+		},
+		{
+			"an uncertainty", "instruments.csv", "Instrument,Kind,Uncertainty\nRP1,RH probe,-2\n",
+			`instruments.csv row 2 "Uncertainty": "-2" is below 0; write a number from 0 up, or leave the cell blank`,
+		},
+		{
+			"an event without a time", "events.csv", "Area,At,What\n,,wetted\n",
+			`events.csv row 2 "At": is blank; fill it in, or clear the whole row`,
+		},
+		{
+			"a waiver", "sign-off.csv", "Area,Role,Name,At,Decision,Waives\nA1,owner,Owner,2026-03-10 08:00,waive,slab-rh; slab-hole\n",
+			`sign-off.csv row 2 "Waives": "slab-hole" is not the id of a check; the nearest is slab-holes`,
+		},
+		{
+			"beyond the header", "climates.csv", "Climate,Period,Temp (F),RH (%)\nC1,winter,70,30,dry\n",
+			`climates.csv row 2: "dry" stands in column 5, which has no header; name the column or clear the cell`,
+		},
+		{
+			"an exponent", "air.csv", "Read at,Temp (F),RH (%),Instrument\n2026-03-01 08:00,7e1,40,T1\n",
+			`air.csv row 2 "Temp (F)": "7e1" is not a plain number; write 70`,
+		},
+		{
+			"a text too long to copy", "climates.csv", "Climate,Period,Temp (F),RH (%),From\nC1,winter,70,30," + strings.Repeat("é", 32768) + "\n",
+			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) + `..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`,
+		},
+		{
+			"a mass", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",
+			`slab-emission.csv row 2 "Start mass (g)": "-30" is below 0; write a number from 0 up, or leave the cell blank`,
+		},
+		{
+			"a distance", "slab-rh.csv", "Area,Hole,To exterior wall (ft),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,-1,,,,,RP1\n",
+			`slab-rh.csv row 2 "To exterior wall (ft)": "-1" is below 0; write a number from 0 up, or leave the cell blank`,
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			wants(t, faulty(t, folderOf(t, changed(map[string]string{c.file: c.text}))), c.want)
@@ -123,20 +223,34 @@ func TestFaults(t *testing.T) {
 
 func TestHeaderFaults(t *testing.T) {
 	for _, c := range []struct{ name, head, want string }{
-		{"no unit", "Climate,Period,Temp,RH (%)",
-			`climates.csv row 1 "Temp": carries no unit; write Temp (F) or Temp (C)`},
-		{"no bracket", "Climate,Period,Temp (F),RH",
-			`climates.csv row 1 "RH": carries no unit; write RH (%)`},
-		{"another unit", "Climate,Period,Temp (K),RH (%)",
-			`climates.csv row 1 "Temp (K)": carries a unit that is not known here; write Temp (F) or Temp (C)`},
-		{"a unit for none", "Climate,Period (y),Temp (F),RH (%)",
-			`climates.csv row 1 "Period (y)": carries a unit that is not known here; write Period`},
-		{"unknown", "Climate,Period,Temp (F),RH (%),Form",
-			`climates.csv row 1 "Form": is not known here; the nearest is "From"`},
-		{"twice", "Climate,Period,Temp (F),RH (%),Temp (C)",
-			`climates.csv row 1 "Temp (C)": is given twice, first as "Temp (F)"; keep one of the two`},
-		{"missing", "Climate,Period,RH (%)",
-			`climates.csv row 1 "Temp (F)": is missing; add a column Temp (F) or Temp (C)`},
+		{
+			"no unit", "Climate,Period,Temp,RH (%)",
+			`climates.csv row 1 "Temp": carries no unit; write Temp (F) or Temp (C)`,
+		},
+		{
+			"no bracket", "Climate,Period,Temp (F),RH",
+			`climates.csv row 1 "RH": carries no unit; write RH (%)`,
+		},
+		{
+			"another unit", "Climate,Period,Temp (K),RH (%)",
+			`climates.csv row 1 "Temp (K)": carries a unit that is not known here; write Temp (F) or Temp (C)`,
+		},
+		{
+			"a unit for none", "Climate,Period (y),Temp (F),RH (%)",
+			`climates.csv row 1 "Period (y)": carries a unit that is not known here; write Period`,
+		},
+		{
+			"unknown", "Climate,Period,Temp (F),RH (%),Form",
+			`climates.csv row 1 "Form": is not known here; the nearest is "From"`,
+		},
+		{
+			"twice", "Climate,Period,Temp (F),RH (%),Temp (C)",
+			`climates.csv row 1 "Temp (C)": is given twice, first as "Temp (F)"; keep one of the two`,
+		},
+		{
+			"missing", "Climate,Period,RH (%)",
+			`climates.csv row 1 "Temp (F)": is missing; add a column Temp (F) or Temp (C)`,
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			text := c.head + "\nC1,winter,70,30\n"

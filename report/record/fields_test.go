@@ -107,13 +107,17 @@ func TestEveryColumn(t *testing.T) {
 
 func TestJobItems(t *testing.T) {
 	j := sound(t, full()).Job
-	got := []string{j.Name, j.Site, j.PreparedBy, j.Company, j.GeneralContractor, j.ZoneName, j.Zone.String(),
-		j.Elevation.String(), fmt.Sprint(j.Guarded), j.AcceptanceAgreedBy, j.AcceptanceAgreedOn.Written}
+	got := []string{
+		j.Name, j.Site, j.PreparedBy, j.Company, j.GeneralContractor, j.ZoneName, j.Zone.String(),
+		j.Elevation.String(), fmt.Sprint(j.Guarded), j.AcceptanceAgreedBy, j.AcceptanceAgreedOn.Written,
+	}
 	for _, s := range j.Settings.Items() {
 		got = append(got, s.Value.String()+" "+fmt.Sprint(s.Value.Place))
 	}
-	want := []string{"Mill", "Mill Road", "P. Tester", "Floors", "Builders", "America/Chicago", "America/Chicago",
-		"210.0 m", "true", "all", "2026-01-05"}
+	want := []string{
+		"Mill", "Mill Road", "P. Tester", "Floors", "Builders", "America/Chicago", "America/Chicago",
+		"210.0 m", "true", "all", "2026-01-05",
+	}
 	for i, s := range []string{"72 h", "5 %", "49 h", "25 h", "1.5 h", "20 days", "6 days", "47 h", "6 F", "4 C", "1.5 points", "96 h"} {
 		want = append(want, fmt.Sprintf("%s job.csv row %d", s, i+12))
 	}
@@ -149,12 +153,20 @@ func TestTables(t *testing.T) {
 	rec := sound(t, map[string]string{"slab-rh.csv": " area ,Hole,Depth (in),Sealed at,Read at,RH (%),Instrument,Note\n\nA1,007,1.60,2026-03-01 08:00,,74.10,RP1, as is \n,,,,,,,\n\nA1,H2,,,,,RP1,3\n"})
 	clock := time.Date(2026, 3, 1, 8, 0, 0, 0, time.UTC)
 	word := func(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
-	want := report.Table{Name: "Slab RH", Header: []string{"area", "Hole", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Instrument", "Note"},
+	want := report.Table{
+		Name: "Slab RH", Header: []string{"area", "Hole", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Instrument", "Note"},
 		Rows: []report.TableRow{
-			{Number: 3, Cells: []report.Cell{word("A1"), word("007"), {Kind: report.NumberCell, Text: "1.60", Places: 2},
-				{Kind: report.TimeCell, Text: "2026-03-01 08:00", Clock: clock}, {}, {Kind: report.NumberCell, Text: "74.10", Places: 2}, word("RP1"), word(" as is ")}},
+			{Number: 3, Cells: []report.Cell{
+				word("A1"), word("007"),
+				{Kind: report.NumberCell, Text: "1.60", Places: 2},
+				{Kind: report.TimeCell, Text: "2026-03-01 08:00", Clock: clock},
+				{},
+				{Kind: report.NumberCell, Text: "74.10", Places: 2},
+				word("RP1"), word(" as is "),
+			}},
 			{Number: 6, Cells: []report.Cell{word("A1"), word("H2"), {}, {}, {}, {}, word("RP1"), word("3")}},
-		}}
+		},
+	}
 	if diff := cmp.Diff(want, rec.Tables[5]); diff != "" {
 		t.Error(diff)
 	}

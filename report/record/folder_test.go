@@ -54,26 +54,47 @@ func TestUnusableFolders(t *testing.T) {
 		tables map[string]string
 		want   string
 	}{
-		{"no table", map[string]string{"notes.txt": "x"},
-			"mill: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv"},
-		{"two files for a table", changed(map[string]string{"air.csv": "", "Air.csv": ""}),
-			"mill: Air.csv and air.csv are both the table Air; keep one of them"},
-		{"not UTF-8", changed(map[string]string{"air.csv": "Area,Note\nA1,20 \xb0C\n"}),
-			"air.csv: is not UTF-8 text; save it as CSV UTF-8"},
-		{"UTF-16", changed(map[string]string{"air.csv": "A\x00r\x00e\x00a\x00"}),
-			"air.csv: is not UTF-8 text; save it as CSV UTF-8"},
-		{"an open quote", changed(map[string]string{"air.csv": "Read at,Note\n\n\"2026-03-01,x\n"}),
-			`air.csv row 3: a quote is out of place (extraneous or missing " in quoted-field); put an entry that holds a quote in quotes and double the quotes inside it`},
-		{"a stray quote", changed(map[string]string{"areas.csv": "Area,Name\nA1,12\" tile\n"}),
-			`areas.csv row 2: a quote is out of place (bare " in non-quoted-field); put an entry that holds a quote in quotes and double the quotes inside it`},
-		{"no area", changed(map[string]string{"areas.csv": areaHead + "\n"}),
-			"mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole"},
-		{"no header", changed(map[string]string{"air.csv": " ,,\n,,3\n"}),
-			"air.csv row 1: has no header; write the names of the columns in row 1"},
-		{"a row no sheet has", changed(map[string]string{"air.csv": airHead + strings.Repeat("\n", 1048575) + "2026-03-01 08:00,70,40,T1,\n"}),
-			"air.csv: has more rows than a spreadsheet can hold; split the record or thin its logger rows"},
-		{"a header far out", changed(map[string]string{"air.csv": strings.Repeat(",", 256) + "Area\n"}),
-			"air.csv: has a header beyond column 256; keep the table's own columns"},
+		{
+			"no table",
+			map[string]string{"notes.txt": "x"},
+			"mill: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv",
+		},
+		{
+			"two files for a table", changed(map[string]string{"air.csv": "", "Air.csv": ""}),
+			"mill: Air.csv and air.csv are both the table Air; keep one of them",
+		},
+		{
+			"not UTF-8", changed(map[string]string{"air.csv": "Area,Note\nA1,20 \xb0C\n"}),
+			"air.csv: is not UTF-8 text; save it as CSV UTF-8",
+		},
+		{
+			"UTF-16", changed(map[string]string{"air.csv": "A\x00r\x00e\x00a\x00"}),
+			"air.csv: is not UTF-8 text; save it as CSV UTF-8",
+		},
+		{
+			"an open quote", changed(map[string]string{"air.csv": "Read at,Note\n\n\"2026-03-01,x\n"}),
+			`air.csv row 3: a quote is out of place (extraneous or missing " in quoted-field); put an entry that holds a quote in quotes and double the quotes inside it`,
+		},
+		{
+			"a stray quote", changed(map[string]string{"areas.csv": "Area,Name\nA1,12\" tile\n"}),
+			`areas.csv row 2: a quote is out of place (bare " in non-quoted-field); put an entry that holds a quote in quotes and double the quotes inside it`,
+		},
+		{
+			"no area", changed(map[string]string{"areas.csv": areaHead + "\n"}),
+			"mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole",
+		},
+		{
+			"no header", changed(map[string]string{"air.csv": " ,,\n,,3\n"}),
+			"air.csv row 1: has no header; write the names of the columns in row 1",
+		},
+		{
+			"a row no sheet has", changed(map[string]string{"air.csv": airHead + strings.Repeat("\n", 1048575) + "2026-03-01 08:00,70,40,T1,\n"}),
+			"air.csv: has more rows than a spreadsheet can hold; split the record or thin its logger rows",
+		},
+		{
+			"a header far out", changed(map[string]string{"air.csv": strings.Repeat(",", 256) + "Area\n"}),
+			"air.csv: has a header beyond column 256; keep the table's own columns",
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) { wants(t, faulty(t, folderOf(t, c.tables)), c.want) })
 	}

@@ -6,13 +6,16 @@ import (
 )
 
 func instrumentKinds() []string {
-	return []string{evidence.Probe, evidence.SingleUse, evidence.AirMeter, "surface", "pin",
-		"pinless", "oven", "balance", "pH", "CM", "other"}
+	return []string{
+		evidence.Probe, evidence.SingleUse, evidence.AirMeter, "surface", "pin",
+		"pinless", "oven", "balance", "pH", "CM", "other",
+	}
 }
 
 func instrumentsTable() table[evidence.Instrument] {
 	type meter = evidence.Instrument
-	return table[meter]{name: "Instruments",
+	return table[meter]{
+		name: "Instruments",
 		columns: []column[meter]{
 			listed("Instrument", func(d *decoder) *index { return &d.instruments }, func(m *meter) *string { return &m.ID }).always(),
 			word("Kind", instrumentKinds(), func(m *meter) *string { return &m.Kind }).always(),
@@ -31,7 +34,8 @@ func instrumentsTable() table[evidence.Instrument] {
 
 func checksTable() table[report.InstrumentCheck] {
 	type check = report.InstrumentCheck
-	return table[check]{name: "Instrument checks",
+	return table[check]{
+		name: "Instrument checks",
 		columns: []column[check]{
 			instrument(func(c *check) *string { return &c.Instrument }).always(),
 			clock("Checked at", since90, func(c *check) *evidence.Time { return &c.CheckedAt }).must(),

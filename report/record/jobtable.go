@@ -16,7 +16,8 @@ type item struct {
 
 func jobTable() table[item] {
 	items := jobItems()
-	return table[item]{name: "Job",
+	return table[item]{
+		name: "Job",
 		columns: []column[item]{
 			name("Item", func(i *item) *string { return &i.name }).always(),
 			column[item]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *item) { i.entry = c }}.must(),
@@ -25,7 +26,8 @@ func jobTable() table[item] {
 			if i.name != "" {
 				d.item(i, items)
 			}
-		}}
+		},
+	}
 }
 
 // item reads a row of Job by the column that its name stands for.

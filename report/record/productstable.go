@@ -8,7 +8,8 @@ import (
 
 func productsTable() table[report.Product] {
 	type product = report.Product
-	return table[product]{name: "Products", more: moreProduct,
+	return table[product]{
+		name: "Products", more: moreProduct,
 		rows:  func(j *report.Job) *[]product { return &j.Products },
 		place: func(p *product) *evidence.Place { return &p.Place },
 		columns: []column[product]{
@@ -35,7 +36,8 @@ func productsTable() table[report.Product] {
 			limit("Surface temp max", fahrenheit(), temperature(), func(p *product) *report.Stated { return &p.SurfaceTemp }),
 			number("Across coefficient", unitless(), notNegative, func(p *product) *evidence.Reading { return &p.Across }),
 			text("Data sheet", func(p *product) *string { return &p.DataSheet }),
-		}}
+		},
+	}
 }
 
 func moreProduct(d *decoder, p *report.Product) {
@@ -54,7 +56,8 @@ func (d *decoder) ordered(column string, least, most evidence.Reading) {
 
 func climatesTable() table[acclimate.Period] {
 	type period = acclimate.Period
-	return table[period]{name: "Climates",
+	return table[period]{
+		name: "Climates",
 		columns: []column[period]{
 			name("Climate", func(p *period) *string { return &p.Climate }).always(),
 			name("Period", func(p *period) *string { return &p.Name }).always(),

@@ -10,7 +10,8 @@ import (
 
 func otherTable() table[slab.Other] {
 	type test = slab.Other
-	return table[test]{name: "Other tests",
+	return table[test]{
+		name: "Other tests",
 		columns: []column[test]{
 			area(func(t *test) *string { return &t.Area }).always(),
 			name("Test", func(t *test) *string { return &t.Test }).always(),
@@ -35,7 +36,8 @@ func otherTable() table[slab.Other] {
 
 func airTable() table[acclimate.Air] {
 	type air = acclimate.Air
-	return table[air]{name: "Air",
+	return table[air]{
+		name: "Air",
 		columns: []column[air]{
 			area(func(a *air) *string { return &a.Area }),
 			clock("Read at", since90, func(a *air) *evidence.Time { return &a.ReadAt }).must(),
@@ -52,7 +54,8 @@ func airTable() table[acclimate.Air] {
 
 func surfaceTable() table[acclimate.Surface] {
 	type spot = acclimate.Surface
-	return table[spot]{name: "Surface",
+	return table[spot]{
+		name: "Surface",
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
@@ -69,7 +72,8 @@ func surfaceTable() table[acclimate.Surface] {
 
 func woodTable() table[wood.Row] {
 	type row = wood.Row
-	return table[row]{name: "Wood", more: moreWood,
+	return table[row]{
+		name: "Wood", more: moreWood,
 		rows:  func(j *report.Job) *[]row { return &j.Wood },
 		place: func(w *row) *evidence.Place { return &w.Place },
 		columns: []column[row]{
@@ -91,7 +95,8 @@ func woodTable() table[wood.Row] {
 			instrument(func(w *row) *string { return &w.Instrument }).must(),
 			text("By", func(w *row) *string { return &w.By }),
 			text("Note", func(w *row) *string { return &w.Note }),
-		}}
+		},
+	}
 }
 
 func moreWood(d *decoder, w *wood.Row) {
@@ -102,7 +107,8 @@ func moreWood(d *decoder, w *wood.Row) {
 
 func scanTable() table[slab.Scan] {
 	type spot = slab.Scan
-	return table[spot]{name: "Scan",
+	return table[spot]{
+		name: "Scan",
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),

@@ -11,7 +11,8 @@ import (
 func eventsTable() table[report.Event] {
 	type event = report.Event
 	whats := []string{"wetted", "air plant off", "roof open", "leveller placed", "other"}
-	return table[event]{name: "Events",
+	return table[event]{
+		name: "Events",
 		columns: []column[event]{
 			area(func(e *event) *string { return &e.Area }),
 			clock("At", anyYear, func(e *event) *evidence.Time { return &e.At }).always(),
@@ -25,7 +26,8 @@ func eventsTable() table[report.Event] {
 
 func photosTable() table[report.Photo] {
 	type photo = report.Photo
-	return table[photo]{name: "Photos",
+	return table[photo]{
+		name: "Photos",
 		columns: []column[photo]{
 			area(func(p *photo) *string { return &p.Area }),
 			text("File", func(p *photo) *string { return &p.File }).must(),
@@ -39,9 +41,12 @@ func photosTable() table[report.Photo] {
 
 func signOffTable() table[report.SignOff] {
 	type signature = report.SignOff
-	roles := []string{"installer", "general contractor", "owner", "designer", "tester",
-		"covering maker", "adhesive maker", "membrane maker"}
-	return table[signature]{name: "Sign-off",
+	roles := []string{
+		"installer", "general contractor", "owner", "designer", "tester",
+		"covering maker", "adhesive maker", "membrane maker",
+	}
+	return table[signature]{
+		name: "Sign-off",
 		columns: []column[signature]{
 			area(func(s *signature) *string { return &s.Area }).always(),
 			word("Role", roles, func(s *signature) *string { return &s.Role }).always(),

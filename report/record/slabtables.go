@@ -9,7 +9,8 @@ import (
 func slabRHTable() table[slab.Hole] {
 	type hole = slab.Hole
 	discards := []string{"aggregate", "crack", "leak", "flooded", "wrong depth", "probe failed"}
-	return table[hole]{name: "Slab RH", more: moreHole,
+	return table[hole]{
+		name: "Slab RH", more: moreHole,
 		rows:  func(j *report.Job) *[]hole { return &j.Holes },
 		place: func(h *hole) *evidence.Place { return &h.Place },
 		columns: []column[hole]{
@@ -28,7 +29,8 @@ func slabRHTable() table[slab.Hole] {
 			word("Discarded", discards, func(h *hole) *string { return &h.Discarded }),
 			text("By", func(h *hole) *string { return &h.By }),
 			text("Note", func(h *hole) *string { return &h.Note }),
-		}}
+		},
+	}
 }
 
 func moreHole(d *decoder, h *slab.Hole) {
@@ -64,7 +66,8 @@ func (d *decoder) thicknessOf(area string) evidence.Reading {
 
 func emissionTable() table[slab.Dish] {
 	type dish = slab.Dish
-	return table[dish]{name: "Slab emission",
+	return table[dish]{
+		name: "Slab emission",
 		columns: []column[dish]{
 			area(func(s *dish) *string { return &s.Area }).always(),
 			name("Dish", func(s *dish) *string { return &s.Dish }).always(),
@@ -89,7 +92,8 @@ func emissionTable() table[slab.Dish] {
 
 func slabPHTable() table[slab.PH] {
 	type spot = slab.PH
-	return table[spot]{name: "Slab pH",
+	return table[spot]{
+		name: "Slab pH",
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
@@ -106,7 +110,8 @@ func slabPHTable() table[slab.PH] {
 
 func slabCMTable() table[slab.Carbide] {
 	type spot = slab.Carbide
-	return table[spot]{name: "Slab CM",
+	return table[spot]{
+		name: "Slab CM",
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),

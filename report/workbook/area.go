@@ -32,8 +32,10 @@ func areaPage(b Book, d report.Decision, t titles, name string) page {
 func areaHead(b Book, d report.Decision) []row {
 	across := len(areaWidths())
 	rows := []row{
-		{cells: []cell{{value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
-			look: look{size: large, bold: true}, across: across}}},
+		{cells: []cell{{
+			value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
+			look:  look{size: large, bold: true}, across: across,
+		}}},
 		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
 		{},
 	}
@@ -106,8 +108,10 @@ func target(t *report.Target) string {
 func findingRow(f evidence.Finding, t titles) row {
 	id, outcome := text(f.ID), text(f.Outcome.String())
 	id.look.bold, outcome.look.bold = true, true
-	cells := []cell{id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
-		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing))}
+	cells := []cell{
+		id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
+		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)),
+	}
 	if f.Blocks() {
 		cells[2].look.tone = orange
 	}

@@ -72,8 +72,10 @@ func (t decisionTable) page() page {
 		rows = append(rows, t.row(d, t.titles.areas[i]))
 	}
 	rows = append(rows, decisionFoot()...)
-	return page{name: t.titles.decision, widths: decisionWidths(t.narrowed),
-		rows: numbered(rows), last: len(rows), head: head, single: true}
+	return page{
+		name: t.titles.decision, widths: decisionWidths(t.narrowed),
+		rows: numbered(rows), last: len(rows), head: head, single: true,
+	}
 }
 
 // decisionHead names the job and the record, two entries a line.
@@ -92,8 +94,10 @@ func decisionHead(b Book) []row {
 		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
 	} {
 		rows = append(rows, row{cells: []cell{
-			{value: e[0], look: look{grey: true}, across: 2}, {value: orElse(e[1], "not recorded"), across: 3},
-			{value: e[2], look: look{grey: true}}, {value: orElse(e[3], "not recorded"), across: 3},
+			{value: e[0], look: look{grey: true}, across: 2},
+			{value: orElse(e[1], "not recorded"), across: 3},
+			{value: e[2], look: look{grey: true}},
+			{value: orElse(e[3], "not recorded"), across: 3},
 		}})
 	}
 	return append(rows, row{})

@@ -102,8 +102,10 @@ func (b *binder) open(p page) (*sheet, error) {
 		}
 	}
 	if p.frozen {
-		err = sw.SetPanes(&excelize.Panes{Freeze: true, YSplit: p.head,
-			TopLeftCell: fmt.Sprintf("A%d", p.head+1), ActivePane: "bottomLeft"})
+		err = sw.SetPanes(&excelize.Panes{
+			Freeze: true, YSplit: p.head,
+			TopLeftCell: fmt.Sprintf("A%d", p.head+1), ActivePane: "bottomLeft",
+		})
 	}
 	return &sheet{binder: b, page: p, sw: sw}, err
 }

@@ -39,7 +39,8 @@ func (b *binder) print(p page) error {
 		tall = 1
 	}
 	err := b.file.SetPageLayout(p.name, &excelize.PageLayoutOptions{
-		Orientation: &lying, FitToWidth: &wide, FitToHeight: &tall})
+		Orientation: &lying, FitToWidth: &wide, FitToHeight: &tall,
+	})
 	if err != nil {
 		return err
 	}
@@ -47,7 +48,8 @@ func (b *binder) print(p page) error {
 		return err
 	}
 	err = b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
-		OddFooter: "&L&A&C" + foot(p.job) + "&R&P / &N"})
+		OddFooter: "&L&A&C" + foot(p.job) + "&R&P / &N",
+	})
 	if err != nil {
 		return err
 	}
@@ -65,7 +67,8 @@ func (b *binder) repeat(p page) error {
 		rows = quoted(p.name) + "!$A:$A," + rows
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
-		Name: "_xlnm.Print_Titles", Scope: p.name, RefersTo: rows})
+		Name: "_xlnm.Print_Titles", Scope: p.name, RefersTo: rows,
+	})
 }
 
 // across is how many printed pages lie side by side: one, unless a table of
@@ -100,5 +103,6 @@ func (p page) scale() float64 {
 func margins() *excelize.PageLayoutMarginsOptions {
 	side, top, bottom, edge := 0.4, 0.5, 0.7, 0.3
 	return &excelize.PageLayoutMarginsOptions{
-		Left: &side, Right: &side, Top: &top, Bottom: &bottom, Header: &edge, Footer: &edge}
+		Left: &side, Right: &side, Top: &top, Bottom: &bottom, Header: &edge, Footer: &edge,
+	}
 }

@@ -119,8 +119,10 @@ func TestAWideTableIsPrintedOnSeveralPagesWithItsFirstColumn(t *testing.T) {
 
 func TestSignOffsStandUnchangedAboveEmptyLines(t *testing.T) {
 	b := sample()
-	b.Tables = append(b.Tables, report.Table{Name: "Sign-off", Header: []string{"Area", "Role", "Name"},
-		Rows: []report.TableRow{{Number: 3, Cells: []report.Cell{textCell("A/1"), textCell("owner"), textCell("Owner")}}}})
+	b.Tables = append(b.Tables, report.Table{
+		Name: "Sign-off", Header: []string{"Area", "Role", "Name"},
+		Rows: []report.TableRow{{Number: 3, Cells: []report.Cell{textCell("A/1"), textCell("owner"), textCell("Owner")}}},
+	})
 	f := opened(t, b)
 	rows, err := f.GetRows("Sign-off")
 	if err != nil || len(rows) < 3 || strings.Join(rows[0], " ") != "Area Role Name" || strings.Join(rows[2], " ") != "A/1 owner Owner" {

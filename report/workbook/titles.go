@@ -118,6 +118,8 @@ const signOffName = "Sign-off"
 
 // signOffHeader is its header where the record has none.
 func signOffHeader() report.Table {
-	return report.Table{Name: signOffName,
-		Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Paper", "Words"}}
+	return report.Table{
+		Name:   signOffName,
+		Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Paper", "Words"},
+	}
 }
