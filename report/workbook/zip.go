@@ -71,7 +71,8 @@ func (p *part) writeTo(zw *zip.Writer) error {
 		return err
 	}
 	w, err := zw.CreateRaw(&zip.FileHeader{
-		Name:               p.name,
+		Name: p.name,
+		//lint:ignore SA1019 a raw header is written as it stands: Modified is not looked at
 		ModifiedDate:       firstDay,
 		Method:             zip.Deflate,
 		CRC32:              p.sum.Sum32(),
