@@ -74,9 +74,9 @@ func daysLeft(it evidence.Item, meter evidence.Instrument, e entry) evidence.Ite
 		due, how = meter.DueOn.Day, "its due day"
 	}
 	days := int(due - e.at.Day())
-	it.Says = fmt.Sprintf("instrument %s was used on %s, %d days before %s, %s", meter.ID, e.at.Day(), days, due, how)
+	it.Says = fmt.Sprintf("instrument %s was used on %s, %s before %s, %s", meter.ID, e.at.Day(), inDays(days), due, how)
 	if days < 0 {
-		it.Says = fmt.Sprintf("instrument %s was used on %s, %d days past %s, %s", meter.ID, e.at.Day(), -days, due, how)
+		it.Says = fmt.Sprintf("instrument %s was used on %s, %s past %s, %s", meter.ID, e.at.Day(), inDays(-days), due, how)
 	}
 	if before := int(e.from.Day() - meter.CalibratedOn.Day); before < 0 {
 		days = before
@@ -85,6 +85,8 @@ func daysLeft(it evidence.Item, meter evidence.Instrument, e entry) evidence.Ite
 	it.Value, it.Written = evidence.Whole(days), fmt.Sprint(days)
 	return it
 }
+
+func inDays(n int) string { return evidence.Count(n, "day", "days") }
 
 // readingAge counts ages to the day of laying by calendar date.
 func readingAge(s Site) evidence.Finding {
@@ -156,7 +158,7 @@ func (s Site) aged(it evidence.Item, e entry) evidence.Item {
 	}
 	age := int(day - e.at.Day())
 	it.Value, it.Written = evidence.Whole(age), fmt.Sprint(age)
-	it.Says = fmt.Sprintf("%s was read on %s, %d days before %s, %s", e.what, e.at.Day(), age, to, day)
+	it.Says = fmt.Sprintf("%s was read on %s, %s before %s, %s", e.what, e.at.Day(), inDays(age), to, day)
 	if age < 0 {
 		it.Says = fmt.Sprintf("%s was read on %s, after %s, %s", e.what, e.at.Day(), to, day)
 	}

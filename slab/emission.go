@@ -57,7 +57,8 @@ func (f Floor) onDishes(judge func(dishes []evidence.Judged[Dish]) evidence.Find
 func enoughDishes(f Floor) evidence.Finding {
 	return f.onDishes(func(dishes []evidence.Judged[Dish]) evidence.Finding {
 		usable, unusable := evidence.TallyOf(dishes, dishUsable)
-		return f.count(usable, unusable, evidence.Dishes, "dish", "dishes")
+		return f.count(usable, unusable, evidence.Dishes, "dish", "dishes",
+			evidence.Rows(dishes, func(d Dish) evidence.Place { return d.Place }))
 	})
 }
 

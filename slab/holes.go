@@ -90,7 +90,8 @@ const noHole = "no hole was read"
 func enoughHoles(f Floor) evidence.Finding {
 	return f.onHoles(func(holes []evidence.Judged[Hole]) evidence.Finding {
 		usable, unusable := evidence.TallyOf(holes, holeUsable)
-		return f.count(usable, unusable, evidence.Holes, "hole", "holes")
+		return f.count(usable, unusable, evidence.Holes, "hole", "holes",
+			evidence.Rows(holes, func(h Hole) evidence.Place { return h.Place }))
 	})
 }
 

@@ -61,10 +61,12 @@ func within3ft(x1, y1, x2, y2 evidence.Reading) bool {
 }
 
 // count answers whether enough holes or dishes were taken.
-func (f Floor) count(usable, unusable int, unit evidence.Unit, one, many string) evidence.Finding {
+func (f Floor) count(usable, unusable int, unit evidence.Unit, one, many string, rows []evidence.Place) evidence.Finding {
 	needed, known := HolesNeeded(f.Size)
-	return evidence.Tally{
+	counted := evidence.Tally{
 		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
 		Unit: unit, One: one, Many: many,
 	}.Find(f.Size)
+	counted.Evidence = rows
+	return counted
 }

@@ -103,10 +103,12 @@ func enoughSubfloor(f Floor) evidence.Finding {
 func (f Floor) tally(things []evidence.Judged[Row], per1000 int, one, many string) evidence.Finding {
 	usable, unusable := evidence.TallyOf(things, f.counts)
 	needed, known := Needed(f.Size, per1000)
-	return evidence.Tally{
+	counted := evidence.Tally{
 		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
 		Unit: evidence.Pieces, One: one, Many: many,
 	}.Find(f.Size)
+	counted.Evidence = evidence.Rows(things, func(r Row) evidence.Place { return r.Place })
+	return counted
 }
 
 func subfloorMC(f Floor) evidence.Finding {

@@ -108,7 +108,8 @@ func (t tables) change(c string) error {
 	return t.set(name, line, column, value)
 }
 
-// judgeFolder runs check on a record and gives its JSON, or what it complained
+// judgeFolder, which must not run beside itself because the command-line
+// library shares its help flag between runs, runs check on a record and gives its JSON, or what it complained
 // of. The exit code must agree with the verdicts.
 func judgeFolder(dir string) (report.Answer, error) {
 	var out, faults bytes.Buffer

@@ -102,6 +102,17 @@ func TallyOf[T any](things []Judged[T], usable func(T) bool) (good, bad int) {
 	return good, bad
 }
 
+// Rows are the places of all judged rows of things.
+func Rows[T any](things []Judged[T], place func(T) Place) []Place {
+	var places []Place
+	for _, thing := range things {
+		for _, r := range thing.Rows {
+			places = append(places, place(r))
+		}
+	}
+	return places
+}
+
 // Find answers whether enough were taken, on an area of that size.
 func (t Tally) Find(size Reading) Finding {
 	f := Finding{Outcome: Enough(t.Usable, t.Unusable, t.Needed, t.Known), Value: strconv.Itoa(t.Usable), Unit: t.Unit}

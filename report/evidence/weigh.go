@@ -165,7 +165,7 @@ func brokenReason(w Item, items []Item, acc Acceptance) string {
 func metReason(w Item, items []Item, acc Acceptance) string {
 	s := w.clause()
 	if n := len(items); n > 1 {
-		s += fmt.Sprintf(", the nearest to its limit of %d values", n)
+		s += fmt.Sprintf(", the nearest of %d values to its limit", n)
 	}
 	s += guard(w, acc) + "; " + limitClause(w.Limit)
 	room, _, bounded := w.margin(acc)
