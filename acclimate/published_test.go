@@ -120,17 +120,19 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 
 func TestHumidityCheckpoints(t *testing.T) {
 	for _, row := range published.Rows(t, "dewpoint-checkpoints.csv") {
-		temp, rh := published.Number(t, row[0]), published.Number(t, row[1])
-		vapour, err := acclimate.VapourPressure(temp, rh)
-		if err != nil {
-			t.Fatal(err)
-		}
-		ratio, err := acclimate.HumidityRatio(vapour, acclimate.StandardPressure)
-		if err != nil {
-			t.Fatal(err)
-		}
-		near(t, row[0]+" C "+row[1]+" % humidity ratio", ratio, published.Number(t, row[5]), 1e-6)
-		near(t, row[0]+" C "+row[1]+" % absolute humidity", acclimate.AbsoluteHumidity(vapour, temp), published.Number(t, row[6]), 0.001)
+		t.Run(row[0]+"C "+row[1]+"%", func(t *testing.T) {
+			temp, rh := published.Number(t, row[0]), published.Number(t, row[1])
+			vapour, err := acclimate.VapourPressure(temp, rh)
+			if err != nil {
+				t.Fatal(err)
+			}
+			ratio, err := acclimate.HumidityRatio(vapour, acclimate.StandardPressure)
+			if err != nil {
+				t.Fatal(err)
+			}
+			near(t, "humidity ratio", ratio, published.Number(t, row[5]), 1e-6)
+			near(t, "absolute humidity", acclimate.AbsoluteHumidity(vapour, temp), published.Number(t, row[6]), 0.001)
+		})
 	}
 }
 

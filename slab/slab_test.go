@@ -73,15 +73,17 @@ func TestHolesNeeded(t *testing.T) {
 func TestSaltRHAgainstGreenspan(t *testing.T) {
 	salts := []string{"LiCl", "MgCl2", "K2CO3", "NaCl", "KCl", "KNO3", "K2SO4"}
 	for _, row := range published.Rows(t, "greenspan-1977.csv") {
-		for i, salt := range salts {
-			got, err := slab.SaltRH(salt, published.Number(t, row[0]))
-			if err != nil {
-				t.Fatal(err)
+		t.Run(row[0]+"C", func(t *testing.T) {
+			for i, salt := range salts {
+				got, err := slab.SaltRH(salt, published.Number(t, row[0]))
+				if err != nil {
+					t.Fatal(err)
+				}
+				if want := published.Number(t, row[i+1]); math.Abs(got-want) > 0.006 {
+					t.Errorf("%s: %.3f %%, printed %.2f", salt, got, want)
+				}
 			}
-			if want := published.Number(t, row[i+1]); math.Abs(got-want) > 0.006 {
-				t.Errorf("%s at %s C: %.3f %%, printed %.2f", salt, row[0], got, want)
-			}
-		}
+		})
 	}
 	for _, bad := range []struct {
 		salt string

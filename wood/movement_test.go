@@ -189,3 +189,30 @@ func BenchmarkRHFor(b *testing.B) {
 		}
 	}
 }
+
+// Every printed shrinkage of a species that the table of coefficients names
+// the same way.
+func TestShrinkageAgainstTables43And44(t *testing.T) {
+	printed := map[string][]string{}
+	for _, row := range published.Rows(t, "wood-shrinkage.csv") {
+		printed[row[0]] = row
+	}
+	compared := 0
+	for _, s := range wood.SpeciesTable() {
+		row, named := printed[s.Common]
+		if !named {
+			continue
+		}
+		t.Run(s.Common, func(t *testing.T) {
+			for cell, got := range map[string]float64{row[1]: s.RadialShrinkage, row[2]: s.TangentShrinkage} {
+				if cell != "" && math.Abs(got-published.Number(t, cell)) > 1e-9 {
+					t.Errorf("shrinkage %v, printed %s", got, cell)
+				}
+			}
+		})
+		compared++
+	}
+	if compared < 50 {
+		t.Errorf("only %d species were compared", compared)
+	}
+}

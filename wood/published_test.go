@@ -38,11 +38,13 @@ func TestEMCOutOfRangeIsAnError(t *testing.T) {
 // FPL-GTR-6, Figure 5: the digitised points, and nothing off the grid.
 func TestTemperatureCorrectionOnTheGrid(t *testing.T) {
 	for _, row := range published.Rows(t, "pin-temperature.csv") {
-		temp, shown, add := evidence.Typed(row[0], ""), evidence.Typed(row[1], ""), evidence.Typed(row[2], "")
-		got, ok := wood.ForTemperature(shown.Exact(), temp.Exact())
-		if want := shown.Exact().Add(add.Exact()); !ok || got.Cmp(want) != 0 {
-			t.Errorf("%s %% at %s C: got %s, want %s", row[1], row[0], got.Text(), want.Text())
-		}
+		t.Run(row[1]+"% at "+row[0]+"C", func(t *testing.T) {
+			temp, shown, add := evidence.Typed(row[0], ""), evidence.Typed(row[1], ""), evidence.Typed(row[2], "")
+			got, ok := wood.ForTemperature(shown.Exact(), temp.Exact())
+			if want := shown.Exact().Add(add.Exact()); !ok || got.Cmp(want) != 0 {
+				t.Errorf("got %s, want %s", got.Text(), want.Text())
+			}
+		})
 	}
 	for _, off := range [][2]string{{"-20.1", "12"}, {"50.1", "12"}, {"20", "5.9"}, {"20", "25.1"}} {
 		if got, ok := wood.ForTemperature(evidence.Typed(off[1], "").Exact(), evidence.Typed(off[0], "").Exact()); ok {
@@ -72,17 +74,19 @@ func TestSpeciesCorrectionAgainstTheTable(t *testing.T) {
 	}
 	fir := table["Douglas-fir (coast)"]
 	for species, row := range table {
-		for shown := 8.0; shown <= 24; shown += 4 {
-			logR := (math.Log10(shown) - fir[0]) / fir[1]
-			want := math.Pow(10, row[0]+row[1]*logR)
-			got, ok := wood.ForSpecies(shown, "Douglas-fir", species)
-			switch poor := species == "Oak, white" || species == "Ash, black"; {
-			case poor && ok:
-				t.Errorf("%s is a poor fit and must be refused, got %.2f", species, got)
-			case !poor && (!ok || math.Abs(got-want) > 1e-9):
-				t.Errorf("%s at %.0f %%: got %.4f, want %.4f", species, shown, got, want)
+		t.Run(species, func(t *testing.T) {
+			for shown := 8.0; shown <= 24; shown += 4 {
+				logR := (math.Log10(shown) - fir[0]) / fir[1]
+				want := math.Pow(10, row[0]+row[1]*logR)
+				got, ok := wood.ForSpecies(shown, "Douglas-fir", species)
+				switch poor := species == "Oak, white" || species == "Ash, black"; {
+				case poor && ok:
+					t.Errorf("a poor fit must be refused, got %.2f", got)
+				case !poor && (!ok || math.Abs(got-want) > 1e-9):
+					t.Errorf("at %.0f %%: got %.4f, want %.4f", shown, got, want)
+				}
 			}
-		}
+		})
 	}
 	if _, ok := wood.ForSpecies(12, "Douglas-fir", "hickory"); ok {
 		t.Error("the table knows no hickory")
