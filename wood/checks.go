@@ -161,16 +161,31 @@ func enoughBoards(f Floor) evidence.Finding {
 		return evidence.Unneeded("%s", f.NoFlooring)
 	}
 	lots := f.Lots()
+	if dry := slices.ContainsFunc(lots, func(lot Lot) bool { return lot.Read > 0 }); len(lots) > 0 && !dry {
+		return evidence.Unshown("no board was read again since it was wetted")
+	}
 	var all []evidence.Judged[Row]
 	var each []evidence.Finding
 	for _, lot := range lots {
 		all = append(all, lot.Boards...)
+		if lot.Read == 0 { // water left it with nothing: its boards are unusable
+			all = append(all, f.lost(lot)...)
+			each = append(each, evidence.Unshown("%s: %s", lot.Title(), evidence.WetSince))
+			continue
+		}
 		each = append(each, setAside(lot))
 		if len(lots) > 1 {
 			each = append(each, f.enoughOfLot(lot))
 		}
 	}
 	return evidence.Worst(append([]evidence.Finding{f.tally(all, 40, "board", "boards")}, each...)...)
+}
+
+// lost are the boards of a lot that were read before it was wetted, without
+// rows.
+func (f Floor) lost(lot Lot) []evidence.Judged[Row] {
+	ofLot := slices.DeleteFunc(f.Of(OfFlooring), func(r Row) bool { return !evidence.Same(r.Lot, lot.Name) })
+	return evidence.Latest(ofLot, f.Wet, pieceName, readTime)
 }
 
 func (f Floor) enoughOfLot(lot Lot) evidence.Finding {
