@@ -127,7 +127,7 @@ func (d *decoder) usable(c *report.Cell) bool {
 	case truthCell:
 		d.fault("%s is a truth value; write yes, no, a number or words", c.Text)
 	case errorCell:
-		d.fault("%s is an error value; write what was observed, or clear the cell", c.Text)
+		d.fault("%s", saying(c.Text, "is an error value; write what was observed, or clear the cell"))
 	case noResultCell:
 		d.fault("is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value")
 	default:

@@ -180,7 +180,7 @@ func TestWorkbookFaults(t *testing.T) {
 	for _, c := range []struct{ name, cells, want string }{
 		{"a decimal comma", inlines("2026-03-04 08:30", "70", "84,7"), at + `"RH (%)": "84,7" is not a plain number; write 84.7`},
 		{"a truth value", inlines("2026-03-04 08:30", "70") + `<c t="b"><v>1</v></c>`, at + `"RH (%)": TRUE is a truth value; write yes, no, a number or words`},
-		{"an error value", inlines("2026-03-04 08:30", "70") + `<c t="e"><f>1/0</f><v>#DIV/0!</v></c>`, at + `"RH (%)": #DIV/0! is an error value; write what was observed, or clear the cell`},
+		{"an error value", inlines("2026-03-04 08:30", "70") + `<c t="e"><f>1/0</f><v>#DIV/0!</v></c>`, at + `"RH (%)": "#DIV/0!" is an error value; write what was observed, or clear the cell`},
 		{"no result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f></c>`, at + `"RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`},
 		{"an empty result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f><v></v></c>`, at + `"RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`},
 		{"a plain number for a time", `<c><v>46085.5</v></c>` + inlines("70", "40"), at + `"Read at": "46085.5" is a number, not a time; write the day and the time, such as 2026-03-04 08:30`},
