@@ -66,23 +66,10 @@ func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
 	apart := func(r rune) bool { return strings.ContainsRune(",; \t\r\n\u00a0", r) }
 	for _, typed := range strings.FieldsFunc(words(c), apart) {
 		id := strings.ToLower(typed)
-		if !slices.Contains(checkIDs(), id) {
-			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", nearest(typed, checkIDs())))
+		if !slices.Contains(report.Order(), id) {
+			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", nearest(typed, report.Order())))
 			continue
 		}
 		s.Waives = append(s.Waives, id)
-	}
-}
-
-// checkIDs are the ids of all checks, in the order of the reports.
-func checkIDs() []string {
-	return []string{
-		"air-range", "air-held", "air-usual", "surface-dew",
-		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
-		"emission-dishes", "emission-time", "emission-rate", "slab-ph", "slab-cm",
-		"other-tests", "scan-probed", "heat-run", "heated-surface", "below-dry",
-		"subfloor-count", "subfloor-mc", "subfloor-spots",
-		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady",
-		"wood-difference", "climate-range", "calibration", "probe-check", "reading-age",
 	}
 }
