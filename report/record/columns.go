@@ -8,11 +8,15 @@ import (
 )
 
 // words settles that a cell is text, and gives it without the space around it.
+// A number is the one stored, however its cell shows it: hole 7 is one hole.
 func words(c *report.Cell) string {
-	if c.Kind == percentCell {
+	switch c.Kind {
+	case report.NumberCell:
+		c.Text = shorn(c.Text)
+	case percentCell:
 		c.Text += "%"
 	}
-	c.Kind = report.TextCell
+	c.Kind, c.Places = report.TextCell, 0
 	return strings.TrimSpace(c.Text)
 }
 

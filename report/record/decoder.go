@@ -98,7 +98,13 @@ func (d *decoder) faultAt(name, format string, args ...any) {
 	d.fault(format, args...)
 }
 
+// mostFaults is how many faults are kept: nobody mends more in one go.
+const mostFaults = 1_000_000
+
 func (d *decoder) faultIn(header, text string) {
+	if len(d.faults) == mostFaults {
+		return
+	}
 	d.faults = append(d.faults, Fault{d.cell(), header, text, d.order})
 }
 
@@ -130,6 +136,8 @@ func (d *decoder) usable(c *report.Cell) bool {
 		d.fault("%s", saying(c.Text, "is an error value; write what was observed, or clear the cell"))
 	case noResultCell:
 		d.fault("is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value")
+	case coveredCell:
+		d.fault("%s", saying(c.Text, "lies under a merged cell, where nobody sees it; split the merged cell and write what was observed, or clear this one"))
 	default:
 		return d.holdable(c)
 	}

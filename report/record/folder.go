@@ -24,7 +24,7 @@ func openFolder(name, path string) (origin, error) {
 	if err != nil {
 		return origin{}, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
 	}
-	o := origin{name: name, tables: map[string]*source{}}
+	o := newOrigin(name)
 	sum := sha256.New()
 	for _, e := range entries {
 		if !regular(path, e) {
@@ -66,8 +66,9 @@ func (o *origin) addFile(file, folder string, sum hash.Hash) error {
 	}
 	fmt.Fprintf(sum, "%s\x00%d\x00", file, len(data))
 	sum.Write(data)
-	o.tables[table], err = readCSV(table, file, data)
-	return err
+	src := o.source(table, file, "")
+	o.tables[table] = src
+	return src.readCSV(data)
 }
 
 // tableOfFile is the table a file name stands for, or empty.
@@ -80,30 +81,32 @@ func tableOfFile(file string) string {
 	return ""
 }
 
-// readCSV is one CSV file as a table. Its header is its first line that is
-// not blank; its rows are numbered by their lines.
-func readCSV(table, file string, data []byte) (*source, error) {
-	data = bytes.TrimPrefix(data, []byte("\ufeff"))
+// byteOrderMark may begin a text in UTF-8 and is no part of it.
+const byteOrderMark = "\ufeff"
+
+// readCSV fills a table from its CSV file. Its header is its first line that
+// is not blank; its rows are numbered by their lines.
+func (s *source) readCSV(data []byte) error {
+	data = bytes.TrimPrefix(data, []byte(byteOrderMark))
 	if !utf8.Valid(data) || bytes.IndexByte(data, 0) >= 0 {
-		return nil, fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", file)
+		return fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", s.file)
 	}
-	src := &source{Table: report.Table{Name: table}, file: file}
 	r := csv.NewReader(bytes.NewReader(data))
 	r.Comma = separator(data)
 	r.FieldsPerRecord = -1
 	r.ReuseRecord = true
-	src.comma = r.Comma == ';'
+	s.comma = r.Comma == ';'
 	for first := true; ; first = false {
 		fields, err := r.Read()
 		if err == io.EOF {
-			return src, nil
+			return nil
 		}
 		if err != nil {
-			return nil, broken(file, err)
+			return broken(s.file, err)
 		}
 		line, _ := r.FieldPos(0)
-		if err := src.line(first, line, fields); err != nil {
-			return nil, err
+		if err := s.line(first, line, fields); err != nil {
+			return err
 		}
 	}
 }

@@ -53,7 +53,8 @@ func checksTable() table[report.InstrumentCheck] {
 // fractions of one where that reads RH.
 func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
 	return column[report.InstrumentCheck]{name: title, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
-		meter, _ := d.job.Instruments.Find(d.typed("Instrument").Text)
+		named := d.typed("Instrument")
+		meter, _ := d.job.Instruments.Find(words(&named))
 		switch meter.Kind {
 		case evidence.Probe, evidence.SingleUse, evidence.AirMeter:
 			*field(row) = d.number(c, fraction)

@@ -31,7 +31,7 @@ func (d *decoder) written(c *report.Cell) (string, string) {
 	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
 		return "", saying(c.Text, "is a date, not a number; write the number, and format the cell as one")
 	}
-	text := strings.TrimSpace(c.Text)
+	text := padded(strings.TrimSpace(c.Text), c.Places)
 	if d.src.comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
 		text = strings.Replace(text, ",", ".", 1)
 	}

@@ -8,7 +8,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"path"
 	"strings"
 )
 
@@ -88,7 +87,7 @@ func (p pack) walk(part string, read func(d *xml.Decoder, root xml.StartElement)
 		return fmt.Errorf("%s cannot be unpacked: %w", part, err)
 	}
 	defer r.Close()
-	d := xml.NewDecoder(bufio.NewReaderSize(r, 1<<16))
+	d := xml.NewDecoder(unmarked(r))
 	d.CharsetReader = func(charset string, _ io.Reader) (io.Reader, error) {
 		return nil, fmt.Errorf("its encoding is %s, not UTF-8", charset)
 	}
@@ -96,6 +95,16 @@ func (p pack) walk(part string, read func(d *xml.Decoder, root xml.StartElement)
 		return fmt.Errorf("%s: %w", part, err)
 	}
 	return nil
+}
+
+// unmarked is a text without the byte order mark that many writers begin it
+// with.
+func unmarked(r io.Reader) io.Reader {
+	b := bufio.NewReaderSize(r, 1<<16)
+	if mark, _ := b.Peek(len(byteOrderMark)); string(mark) == byteOrderMark {
+		_, _ = b.Discard(len(mark))
+	}
+	return b
 }
 
 // document reads one root and nothing but space around it.
@@ -158,43 +167,4 @@ func attr(e xml.StartElement, name string) (string, bool) {
 		}
 	}
 	return "", false
-}
-
-// links are the relationships of a part: targets by their ids and kinds.
-type links struct {
-	Links []struct {
-		ID     string `xml:"Id,attr"`
-		Type   string `xml:"Type,attr"`
-		Target string `xml:"Target,attr"`
-	} `xml:"Relationship"`
-}
-
-// links are the relationships of a part, with targets as part names. A part
-// without any has none.
-func (p pack) links(part string) (links, error) {
-	var l links
-	folder, base := path.Split(part)
-	rels := folder + "_rels/" + base + ".rels"
-	if !p.has(rels) {
-		return l, nil
-	}
-	err := p.walk(rels, func(d *xml.Decoder, root xml.StartElement) error { return d.DecodeElement(&l, &root) })
-	for i, link := range l.Links {
-		target := strings.ReplaceAll(link.Target, `\`, "/")
-		if !strings.HasPrefix(target, "/") {
-			target = path.Join("/", folder, target)
-		}
-		l.Links[i].Target = strings.TrimPrefix(path.Clean(target), "/")
-	}
-	return l, err
-}
-
-// kind is the target of the first relationship of a kind, or empty.
-func (l links) kind(kind string) string {
-	for _, link := range l.Links {
-		if path.Base(link.Type) == kind {
-			return link.Target
-		}
-	}
-	return ""
 }

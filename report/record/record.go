@@ -17,7 +17,7 @@ var ErrNoArea = errors.New("no area is listed")
 type Record struct {
 	Name    string         // base name of the folder or file, never a path
 	SHA256  string         // in hex; of a folder, over its known tables
-	NotRead []string       // sheets or files that are no table of a record, sorted
+	NotRead []string       // sheets or files that are no table of a record
 	Tables  []report.Table // the known tables as they stand, in the design's order
 	Job     report.Job
 }
@@ -53,6 +53,16 @@ type origin struct {
 	name, sum string
 	notRead   []string
 	tables    map[string]*source
+	left      *room
+}
+
+func newOrigin(name string) origin {
+	return origin{name: name, tables: map[string]*source{}, left: &room{mostRows, mostCells}}
+}
+
+// source is a table to come, from a file or from a sheet of it.
+func (o *origin) source(table, file, sheet string) *source {
+	return &source{Table: report.Table{Name: table}, file: file, sheet: sheet, left: o.left}
 }
 
 // most is the most bytes of a file, or of a workbook unpacked, that are read.

@@ -29,8 +29,8 @@ func (w *workbook) read(src *source, part string) error {
 		}
 		return children(d, r.data)
 	})
-	if errors.As(err, new(tooBig)) {
-		return fmt.Errorf("%s %q: %w", w.name, src.sheet, err)
+	if big := tooBig(""); errors.As(err, &big) {
+		return fmt.Errorf("%s %q: %w", w.name, src.sheet, big)
 	}
 	if err != nil {
 		return w.damaged("the sheet %q does not read to its end: %w", src.sheet, err)
@@ -39,10 +39,13 @@ func (w *workbook) read(src *source, part string) error {
 }
 
 func (r *reader) data(e xml.StartElement) error {
-	if e.Name.Local != "sheetData" {
-		return r.d.Skip()
+	switch e.Name.Local {
+	case "sheetData":
+		return children(r.d, r.line)
+	case "mergeCells":
+		return r.merged()
 	}
-	return children(r.d, r.line)
+	return r.d.Skip()
 }
 
 // line reads a row.
@@ -110,22 +113,6 @@ func (r *reader) move(ref string, placed bool) error {
 	return nil
 }
 
-// cellAt is the column and row of a reference such as B7, or nought.
-func cellAt(ref string) (column, row int) {
-	i := 0
-	for ; i < len(ref) && i < 4 && ref[i] >= 'A' && ref[i] <= 'Z'; i++ {
-		column = column*26 + int(ref[i]-'A') + 1
-	}
-	if !digits(ref[i:]) {
-		return 0, 0
-	}
-	row, err := strconv.Atoi(ref[i:])
-	if err != nil {
-		return 0, 0
-	}
-	return column, row
-}
-
 func (r *reader) format(e xml.StartElement) (format, error) {
 	s, ok := attr(e, "s")
 	if !ok || s == "0" && len(r.formats) == 0 {
@@ -186,7 +173,7 @@ func (r *reader) typed(kind, stored string, f format) (report.Cell, error) {
 	case "e":
 		return report.Cell{Kind: errorCell, Text: stored}, nil
 	case "d":
-		return isoCell(stored), nil
+		return isoCell(stored, f), nil
 	case "b":
 		switch strings.TrimSpace(stored) {
 		case "1", "true":

@@ -46,7 +46,7 @@ func (w *workbook) numberCell(stored string, f format) (report.Cell, bool) {
 	case f == percentage:
 		c.Kind, c.Text = percentCell, decimal.RequireFromString(text).Shift(2).String()
 	case f > decimals:
-		c.Text = padded(text, f.places())
+		c.Places = f.places()
 	case f == dayFormat, f == clockFormat:
 		if t, ok := w.clock(stored); ok {
 			return clockCell(t, f), true
@@ -63,6 +63,15 @@ func padded(text string, places int) string {
 		return whole + "." + fraction + strings.Repeat("0", missing)
 	}
 	return text
+}
+
+// shorn is a stored number as an identifier, without the noughts that its
+// writer may have left behind its point: 7.0 is 7.
+func shorn(text string) string {
+	if !strings.Contains(text, ".") {
+		return text
+	}
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".")
 }
 
 // clock is the time that a stored number of days stands for, to the nearest
@@ -89,11 +98,12 @@ func clockCell(t time.Time, f format) report.Cell {
 }
 
 // isoCell is a cell stored as an ISO 8601 text: a day, or a day and a time.
-func isoCell(stored string) report.Cell {
+func isoCell(stored string, f format) report.Cell {
 	stored = strings.TrimSpace(stored)
-	t, err := time.Parse("2006-01-02T15:04:05", strings.TrimSuffix(stored, "Z"))
-	if err == nil {
-		return clockCell(t.Round(time.Second), clockFormat)
+	for _, layout := range []string{"2006-01-02T15:04:05", "2006-01-02T15:04"} {
+		if t, err := time.Parse(layout, strings.TrimSuffix(stored, "Z")); err == nil {
+			return clockCell(t.Round(time.Second), f)
+		}
 	}
 	return report.Cell{Kind: report.TextCell, Text: stored}
 }

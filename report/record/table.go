@@ -16,7 +16,8 @@ type source struct {
 	top    int           // the number of the header's row
 	comma  bool          // numbers may be typed with a decimal comma
 	strays []stray       // the first value beyond the header in each row
-	room   []report.Cell // for the rows to come
+	spare  []report.Cell // for the rows to come
+	left   *room         // of the record that the table is of
 }
 
 // stray is a value that stands in no column of the table.
@@ -31,15 +32,29 @@ const (
 	truthCell                                 // TRUE or FALSE
 	errorCell                                 // an error value
 	noResultCell                              // a formula without a stored result
+	coveredCell                               // anything under a merged cell
 )
 
-// What a table may hold at most: rows as a spreadsheet has them, and columns
-// and cells that none comes near.
+// What may be read at most: rows as a sheet has them, columns that no table
+// comes near, and cells for a logger that fills a sheet. A few bytes of an
+// archive can unpack to more than any machine holds.
 const (
 	mostRows  = 1_048_576
 	widest    = 256
-	mostCells = 16_000_000
+	mostCells = 8_000_000
 )
+
+// room is what is left of the rows and cells that a record may hold.
+type room struct{ rows, cells int }
+
+// take takes a row out of the room, or says that it does not fit.
+func (r *room) take(cells int) error {
+	r.rows, r.cells = r.rows-1, r.cells-cells
+	if r.rows < 0 || r.cells < 0 {
+		return tooBig("has more rows than fit into one record; split the record or thin its logger rows")
+	}
+	return nil
+}
 
 // tooBig says that a table would not fit in memory.
 type tooBig string
@@ -54,12 +69,16 @@ func (s *source) put(row, column int, c report.Cell) error {
 	if column >= len(s.Header) || s.Header[column] == "" {
 		if n := len(s.strays); n == 0 || s.strays[n-1].row != row {
 			s.strays = append(s.strays, stray{row, column, c.Text})
+			return s.left.take(1)
 		}
 		return nil
 	}
 	if n := len(s.Rows); n == 0 || s.Rows[n-1].Number != row {
-		if row > mostRows || (n+1)*len(s.Header) > mostCells {
+		if row > mostRows {
 			return tooBig("has more rows than a spreadsheet can hold; split the record or thin its logger rows")
+		}
+		if err := s.left.take(len(s.Header)); err != nil {
+			return err
 		}
 		s.Rows = append(s.Rows, report.TableRow{Number: row, Cells: s.cells()})
 	}
@@ -70,11 +89,11 @@ func (s *source) put(row, column int, c report.Cell) error {
 // cells is room for a row's cells, cut from a larger piece.
 func (s *source) cells() []report.Cell {
 	n := len(s.Header)
-	if len(s.room) < n {
-		s.room = make([]report.Cell, n*min(max(len(s.Rows), 4), 512))
+	if len(s.spare) < n {
+		s.spare = make([]report.Cell, n*min(max(len(s.Rows), 4), 512))
 	}
-	row := s.room[:n:n]
-	s.room = s.room[n:]
+	row := s.spare[:n:n]
+	s.spare = s.spare[n:]
 	return row
 }
 

@@ -2,6 +2,7 @@ package record
 
 import (
 	"encoding/xml"
+	"errors"
 	"strconv"
 	"strings"
 )
@@ -11,6 +12,9 @@ func (w *workbook) readTexts(d *xml.Decoder, _ xml.StartElement) error {
 	return children(d, func(e xml.StartElement) error {
 		if e.Name.Local != "si" {
 			return d.Skip()
+		}
+		if len(w.texts) == mostCells {
+			return errors.New("it lists more texts than a record has cells")
 		}
 		s, err := richText(d)
 		w.texts = append(w.texts, s)

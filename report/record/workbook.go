@@ -6,8 +6,8 @@ import (
 	"encoding/xml"
 	"fmt"
 	"path"
+	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -38,7 +38,8 @@ func openWorkbook(name, path string) (origin, error) {
 		return origin{}, err
 	}
 	sum := sha256.Sum256(data)
-	o := origin{name: name, sum: hex.EncodeToString(sum[:]), tables: map[string]*source{}}
+	o := newOrigin(name)
+	o.sum = hex.EncodeToString(sum[:])
 	return o, o.addSheets(&workbook{pack: p})
 }
 
@@ -57,7 +58,7 @@ func (o *origin) addSheets(w *workbook) error {
 		if was := o.tables[table]; was != nil {
 			return fmt.Errorf("%s: the sheets %q and %q are both the table %s; keep one of them", o.name, was.sheet, s.Name, table)
 		}
-		src := &source{Table: report.Table{Name: table}, file: o.name, sheet: s.Name}
+		src := o.source(table, o.name, s.Name)
 		if err := w.read(src, part); err != nil {
 			return err
 		}
@@ -136,4 +137,43 @@ func (w *workbook) partOf(s sheet) string {
 		}
 	}
 	return "the part of the sheet " + s.Name
+}
+
+// links are the relationships of a part: targets by their ids and kinds.
+type links struct {
+	Links []struct {
+		ID     string `xml:"Id,attr"`
+		Type   string `xml:"Type,attr"`
+		Target string `xml:"Target,attr"`
+	} `xml:"Relationship"`
+}
+
+// links are the relationships of a part, with targets as part names. A part
+// without any has none.
+func (p pack) links(part string) (links, error) {
+	var l links
+	folder, base := path.Split(part)
+	rels := folder + "_rels/" + base + ".rels"
+	if !p.has(rels) {
+		return l, nil
+	}
+	err := p.walk(rels, func(d *xml.Decoder, root xml.StartElement) error { return d.DecodeElement(&l, &root) })
+	for i, link := range l.Links {
+		target := strings.ReplaceAll(link.Target, `\`, "/")
+		if !strings.HasPrefix(target, "/") {
+			target = path.Join("/", folder, target)
+		}
+		l.Links[i].Target = strings.TrimPrefix(path.Clean(target), "/")
+	}
+	return l, err
+}
+
+// kind is the target of the first relationship of a kind, or empty.
+func (l links) kind(kind string) string {
+	for _, link := range l.Links {
+		if path.Base(link.Type) == kind {
+			return link.Target
+		}
+	}
+	return ""
 }
