@@ -40,14 +40,19 @@ type decisionTable struct {
 }
 
 // decisionPage is one row an area on one printed page. Where all that is to be
-// said would print too small, the areas' own sheets say the rest of it.
+// said would print too small, the areas' own sheets say the rest of it; where
+// the areas are too many even so, it runs on over several pages.
 func decisionPage(b Book, t titles) page {
-	const readable = 0.6
+	const readable, smallest = 0.6, 0.4
 	var p page
 	for _, most := range []int{mostLines, 14, 8, 5} {
 		if p = largest(b, t, most); p.scale() >= readable {
-			break
+			return p
 		}
+	}
+	if p.scale() < smallest {
+		p = decisionTable{b, t, 1, mostLines}.page()
+		p.single = false
 	}
 	return p
 }
@@ -165,25 +170,6 @@ func (t decisionTable) provisos(d report.Decision, sheet string) cell {
 	return text(fitted(listed(all), restWidth*t.narrowed, mostLines, func(from int) string {
 		return fmt.Sprintf("and %d more on sheet %s", len(all)-from, sheet)
 	}))
-}
-
-func named(a report.Area) []string {
-	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of laying recorded"}
-	if a.LayOn.Shown() {
-		lines[1] = "to be laid on " + a.LayOn.Written
-	}
-	if a.Name != "" {
-		lines = append([]string{a.Name}, lines...)
-	}
-	return lines
-}
-
-func stack(a report.Area) []string {
-	return []string{
-		"covering: " + orElse(a.Covering, "none named"),
-		"adhesive: " + orElse(a.Adhesive, "none named"),
-		"membrane: " + orElse(a.Membrane, "none named"),
-	}
 }
 
 func decisionFoot() []row {

@@ -65,6 +65,23 @@ func TestTheDecisionIsOnePrintedPage(t *testing.T) {
 	}
 }
 
+func TestTooManyAreasForOnePageRunOnUnderTheirHeader(t *testing.T) {
+	for _, c := range []struct{ areas, tall int }{{8, 1}, {60, 0}} {
+		b := sample()
+		b.Decisions = slices.Repeat(b.Decisions[:1], c.areas)
+		f := opened(t, b)
+		if layout, err := f.GetPageLayout("Decision"); err != nil || *layout.FitToHeight != c.tall || *layout.FitToWidth != 1 {
+			t.Errorf("%d areas: the layout is %+v (%v), want %d tall", c.areas, layout, err, c.tall)
+		}
+		at, _ := found(t, f, "Decision", "Area")
+		_, head, _ := excelize.CellNameToCoordinates(at)
+		want := fmt.Sprintf("'Decision'!$%d:$%d", head, head)
+		if !slices.ContainsFunc(f.GetDefinedName(), func(n excelize.DefinedName) bool { return n.Scope == "Decision" && n.RefersTo == want }) {
+			t.Errorf("%d areas: no page repeats %s", c.areas, want)
+		}
+	}
+}
+
 // found is the address and the text of the first cell that begins so.
 func found(t *testing.T, f *excelize.File, sheet, begins string) (at, text string) {
 	t.Helper()

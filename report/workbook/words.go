@@ -86,6 +86,25 @@ func tested(d report.Decision) string {
 	return holes + "\n" + boards
 }
 
+func named(a report.Area) []string {
+	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of laying recorded"}
+	if a.LayOn.Shown() {
+		lines[1] = "to be laid on " + a.LayOn.Written
+	}
+	if a.Name != "" {
+		lines = append([]string{a.Name}, lines...)
+	}
+	return lines
+}
+
+func stack(a report.Area) []string {
+	return []string{
+		"covering: " + orElse(a.Covering, "none named"),
+		"adhesive: " + orElse(a.Adhesive, "none named"),
+		"membrane: " + orElse(a.Membrane, "none named"),
+	}
+}
+
 func orElse(s, other string) string {
 	if s == "" {
 		return other
