@@ -85,8 +85,9 @@ func airUsual(r Room) evidence.Finding {
 	return r.judge(w)
 }
 
-// JudgedAir are the air rows behind air-range and air-held: those in either
-// window, and the last at or before its start.
+// JudgedAir are the air rows behind air-range, air-held and surface-dew: those
+// in either window, the last at or before its start, and, where the dew point
+// is asked for, those nearest in time to a surface.
 func (r Room) JudgedAir() []Air {
 	var windows []window
 	if w, known := r.latestDay(); known {
@@ -99,10 +100,11 @@ func (r Room) JudgedAir() []Air {
 	for i, w := range windows {
 		before[i] = r.lastBefore(w.from)
 	}
+	dew := r.dewTimes()
 	var judged []Air
 	for _, a := range r.Air {
 		at := a.ReadAt
-		behind := !at.Shown()
+		behind := !at.Shown() || dew[at.First.UnixNano()]
 		for i, w := range windows {
 			behind = behind || at.First.Equal(before[i]) || !at.First.Before(w.from) && !at.First.After(w.to)
 		}
@@ -111,4 +113,24 @@ func (r Room) JudgedAir() []Air {
 		}
 	}
 	return judged
+}
+
+// dewTimes are the times of the air rows that surface-dew compares with.
+func (r Room) dewTimes() map[int64]bool {
+	times := map[int64]bool{}
+	if r.NoDew != "" {
+		return times
+	}
+	for _, spot := range r.JudgedSurfaces() {
+		for _, s := range spot.Rows {
+			if !s.ReadAt.Shown() {
+				continue
+			}
+			near, _ := r.AirNear(s)
+			for _, a := range near {
+				times[a.ReadAt.First.UnixNano()] = true
+			}
+		}
+	}
+	return times
 }

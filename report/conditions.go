@@ -66,7 +66,11 @@ func (s Site) lastDay(e entry) (evidence.Day, bool) {
 			return 0, false
 		}
 	}
-	whole := life.Ceil()
+	const century = 36600 // days: no record lasts longer
+	whole := century
+	if life.Cmp(evidence.Whole(century)) < 0 {
+		whole = life.Ceil()
+	}
 	if evidence.Whole(whole).Cmp(life) > 0 {
 		whole--
 	}

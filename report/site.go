@@ -139,7 +139,7 @@ func (s Site) woodFloor(wet time.Time) wood.Floor {
 	j, a := s.Job, s.Area
 	f := wood.Floor{
 		Size: a.Size, Rows: of(j.Wood, a.ID, func(r wood.Row) string { return r.Area }),
-		CrawlSpace: a.Below == crawlSpace, GroundCover: a.GroundCover,
+		Place: a.Place, CrawlSpace: a.Below == crawlSpace, GroundCover: a.GroundCover,
 		Subfloor: s.Limits.Subfloor, Flooring: s.Limits.Flooring, Difference: s.Limits.Difference,
 		Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}

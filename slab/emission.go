@@ -37,9 +37,16 @@ func dishUsable(d Dish) bool {
 	return d.SetAt.Shown() && d.LiftedAt.Shown() && d.Start.Shown() && d.End.Shown() && d.TestArea.Shown()
 }
 
-// JudgedDishes are the dishes that count, with their judged rows.
+// JudgedDishes are the dishes that count, with their judged rows. A dish that
+// lay on the slab when water came counts as read before it.
 func (f Floor) JudgedDishes() []evidence.Judged[Dish] {
-	return evidence.Latest(standing(f, f.Dishes, dishTime), f.Wet, dishName, dishTime)
+	rows := standing(f, f.Dishes, dishTime)
+	for i, d := range rows {
+		if d.SetAt.Shown() && d.LiftedAt.Shown() && d.SetAt.First.Before(f.Wet) {
+			rows[i].LiftedAt = d.SetAt
+		}
+	}
+	return evidence.Latest(rows, f.Wet, dishName, dishTime)
 }
 
 const noDish = "no dish was set"

@@ -34,11 +34,15 @@ func belowDry(f Floor) evidence.Finding {
 
 // ground asks whether the ground of a crawl space is covered.
 func (f Floor) ground() evidence.Finding {
+	answer := evidence.Finding{Limit: "yes", Evidence: []evidence.Place{f.Place}}
 	switch {
 	case !f.CrawlSpace || f.GroundCover == "yes":
-		return evidence.Finding{Outcome: evidence.Met}
+		answer.Outcome = evidence.Met
 	case f.GroundCover == "no":
-		return evidence.Finding{Outcome: evidence.NotMet, Value: "no", Limit: "yes", Reason: "the ground of the crawl space is not covered"}
+		answer.Outcome, answer.Value = evidence.NotMet, "no"
+		answer.Reason = "the ground of the crawl space is not covered"
+	default:
+		answer.Reason = "whether the ground of the crawl space is covered is not recorded"
 	}
-	return evidence.Unshown("whether the ground of the crawl space is covered is not recorded")
+	return answer
 }

@@ -192,11 +192,14 @@ func (f Floor) enoughOfLot(lot Lot) evidence.Finding {
 	usable, unusable := evidence.TallyOf(lot.Boards, f.counts)
 	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, 10, true), Value: strconv.Itoa(usable), Limit: "10", Unit: evidence.Pieces}
 	enough.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
+	enough.Cite = evidence.Cite{Source: "10 of each lot: common practice, no source", Standing: evidence.Practice}
+	enough.Evidence = evidence.Rows(lot.Boards, func(r Row) evidence.Place { return r.Place })
 	return enough
 }
 
 func setAside(lot Lot) evidence.Finding {
-	f := evidence.Finding{Outcome: evidence.Met, Value: strconv.Itoa(lot.SetAside), Unit: evidence.Pieces}
+	f := evidence.Finding{Outcome: evidence.Met, Value: strconv.Itoa(lot.SetAside), Unit: evidence.Pieces, Evidence: lot.Aside}
+	f.Cite = evidence.Cite{Source: "no more than 1 in 10 set aside: common practice, no source", Standing: evidence.Practice}
 	if lot.SetAside*10 > lot.Read {
 		f.Outcome, f.Limit = evidence.NotMet, strconv.Itoa(lot.Read/10)
 		f.Reason = fmt.Sprintf("%s: %d of %s were set aside; more than 1 in 10 speaks against the lot", lot.Title(), lot.SetAside, evidence.Count(lot.Read, "board", "boards"))

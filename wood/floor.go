@@ -21,7 +21,8 @@ type Floor struct {
 
 	Subfloor, Flooring, Difference evidence.Limit
 
-	Wet         time.Time // the latest wetting; zero where there was none
+	Place       evidence.Place // of the area's row
+	Wet         time.Time      // the latest wetting; zero where there was none
 	Acceptance  evidence.Acceptance
 	Instruments evidence.Instruments
 }
@@ -34,6 +35,7 @@ type Lot struct {
 	Read        int
 	Boards      []evidence.Judged[Row]
 	SetAside    int
+	Aside       []evidence.Place // the rows that set them aside
 	Unexplained int
 }
 
@@ -76,6 +78,7 @@ func lastVisit(name string, rows []Row) Lot {
 		lot.Read++
 		if aside := slices.IndexFunc(board.Rows, culled); aside >= 0 {
 			lot.SetAside++
+			lot.Aside = append(lot.Aside, board.Rows[aside].Place)
 			if board.Rows[aside].Note == "" {
 				lot.Unexplained++
 			}

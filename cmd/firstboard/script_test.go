@@ -1,5 +1,3 @@
-//go:build script
-
 package main
 
 import (

@@ -38,10 +38,13 @@ func (f Finding) Blocks() bool {
 	return f.Deciding && (f.Outcome == NotMet || f.Outcome == NotShown)
 }
 
-// Against sets limit and unit, and where the limit has a source of its own,
-// that source.
+// Against sets limit and unit, and where no end has decided yet, whose limit
+// it is and its source.
 func (f Finding) Against(l Limit) Finding {
 	f.Limit, f.Unit = l.Text(), l.Unit()
+	if f.Cite != (Cite{}) || f.Whose != "" {
+		return f
+	}
 	return f.by(l.nearest())
 }
 

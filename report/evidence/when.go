@@ -57,7 +57,12 @@ func Longest(from, to Time) time.Duration { return to.Last.Sub(from.First) }
 // Hours is a duration in hours, exactly.
 func Hours(d time.Duration) Exact { return Ratio(int64(d), int64(time.Hour)) }
 
-// Duration is a number of hours as a duration, to the nanosecond below.
+// Duration is a number of hours as a duration, to the nanosecond below, and at
+// most a hundred years, longer than any record.
 func Duration(hours Exact) time.Duration {
+	const century = 100 * 366 * 24
+	if hours.Cmp(Whole(century)) > 0 {
+		hours = Whole(century)
+	}
 	return time.Duration(hours.Mul(Ratio(int64(time.Hour), 1)).Float())
 }
