@@ -57,6 +57,16 @@ func (w Waiver) Says() string {
 	return strings.Join(append([]string{who}, w.Doubts...), "; ")
 }
 
+// outcome is the answer to one check.
+func (d Decision) outcome(id string) evidence.Outcome {
+	for _, f := range d.Findings {
+		if f.ID == id {
+			return f.Outcome
+		}
+	}
+	return evidence.NotShown
+}
+
 // Blocking are the ids of the findings that stop the area.
 func (d Decision) Blocking() []string {
 	ids := []string{}

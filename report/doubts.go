@@ -93,14 +93,13 @@ func (s Site) twoPlacesAtOnce(all, mine []point) []string {
 	var looks []string
 	for _, p := range mine {
 		for _, q := range all {
-			sameTool := p.instrument != "" && evidence.Same(p.instrument, q.instrument)
-			if !sameTool || !p.at.Shown() || !q.at.Shown() {
+			apart := p.at.First.Sub(q.at.First).Abs()
+			if apart >= 30*time.Minute || !p.at.Shown() || !q.at.Shown() || p.instrument == "" || !evidence.Same(p.instrument, q.instrument) {
 				continue
 			}
-			apart := p.at.First.Sub(q.at.First).Abs()
 			elsewhere := !evidence.Same(p.area, q.area)
 			otherHole := p.kind == "hole" && q.kind == "hole" && (elsewhere || !evidence.Same(p.name, q.name))
-			if elsewhere && apart < time.Minute || otherHole && apart < 30*time.Minute {
+			if elsewhere && apart < time.Minute || otherHole {
 				looks = append(looks, fmt.Sprintf("instrument %s was read at %s %s and at %s %s of area %s within %d min",
 					p.instrument, p.kind, p.name, q.kind, q.name, q.area, int(apart.Minutes())))
 			}

@@ -20,7 +20,7 @@ type Item struct {
 
 // items are the evidence list of an area: advice, in the order a report is
 // read. What is wanted of holes is left out where no hole is needed.
-func (s Site) items() []Item {
+func (s Site) items(d Decision) []Item {
 	j, a := s.Job, s.Area
 	read, memory := evidence.Published, evidence.Recalled
 	holes := s.Slab.Holes
@@ -47,7 +47,7 @@ func (s Site) items() []Item {
 		item("humidity and temperature in each hole", "ASTM F2170", read,
 			every(func(h slab.Hole) bool { return h.RH.Shown() && h.Temp.Shown() }), "Slab RH: RH and Temp"),
 		item("the air above the slab for 48 h before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
-			s.outcome("air-held") == evidence.Met, "Air: see the check air-held"),
+			d.outcome("air-held") == evidence.Met, "Air: see the check air-held"),
 		item("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(), "Instruments: Maker and model, Serial, Calibrated on, Certificate"),
 		item("the limits of covering and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(), "Products: Data sheet"),
 		item("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Paper"),
@@ -83,15 +83,6 @@ func (s Site) signed(role string) bool {
 	return slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
 		return evidence.Same(o.Area, s.Area.ID) && o.Role == role
 	})
-}
-
-func (s Site) outcome(id string) evidence.Outcome {
-	for _, c := range Catalogue() {
-		if c.ID == id {
-			return c.Judge(s).Outcome
-		}
-	}
-	return evidence.NotShown
 }
 
 func (s Site) metersNamed() bool { return s.everyMeter(meterNamed) }

@@ -17,8 +17,8 @@ import (
 const practiceNote = " (common practice, no source)"
 
 // meterAdvice is what pins, scans and depths say together.
-func (s Site) meterAdvice() []string {
-	advice := s.pinsAndScans()
+func (s Site) meterAdvice(d Decision) []string {
+	advice := s.pinsAndScans(d)
 	for _, what := range []string{wood.OfSubfloor, wood.OfFlooring, wood.OfJoist} {
 		advice = append(advice, s.wetSides(what)...)
 	}
@@ -26,7 +26,7 @@ func (s Site) meterAdvice() []string {
 }
 
 // pinsAndScans holds every pin reading against the scans at its place.
-func (s Site) pinsAndScans() []string {
+func (s Site) pinsAndScans(d Decision) []string {
 	var pins []wood.Row
 	for _, r := range s.Wood.Rows {
 		if r.Method == wood.Pin && r.Reading.Shown() {
@@ -48,7 +48,7 @@ func (s Site) pinsAndScans() []string {
 			switch {
 			case over.Cmp(evidence.Whole(3)) > 0 && low:
 				advice = append(advice, fmt.Sprintf("%s %s: pins high (%s) and the scan at %s low (%s): moisture at the surface, condensation the likely cause; %s%s",
-					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, s.dewWord(), practiceNote))
+					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, dewWord(d), practiceNote))
 			case over.Sign() <= 0 && high:
 				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): moisture below the surface or under a covering; probe it%s",
 					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, practiceNote))
@@ -59,17 +59,12 @@ func (s Site) pinsAndScans() []string {
 }
 
 // dewWord is what the surface margin says of condensation.
-func (s Site) dewWord() string {
-	for _, c := range Catalogue() {
-		if c.ID != "surface-dew" {
-			continue
-		}
-		switch f := c.Find(s); f.Outcome {
-		case evidence.Met:
-			return "the surface margin above the dew point denies it"
-		case evidence.NotMet:
-			return "the surface margin above the dew point confirms it"
-		}
+func dewWord(d Decision) string {
+	switch d.outcome("surface-dew") {
+	case evidence.Met:
+		return "the surface margin above the dew point denies it"
+	case evidence.NotMet:
+		return "the surface margin above the dew point confirms it"
 	}
 	return "no surface margin above the dew point confirms or denies it"
 }

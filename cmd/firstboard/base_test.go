@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 
 	"firstboard/report"
@@ -108,13 +109,18 @@ func (t tables) change(c string) error {
 	return t.set(name, line, column, value)
 }
 
-// judgeFolder, which must not run beside itself because the command-line
-// library shares its help flag between runs, runs check on a record and gives its JSON, or what it complained
+// oneRun keeps runs within one process apart: the command-line library shares
+// its help flag between them.
+var oneRun sync.Mutex
+
+// judgeFolder runs check on a record and gives its JSON, or what it complained
 // of. The exit code must agree with the verdicts.
 func judgeFolder(dir string) (report.Answer, error) {
 	var out, faults bytes.Buffer
 	var a report.Answer
+	oneRun.Lock()
 	code := run([]string{toolName, "check", dir, "--json", "-"}, &out, &faults)
+	oneRun.Unlock()
 	if code != exitGo && code != exitNoGo {
 		return a, fmt.Errorf("exit code %d: %s", code, faults.String())
 	}
