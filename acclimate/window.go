@@ -32,7 +32,7 @@ func (r Room) judge(w window) evidence.Finding {
 		since = before
 	}
 	excused := 0
-	for _, readings := range byInstrument(r.Air, since.Add(-span-2*r.excursion()), w.to) {
+	for _, readings := range byInstrument(r.Air, since.Add(-2*r.excursion()), w.to) {
 		judged, n := r.judgeInstrument(readings, w, before, r.inRange)
 		items, excused = append(items, judged...), excused+n
 		items = append(items, r.hidden(readings, w, before)...)
@@ -71,13 +71,12 @@ func (r Room) judgeInstrument(readings []reading, w window, before time.Time, in
 		for i+1 < len(readings) && !inRange(readings[i+1], w) {
 			i++
 		}
-		runs = append(runs, [2]int{first, i})
+		if inWindow(readings[i]) {
+			runs = append(runs, [2]int{first, i})
+		}
 	}
 	excusable := r.excusable(readings, runs)
 	for k, run := range runs {
-		if !inWindow(readings[run[1]]) {
-			continue
-		}
 		if excusable[k] {
 			excused++
 			continue
