@@ -85,9 +85,19 @@ func (m *maker) start() {
 		id, kind string
 		u        float64
 	}{
-		{"RP1", evidence.Probe, 0}, {"RP2", evidence.Probe, 1.5}, {"AL1", evidence.AirMeter, 0}, {"AL2", evidence.AirMeter, 2.5},
-		{"IR1", evidence.Surface, 0}, {"PM1", evidence.PinMeter, 0.5}, {"PM2", evidence.PinMeter, 0.4}, {"PL1", "pinless", 0.6},
-		{"BAL", "balance", 0.01}, {"PH1", "pH", 0.1}, {"CM1", "CM", 0.1}, {"OT1", "other", 1}, {"XX1", "other", 0},
+		{"RP1", evidence.Probe, 0},
+		{"RP2", evidence.Probe, 1.5},
+		{"AL1", evidence.AirMeter, 0},
+		{"AL2", evidence.AirMeter, 2.5},
+		{"IR1", evidence.Surface, 0},
+		{"PM1", evidence.PinMeter, 0.5},
+		{"PM2", evidence.PinMeter, 0.4},
+		{"PL1", "pinless", 0.6},
+		{"BAL", "balance", 0.01},
+		{"PH1", "pH", 0.1},
+		{"CM1", "CM", 0.1},
+		{"OT1", "other", 1},
+		{"XX1", "other", 0},
 	} {
 		m.instrument(x.id, x.kind, x.u)
 	}

@@ -22,8 +22,10 @@ func belowDry(f Floor) evidence.Finding {
 	if f.NoBelow != "" {
 		return evidence.Unneeded("%s", f.NoBelow)
 	}
-	limit := f.Subfloor
-	limit.Most.Number = evidence.Computed(limit.Most.Number.Value.Add(decimal.New(2, 0)), evidence.MC)
+	limit := evidence.AtMost(evidence.Bound{
+		Number: evidence.Computed(f.Subfloor.Most.Number.Value.Add(decimal.New(2, 0)), evidence.MC),
+		Cite:   evidence.Cite{Source: "2 points over the subfloor's limit: common practice, no source", Standing: evidence.Practice},
+	})
 	items := slices.Concat(f.PieceItems(OfJoist, limit)...)
 	for i := range items {
 		items[i].U = nil

@@ -47,7 +47,15 @@ func check(c *cli.Context) error {
 	if c.NArg() != 1 {
 		return fmt.Errorf("check: one record is judged at a time, and %d were given", c.NArg())
 	}
+	for _, flag := range []string{"output", "json", "per-area"} {
+		if c.IsSet(flag) && c.String(flag) == "" {
+			return fmt.Errorf("check: --%s names nothing; name a file, or leave it out", flag)
+		}
+	}
 	path := c.Args().First()
+	if path == "" {
+		return errors.New("check: the record's name is empty; name a workbook or a folder")
+	}
 	rec, err := record.Read(path)
 	if err != nil {
 		return exit{exitUnusable, err}
@@ -60,10 +68,14 @@ func check(c *cli.Context) error {
 	if err := free(targets, path, c.Bool("force")); err != nil {
 		return err
 	}
-	if err := makeFolder(c.String("per-area")); err != nil {
+	made, err := makeFolder(c.String("per-area"))
+	if err != nil {
 		return err
 	}
 	if err := save(targets); err != nil {
+		for _, dir := range made {
+			os.Remove(dir)
+		}
 		return err
 	}
 	if err := j.print(c, targets); err != nil {
@@ -104,14 +116,22 @@ func (j judged) targets(c *cli.Context) ([]target, error) {
 	return targets, nil
 }
 
-func makeFolder(dir string) error {
+// makeFolder makes a folder where none stands, and says which ones it had to
+// make for it, the innermost first.
+func makeFolder(dir string) (made []string, err error) {
 	if dir == "" {
-		return nil
+		return nil, nil
+	}
+	for at := filepath.Clean(dir); ; at = filepath.Dir(at) {
+		if _, err := os.Lstat(at); err == nil {
+			break
+		}
+		made = append(made, at)
 	}
 	if err := os.MkdirAll(dir, 0o755); err != nil {
-		return exit{exitUnsaved, fmt.Errorf("%s: the folder cannot be made: %w", dir, err)}
+		return nil, unsaved(dir, err)
 	}
-	return nil
+	return made, nil
 }
 
 // fileNames are the areas' ids with what no file name holds turned to a dash,

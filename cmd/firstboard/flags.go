@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -28,17 +29,30 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 		switch {
 		case arg == "--":
 			rest, i = append(rest, args[i+1:]...), len(args)
+		case arg == "--help" || arg == "-h":
+			return append(slices.Clone(args[:words]), arg), nil
 		case !strings.HasPrefix(arg, "-") || arg == "-":
 			rest = append(rest, arg)
 		default:
 			flags = append(flags, arg)
-			if takesValue(cmd, arg) && i+1 < len(args) {
+			if takesValue(cmd, arg) {
 				i++
+				if i == len(args) || isFlag(cmd, args[i]) {
+					return nil, fmt.Errorf("%s: %s is left without its value", cmd.Name, arg)
+				}
 				flags = append(flags, args[i])
 			}
 		}
 	}
 	return slices.Concat(args[:words], flags, []string{"--"}, rest), nil
+}
+
+// isFlag says whether an argument is a flag of the command.
+func isFlag(cmd *cli.Command, arg string) bool {
+	name, _, _ := strings.Cut(strings.TrimLeft(arg, "-"), "=")
+	return strings.HasPrefix(arg, "-") && (arg == "--" || slices.ContainsFunc(cmd.Flags, func(f cli.Flag) bool {
+		return slices.Contains(f.Names(), name)
+	}))
 }
 
 // takesValue says whether the next argument is this flag's value.

@@ -41,13 +41,17 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 
 // run is the command with its streams, and gives the exit code.
 func run(args []string, stdout, stderr io.Writer) int {
-	app := newApp(stdout, stderr)
+	out := &sink{w: stdout}
+	app := newApp(out, stderr)
 	ordered, err := flagsFirst(app, args)
 	if err == nil {
 		err = app.Run(ordered)
 	}
 	var e exit
 	switch {
+	case out.err != nil:
+		fmt.Fprintln(stderr, "standard output: cannot be written:", out.err)
+		return exitUnsaved
 	case err == nil:
 		return exitGo
 	case errors.Is(err, noGo):
@@ -58,6 +62,21 @@ func run(args []string, stdout, stderr io.Writer) int {
 	}
 	fmt.Fprintf(stderr, "%v; see %s --help\n", err, toolName)
 	return exitUnusable
+}
+
+// sink remembers the first failure to write, which nobody looks at line by
+// line.
+type sink struct {
+	w   io.Writer
+	err error
+}
+
+func (s *sink) Write(b []byte) (int, error) {
+	n, err := s.w.Write(b)
+	if s.err == nil {
+		s.err = err
+	}
+	return n, err
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {

@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
 )
 
 // target is one file to write.
@@ -15,24 +16,44 @@ type target struct {
 	write func(io.Writer) error
 }
 
-// free refuses, before anything is written, targets that exist (without
-// force), that are named twice, or that are the record itself.
+// free refuses, before anything is written, targets that are named twice, that
+// are the record or a table of it, that exist (without force), or that are no
+// ordinary file: --force replaces files, never a table that somebody typed, a
+// folder or a device.
 func free(targets []target, record string, force bool) error {
-	seen := map[string]bool{filepath.Clean(record): true}
+	seen := map[string]bool{}
 	for _, t := range targets {
 		path := filepath.Clean(t.path)
-		if seen[path] {
-			return exit{exitUnusable, fmt.Errorf("%s: it is the record or named twice; name another file", t.path)}
-		}
-		seen[path] = true
-		if sameFile(path, record) {
-			return exit{exitUnusable, fmt.Errorf("%s: it is the record; name another file", t.path)}
-		}
-		if _, err := os.Lstat(path); err == nil && !force {
+		was, err := os.Lstat(path)
+		switch {
+		case seen[path]:
+			return exit{exitUnusable, fmt.Errorf("%s: it is named twice; name another file", t.path)}
+		case sameFile(path, record) || isTable(path, record):
+			return exit{exitUnusable, fmt.Errorf("%s: it is the record or a table of it; name another file", t.path)}
+		case err == nil && !was.Mode().IsRegular():
+			return exit{exitUnsaved, fmt.Errorf("%s: it is no ordinary file (%s); name another file", t.path, kindOf(was))}
+		case err == nil && !force:
 			return exit{exitUnsaved, fmt.Errorf("%s: it exists already; name another file, or add --force to replace it", t.path)}
 		}
+		seen[path] = true
 	}
 	return nil
+}
+
+func kindOf(was fs.FileInfo) string {
+	switch {
+	case was.IsDir():
+		return "a folder"
+	case was.Mode()&fs.ModeSymlink != 0:
+		return "a link"
+	}
+	return "a device or a pipe"
+}
+
+// isTable says whether a path is, or would become, a table of a folder that
+// is the record.
+func isTable(path, record string) bool {
+	return strings.EqualFold(filepath.Ext(path), ".csv") && sameFile(filepath.Dir(path), record)
 }
 
 func sameFile(a, b string) bool {
@@ -42,28 +63,33 @@ func sameFile(a, b string) bool {
 }
 
 // save writes every target to a temporary name first and renames them only
-// when all are whole: a failed run leaves no file.
-func save(targets []target) error {
-	temporary := make([]string, len(targets))
+// when all are whole. A failed run leaves no file: what was new is taken away
+// again.
+func save(targets []target) (err error) {
+	var temporary, made []string
 	defer func() {
+		if err != nil {
+			temporary = append(temporary, made...)
+		}
 		for _, path := range temporary {
-			if path != "" {
-				os.Remove(path)
-			}
+			os.Remove(path)
 		}
 	}()
-	for i, t := range targets {
+	for _, t := range targets {
 		path, err := writeTemporary(t)
-		temporary[i] = path
+		temporary = append(temporary, path)
 		if err != nil {
 			return unsaved(t.path, err)
 		}
 	}
 	for i, t := range targets {
+		_, before := os.Lstat(t.path)
 		if err := os.Rename(temporary[i], t.path); err != nil {
 			return unsaved(t.path, err)
 		}
-		temporary[i] = ""
+		if before != nil {
+			made = append(made, t.path)
+		}
 	}
 	return nil
 }
