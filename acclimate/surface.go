@@ -44,7 +44,7 @@ func heatedSurface(r Room) evidence.Finding {
 	}
 	items := evidence.Items(r.JudgedSurfaces(), spotTime, func(name string, s Surface) evidence.Item {
 		it := evidence.Measure("surface spot "+name, s.Temp, r.SurfaceMax)
-		u := r.Instruments.U(s.Instrument, s.Temp.Unit)
+		u := r.Instruments.USurface(s.Instrument, s.Temp.Unit)
 		it.U = &evidence.Uncertainty{Value: evidence.ConvertSpan(u.Value, s.Temp.Unit, r.SurfaceMax.Unit()), Known: u.Known}
 		return it
 	})
@@ -83,7 +83,7 @@ func (r Room) margins(s Surface) []evidence.Item {
 	case !s.ReadAt.Shown():
 		return fail(evidence.NoTime)
 	}
-	base.U = r.Instruments.U(s.Instrument, s.Temp.Unit)
+	base.U = r.Instruments.USurface(s.Instrument, s.Temp.Unit)
 	near, untimed := r.AirNear(s)
 	if len(near) == 0 {
 		return fail("no air reading within 2 h of it")

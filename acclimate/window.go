@@ -99,12 +99,15 @@ func (r Room) excusable(readings []reading, runs [][2]int) []bool {
 		short[k] = i >= 0 && j < len(readings) && readings[j].at.Sub(readings[i].at) <= r.excursion()
 	}
 	ok := slices.Clone(short)
-	for a := range runs {
-		for b := range a {
-			if short[a] && short[b] && readings[runs[a][0]].at.Sub(readings[runs[b][0]].at) < span {
-				ok[a], ok[b] = false, false
-			}
+	last := -1
+	for a := range runs { // in order of time: only the short run before can be near enough
+		if !short[a] {
+			continue
 		}
+		if last >= 0 && readings[runs[a][0]].at.Sub(readings[runs[last][0]].at) < span {
+			ok[a], ok[last] = false, false
+		}
+		last = a
 	}
 	return ok
 }

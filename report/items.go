@@ -54,7 +54,7 @@ func (s Site) items(d Decision) []Item {
 		item("the uncertainty of measurement", "Hus AMA 98", read, s.uncertaintyStated(), "Instruments: Uncertainty"),
 		item("that results hold only for the time and places tested", "ASTM F2170 5.3; CRI", read, true, ""),
 		item("pH and how the surface was cleaned", "ASTM F710; CRI", read, len(s.Slab.PHs) > 0, "Slab pH"),
-		item("emission: masses, times, area", "ASTM F1869", memory, len(s.Slab.Dishes) > 0 || s.Slab.NoDishes != "", "Slab emission"),
+		item("emission: masses, times, area", "ASTM F1869", memory, len(s.Slab.Dishes) > 0, "Slab emission"),
 		item("photographs", "trade guidance", read,
 			slices.ContainsFunc(j.Photos, func(p Photo) bool { return evidence.Same(p.Area, a.ID) }), "Photos"),
 	}

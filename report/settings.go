@@ -98,15 +98,18 @@ func (s Settings) Bound(item string) evidence.Bound {
 func differs(a, b evidence.Reading) bool { return a.Shown() != b.Shown() || !a.Value.Equal(b.Value) }
 
 // dewMargins are the margins above the dew point for surfaces read in F and in
-// C. Where the job changes one alone, the other follows it.
+// C. A margin changed in one unit counts in the other too where it is the
+// stricter: a looser one never loosens what was not changed.
 func (s Settings) dewMargins() (f, c evidence.Bound) {
 	f, c = s.Bound("Dew margin (F)"), s.Bound("Dew margin (C)")
+	fromC := evidence.Bound{Number: evidence.Computed(c.Number.Value.Mul(decimal.New(18, -1)), evidence.Fahrenheit), Cite: c.Cite}
+	fromF := evidence.Bound{Number: evidence.Computed(f.Number.Value.Div(decimal.New(18, -1)), evidence.Celsius), Cite: f.Cite}
 	changedF, changedC := f.Cite != (evidence.Cite{}), c.Cite != (evidence.Cite{})
 	switch {
-	case changedF && !changedC:
-		c = evidence.Bound{Number: evidence.Computed(f.Number.Value.Div(decimal.New(18, -1)), evidence.Celsius), Cite: f.Cite}
-	case changedC && !changedF:
-		f = evidence.Bound{Number: evidence.Computed(c.Number.Value.Mul(decimal.New(18, -1)), evidence.Fahrenheit), Cite: c.Cite}
+	case changedC && !changedF && fromC.Number.Value.GreaterThan(f.Number.Value):
+		f = fromC
+	case changedF && !changedC && fromF.Number.Value.GreaterThan(c.Number.Value):
+		c = fromF
 	}
 	return f, c
 }

@@ -28,11 +28,12 @@ func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
 	for _, out := range f.DiscardedHoles() {
 		for _, h := range out.Rows {
 			it := f.humidity(out.Name, h)
-			if good := h.RH.Shown() && !it.Breaks(f.Acceptance); good || replaced(h, holes) {
+			if it.Meets(f.Acceptance) || replaced(h, holes) {
 				continue
 			}
-			it.Name, it.Lack = "discarded hole "+out.Name, "its latest reading is blank, and no hole within 3 ft was sealed after that"
-			if h.RH.Shown() {
+			broken := it.Breaks(f.Acceptance)
+			it.Name, it.Lack = "discarded hole "+out.Name, "whether its latest reading meets the limit cannot be told, and no hole within 3 ft was sealed after that"
+			if broken {
 				it.Lack = fmt.Sprintf("it read %s, over the limit, and no hole within 3 ft was sealed after that", h.RH)
 			}
 			items = append(items, it)

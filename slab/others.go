@@ -3,6 +3,7 @@ package slab
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"time"
 
 	"firstboard/report/evidence"
@@ -34,11 +35,12 @@ func (f Floor) JudgedOthers() []evidence.Judged[Other] {
 	return evidence.Latest(f.Others, time.Time{}, otherName, otherTime)
 }
 
+// otherName quotes test and spot, so that no two pairs share a name.
 func otherName(r Other) string {
 	if r.Spot == "" {
-		return r.Test
+		return strconv.Quote(evidence.Tidy(r.Test))
 	}
-	return r.Test + " at " + r.Spot
+	return strconv.Quote(evidence.Tidy(r.Test)) + " at " + strconv.Quote(evidence.Tidy(r.Spot))
 }
 
 func otherTests(f Floor) evidence.Finding {

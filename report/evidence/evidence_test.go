@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 	"time"
+	_ "time/tzdata"
 
 	"firstboard/report/evidence"
 )
@@ -136,5 +137,32 @@ func TestLatestKeepsWhatMayBeLatest(t *testing.T) {
 	things := evidence.Latest(rows, on(2).First, func(r row) string { return r.name }, func(r row) evidence.Time { return r.at })
 	if len(things) != 2 || len(things[0].Rows) != 3 || len(things[1].Rows) != 0 {
 		t.Errorf("judged are %v", things)
+	}
+}
+
+// Where clocks skip midnight the day begins when they do, not an hour before;
+// where midnight comes twice, at its first coming.
+func TestDayBeginsWhereClocksMove(t *testing.T) {
+	for _, c := range []struct{ zone, day, begins string }{
+		{"UTC", "2026-09-06", "2026-09-06T00:00:00Z"},
+		{"America/Santiago", "2026-09-06", "2026-09-06T04:00:00Z"},
+		{"America/Havana", "2026-03-08", "2026-03-08T05:00:00Z"},
+		{"America/Havana", "2026-11-01", "2026-11-01T04:00:00Z"},
+		{"America/Chicago", "2026-03-08", "2026-03-08T06:00:00Z"},
+	} {
+		zone, err := time.LoadLocation(c.zone)
+		if err != nil {
+			t.Fatal(err)
+		}
+		day, _ := time.Parse(time.DateOnly, c.day)
+		if got := evidence.DayOf(day).Begins(zone).UTC().Format(time.RFC3339); got != c.begins {
+			t.Errorf("%s begins in %s at %s, want %s", c.day, c.zone, got, c.begins)
+		}
+	}
+}
+
+func TestCeilNeverWraps(t *testing.T) {
+	if n := evidence.Typed("18446744073709551616000", evidence.None).Exact().Ceil(); n < 1<<30 {
+		t.Errorf("a vast number counts as %d", n)
 	}
 }

@@ -1,6 +1,7 @@
 package evidence
 
 import (
+	"math"
 	"math/big"
 	"strings"
 
@@ -57,11 +58,14 @@ func (e Exact) Decimal() decimal.Decimal {
 // Float is the nearest float64, for physics and charts.
 func (e Exact) Float() float64 { f, _ := e.rat().Float64(); return f }
 
-// Ceil is the smallest whole number not below e.
+// Ceil is the smallest whole number not below e, within 31 bits.
 func (e Exact) Ceil() int {
 	q, m := new(big.Int).DivMod(e.rat().Num(), e.rat().Denom(), new(big.Int))
 	if m.Sign() != 0 {
 		q.Add(q, big.NewInt(1))
+	}
+	if q.BitLen() > 31 { // more than anybody counts
+		return math.MaxInt32 * q.Sign()
 	}
 	return int(q.Int64())
 }

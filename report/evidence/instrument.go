@@ -55,6 +55,16 @@ func (in Instruments) U(id string, unit Unit) *Uncertainty {
 	return &Uncertainty{}
 }
 
+// USurface is U for a surface's temperature: an instrument that reads humidity
+// states that of its temperatures apart.
+func (in Instruments) USurface(id string, unit Unit) *Uncertainty {
+	switch meter, _ := in.Find(id); meter.Kind {
+	case Probe, SingleUse, AirMeter:
+		return in.UTemp(id, unit)
+	}
+	return in.U(id, unit)
+}
+
 // UTemp is U for the temperatures of an instrument that reads humidity, in
 // the unit asked for; the usual one of an air instrument is 1 F (practice).
 func (in Instruments) UTemp(id string, unit Unit) *Uncertainty {

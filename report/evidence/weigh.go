@@ -86,6 +86,9 @@ func (it Item) margin(acc Acceptance) (room Exact, end Bound, bounded bool) {
 	return room, end, bounded
 }
 
+// Meets says whether the item can be compared and meets its limit.
+func (it Item) Meets(acc Acceptance) bool { return it.lack(acc) == "" && !it.Breaks(acc) }
+
 // Breaks says whether the item can be compared and breaks its limit.
 func (it Item) Breaks(acc Acceptance) bool {
 	room, _, bounded := it.margin(acc)
@@ -215,8 +218,10 @@ func lackReason(lacking []Item, acc Acceptance) Finding {
 
 func others(w Item, items []Item) string {
 	var names []string
+	seen := map[string]bool{w.Name: true}
 	for _, it := range items {
-		if it.Name != w.Name && !slices.Contains(names, it.Name) {
+		if !seen[it.Name] {
+			seen[it.Name] = true
 			names = append(names, it.Name)
 		}
 	}

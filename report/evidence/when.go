@@ -15,9 +15,20 @@ func DayOf(t time.Time) Day {
 func (d Day) String() string { return time.Unix(int64(d)*86400, 0).UTC().Format(time.DateOnly) }
 
 // Begins is the first instant of the day on the clock of a place.
+// Where clocks skip midnight it is the instant they do; where midnight comes
+// twice, its first coming.
 func (d Day) Begins(zone *time.Location) time.Time {
 	y, m, n := time.Unix(int64(d)*86400, 0).UTC().Date()
-	return time.Date(y, m, n, 0, 0, 0, 0, zone)
+	t := time.Date(y, m, n, 0, 0, 0, 0, zone)
+	if DayOf(t) < d {
+		_, t = t.ZoneBounds()
+	}
+	if start, _ := t.ZoneBounds(); !start.IsZero() && start.Equal(t) {
+		if before := t.Add(-time.Hour); DayOf(before) == d {
+			t = before
+		}
+	}
+	return t
 }
 
 // Date is a calendar day somebody typed, and its place.
