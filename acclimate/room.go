@@ -48,6 +48,9 @@ type reading struct {
 	rows []Air
 }
 
+// meter is the key of the instrument that was read.
+func (x reading) meter() string { return evidence.Key(x.rows[0].Instrument) }
+
 // byInstrument are the timed rows up to a time, each instrument's in order of
 // time. Rows without an instrument count as one.
 func byInstrument(air []Air, from, to time.Time) [][]reading {

@@ -32,10 +32,10 @@ func (r Room) judge(w window) evidence.Finding {
 		since = before
 	}
 	excused := 0
+	begins := r.begins(w, since)
 	for _, readings := range byInstrument(r.Air, since.Add(-2*r.excursion()), w.to) {
-		judged, n := r.judgeInstrument(readings, w, before, r.inRange)
+		judged, n := r.judgeInstrument(readings, w, before, begins)
 		items, excused = append(items, judged...), excused+n
-		items = append(items, r.hidden(readings, w, before)...)
 	}
 	f := evidence.Weigh(items, w.acceptance, "no air reading")
 	f.Evidence = brief(f.Evidence)
@@ -57,69 +57,124 @@ func (r Room) excursion() time.Duration { return evidence.Duration(r.Excursion.E
 
 // judgeInstrument gives the judged values of one instrument's rows: those in
 // range, those of runs that are not excused, and how many runs are.
-func (r Room) judgeInstrument(readings []reading, w window, before time.Time, inRange func(reading, window) bool) (items []evidence.Item, excused int) {
-	inWindow := func(x reading) bool { return !x.at.Before(w.from) || x.at.Equal(before) }
-	var runs [][2]int
-	for i := 0; i < len(readings); i++ {
-		if inRange(readings[i], w) {
-			if inWindow(readings[i]) {
-				items = append(items, r.items(readings[i], w)...)
-			}
-			continue
-		}
-		first := i
-		for i+1 < len(readings) && !inRange(readings[i+1], w) {
-			i++
-		}
-		if inWindow(readings[i]) {
-			runs = append(runs, [2]int{first, i})
-		}
-	}
-	excusable := r.excusable(readings, runs)
-	for k, run := range runs {
-		if excusable[k] {
-			excused++
-			continue
-		}
-		for _, x := range readings[run[0] : run[1]+1] {
-			if inWindow(x) {
+func (r Room) judgeInstrument(readings []reading, w window, before time.Time, begins []map[string][]time.Time) (items []evidence.Item, excused int) {
+	isOut := func(x reading) bool { return !r.inRange(x, w) }
+	judged := func(rows []reading) {
+		for _, x := range rows {
+			if !x.at.Before(w.from) || x.at.Equal(before) {
 				items = append(items, r.items(x, w)...)
 			}
 		}
 	}
+	next := 0
+	for _, run := range runs(readings, isOut) {
+		judged(readings[next:run[0]])
+		next = run[1]
+		last := readings[run[1]-1].at
+		switch reaches := !last.Before(w.from) || last.Equal(before); {
+		case reaches && r.excused(readings, run, begins):
+			excused++
+		case reaches:
+			judged(readings[run[0]:run[1]])
+		}
+	}
+	judged(readings[next:])
 	return items, excused
 }
 
-// excusable says which runs lie between two rows in range at most the
-// excursion apart, and begin at least 24 h from every other such run.
-func (r Room) excusable(readings []reading, runs [][2]int) []bool {
-	short := make([]bool, len(runs))
-	for k, run := range runs {
-		i, j := run[0]-1, run[1]+1
-		short[k] = i >= 0 && j < len(readings) && readings[j].at.Sub(readings[i].at) <= r.excursion()
-	}
-	ok := slices.Clone(short)
-	last := -1
-	for a := range runs { // in order of time: only the short run before can be near enough
-		if !short[a] {
+// runs are the stretches of rows out of range, from the first of them up to
+// the first that is not.
+func runs(readings []reading, isOut func(reading) bool) [][2]int {
+	var all [][2]int
+	for i := 0; i < len(readings); i++ {
+		if !isOut(readings[i]) {
 			continue
 		}
-		if last >= 0 && readings[runs[a][0]].at.Sub(readings[runs[last][0]].at) < span {
-			ok[a], ok[last] = false, false
+		first := i
+		for i < len(readings) && isOut(readings[i]) {
+			i++
 		}
-		last = a
+		all = append(all, [2]int{first, i})
 	}
-	return ok
+	return all
 }
 
-// hidden are the breaches that a blank would hide by joining two runs to one:
-// those that stand when blank rows are taken to be in range.
-func (r Room) hidden(readings []reading, w window, before time.Time) []evidence.Item {
-	breaks := func(it evidence.Item) bool { return it.Breaks(w.acceptance) }
-	items, _ := r.judgeInstrument(readings, w, before, func(x reading, w window) bool {
-		return !slices.ContainsFunc(r.items(x, w), breaks)
+// short says whether a run lies between two rows in range at most the excursion
+// apart.
+func (r Room) short(readings []reading, run [2]int) bool {
+	return run[0] > 0 && run[1] < len(readings) && readings[run[1]].at.Sub(readings[run[0]-1].at) <= r.excursion()
+}
+
+// excused says whether a run is short, begins at least 24 h from every other
+// one that counts, and is one run however its rows are taken.
+func (r Room) excused(readings []reading, run [2]int, begins []map[string][]time.Time) bool {
+	return r.short(readings, run) && !slices.ContainsFunc(begins, func(view map[string][]time.Time) bool {
+		return spoilt(readings[run[0]:run[1]], view)
 	})
-	return slices.DeleteFunc(items, func(it evidence.Item) bool { return !breaks(it) })
+}
+
+// spoilt says whether another run begins within 24 h of this one, or a second
+// one inside it. A run of no instrument may be of any.
+func spoilt(run []reading, view map[string][]time.Time) bool {
+	first, last, inside := run[0].at, run[len(run)-1].at, 0
+	for _, key := range slices.Compact([]string{run[0].meter(), ""}) {
+		near, _ := slices.BinarySearchFunc(view[key], first.Add(-span), time.Time.Compare)
+		for _, at := range view[key][near:] {
+			switch own := key == run[0].meter() && !at.Before(first) && !at.After(last); {
+			case own:
+				inside++
+			case at.Sub(first).Abs() < span:
+				return true
+			}
+		}
+	}
+	return inside > 1
+}
+
+// begins are the times at which runs out of range begin that may spoil others,
+// by instrument, in the window and a day on either side. They are told for
+// every way of taking the rows, with blanks out of range and in, guarded and as
+// read: neither a blank nor an uncertainty that joins two runs to one may
+// excuse them.
+func (r Room) begins(w window, since time.Time) []map[string][]time.Time {
+	simple := w
+	simple.acceptance.Guarded = false
+	out := func(w window) func(reading) bool {
+		return func(x reading) bool { return !r.inRange(x, w) }
+	}
+	breaks := func(w window) func(reading) bool {
+		return func(x reading) bool {
+			return slices.ContainsFunc(r.items(x, w), func(it evidence.Item) bool { return it.Breaks(w.acceptance) })
+		}
+	}
+	ways := []func(reading) bool{out(w), breaks(w)}
+	if w.acceptance.Guarded {
+		ways = append(ways, out(simple), breaks(simple))
+	}
+	groups := byInstrument(r.Air, since.Add(-span-2*r.excursion()), w.to.Add(span))
+	var all []map[string][]time.Time
+	for _, isOut := range ways {
+		view := map[string][]time.Time{}
+		for _, readings := range groups {
+			for _, run := range runs(readings, isOut) {
+				if first := readings[run[0]]; !r.stands(readings, run, w, since) {
+					view[first.meter()] = append(view[first.meter()], first.at)
+				}
+			}
+		}
+		all = append(all, view)
+	}
+	return all
+}
+
+// stands says whether a run is judged in the window for itself, being too long
+// to excuse: it need not spoil another.
+func (r Room) stands(readings []reading, run [2]int, w window, since time.Time) bool {
+	if readings[run[0]].at.After(w.to) || readings[run[1]-1].at.Before(since) {
+		return false
+	}
+	ends := run[1] == len(readings) || readings[run[1]].at.After(w.to)
+	return ends || !r.short(readings, run)
 }
 
 func (r Room) inRange(x reading, w window) bool {

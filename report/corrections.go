@@ -56,13 +56,21 @@ func (s Site) discarded() []string {
 			}
 		}
 		slices.Sort(words)
-		line += " (" + strings.Join(words, ", ") + ")"
+		var reads []string
 		for _, h := range hole.Rows {
 			if h.RH.Shown() {
-				line += ", read " + h.RH.String() + " at " + h.ReadAt.Written
+				reads = append(reads, ", read "+h.RH.String()+" at "+orUnknown(h.ReadAt.Written))
 			}
 		}
-		all = append(all, line)
+		slices.Sort(reads)
+		all = append(all, line+" ("+strings.Join(words, ", ")+")"+strings.Join(reads, ""))
 	}
 	return all
+}
+
+func orUnknown(when string) string {
+	if when == "" {
+		return "an unknown time"
+	}
+	return when
 }

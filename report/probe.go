@@ -165,8 +165,21 @@ func (s Site) usedOnce(name string, h slab.Hole, meter evidence.Instrument) evid
 	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("1", evidence.Holes)})
 	it := evidence.Item{Name: name, Value: evidence.Whole(len(holes)), Written: fmt.Sprint(len(holes)), Limit: limit, Place: h.Place}
 	it.Says = fmt.Sprintf("the single-use probe %s of %s was used in %s", meter.ID, name, evidence.Count(len(holes), "hole", "holes"))
-	if !h.ReadAt.Shown() {
+	switch {
+	case !h.ReadAt.Shown():
 		it.Lack = evidence.NoTime
+	case s.namelessHole(h) != "" && len(holes) == 1:
+		it.Lack = "hole " + s.namelessHole(h) + " names no instrument, and may have used its probe " + meter.ID
 	}
 	return it
+}
+
+// namelessHole is another hole of the area with a row that names no instrument.
+func (s Site) namelessHole(h slab.Hole) string {
+	for _, other := range s.Slab.Holes {
+		if other.Instrument == "" && !evidence.Same(other.Hole, h.Hole) {
+			return other.Hole
+		}
+	}
+	return ""
 }
