@@ -29,13 +29,15 @@ type row struct {
 	least float64 // height in points it is never under
 }
 
-// cell holds a string, a float64, a time or nothing. It may reach across
-// several columns and lead to another place of the workbook.
+// cell holds a string, a float64, a time or nothing; with a formula, that is
+// what the formula gives. It may reach across several columns and lead to
+// another place of the workbook.
 type cell struct {
-	value  any
-	look   look
-	across int
-	link   string
+	value   any
+	formula string
+	look    look
+	across  int
+	link    string
 }
 
 // numbered are rows from the first row on.

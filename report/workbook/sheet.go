@@ -46,7 +46,7 @@ func (s *sheet) put(number int, c cell) error {
 	if err != nil {
 		return err
 	}
-	s.values = append(s.values, excelize.Cell{StyleID: id, Value: c.value})
+	s.values = append(s.values, excelize.Cell{StyleID: id, Formula: c.formula, Value: c.value})
 	for i := 1; i < c.across; i++ {
 		s.values = append(s.values, excelize.Cell{StyleID: id})
 	}
