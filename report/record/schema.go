@@ -9,6 +9,7 @@ import (
 type schema interface {
 	title() string
 	read(d *decoder, src *source)
+	form(s System) report.Form
 }
 
 // table is a table whose rows become values of T: its columns, where the rows
@@ -25,6 +26,8 @@ type table[T any] struct {
 type column[T any] struct {
 	name  string          // without its unit
 	units []evidence.Unit // it may carry, the design's own first
+	takes report.Takes    // what a person may enter
+	rule  rule            // of a number
 	star  bool            // must be there when the table has rows
 	key   bool            // must be filled in when its row holds anything
 	read  func(d *decoder, c *report.Cell, row *T)
