@@ -43,6 +43,10 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 func run(args []string, stdout, stderr io.Writer) int {
 	out := &sink{w: stdout}
 	app := newApp(out, stderr)
+	if asked, ok := completing(args); ok {
+		printLines(out, completions(app, asked))
+		return exitGo
+	}
 	ordered, err := flagsFirst(app, args)
 	if err == nil {
 		err = app.Run(ordered)
@@ -87,7 +91,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Writer:          stdout,
 		ErrWriter:       stderr,
 		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), rulesCommand(), calcCommand()},
+		Commands:        []*cli.Command{checkCommand(), blankCommand(), rulesCommand(), calcCommand(), completionCommand()},
 		Action:          noCommand,
 		OnUsageError:    usage,
 		ExitErrHandler:  func(*cli.Context, error) {},

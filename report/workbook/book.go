@@ -24,17 +24,22 @@ type Book struct {
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
+	return write(w, pages(b), func(f *excelize.File) error { return describe(f, b) })
+}
+
+// write writes sheets as a workbook with the properties that describe sets.
+func write(w io.Writer, pages []page, describe func(*excelize.File) error) error {
 	f := excelize.NewFile()
 	defer f.Close()
 	f.SetZipWriter(sortedZip)
-	if err := describe(f, b); err != nil {
+	if err := describe(f); err != nil {
 		return err
 	}
 	if err := f.SetDefaultFont(fontName); err != nil {
 		return err
 	}
 	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range pages(b) {
+	for _, p := range pages {
 		if err := bind.add(p); err != nil {
 			return err
 		}
@@ -61,21 +66,25 @@ func pages(b Book) []page {
 	return all
 }
 
-// describe sets the document's properties from the job. The dates are fixed:
-// when a workbook was made says nothing of the floor.
+// describe sets the document's properties from the job.
 func describe(f *excelize.File, b Book) error {
-	const made = "2000-01-01T00:00:00Z"
 	author := b.Job.PreparedBy
 	if author == "" {
 		author = b.Tool
 	}
-	err := f.SetDocProps(&excelize.DocProperties{
-		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
+	return properties(f, excelize.DocProperties{
+		Title: b.Job.Name, Subject: b.Job.Site, Creator: author,
 		Description: "record " + b.Record + ", SHA-256 " + b.SHA256,
-		Created:     made, Modified: made,
-	})
-	if err != nil {
+	}, excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
+}
+
+// properties sets a document's properties. The dates are fixed: when a
+// workbook was made says nothing of the floor.
+func properties(f *excelize.File, doc excelize.DocProperties, app excelize.AppProperties) error {
+	const made = "2000-01-01T00:00:00Z"
+	doc.LastModifiedBy, doc.Created, doc.Modified = doc.Creator, made, made
+	if err := f.SetDocProps(&doc); err != nil {
 		return err
 	}
-	return f.SetAppProps(&excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
+	return f.SetAppProps(&app)
 }

@@ -57,6 +57,7 @@ type tone int
 const (
 	plain tone = iota
 	heading
+	dark // a heading of what must be filled in
 	blue
 	orange
 )
@@ -105,7 +106,7 @@ func (l look) points() float64 {
 
 func (l look) ink() string {
 	switch {
-	case l.tone == blue:
+	case l.tone == blue, l.tone == dark:
 		return "FFFFFF"
 	case l.grey:
 		return "707070"
@@ -117,6 +118,8 @@ func (l look) ground() string {
 	switch l.tone {
 	case heading:
 		return "E4E4E4"
+	case dark:
+		return "404040"
 	case blue:
 		return "1F4E8C"
 	case orange:

@@ -21,6 +21,9 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+
+	columns []look                     // of whole columns, below the rows too
+	checks  []*excelize.DataValidation // of what is typed
 }
 
 // row is one row of a page.
@@ -100,6 +103,15 @@ func (b *binder) open(p page) (*sheet, error) {
 	}
 	for i, w := range p.widths {
 		if err := sw.SetColWidth(i+1, i+1, w); err != nil {
+			return nil, err
+		}
+	}
+	for i, l := range p.columns {
+		id, err := b.style(l)
+		if err != nil {
+			return nil, err
+		}
+		if err := sw.SetColStyle(i+1, i+1, id); err != nil {
 			return nil, err
 		}
 	}

@@ -82,6 +82,11 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
+	for _, c := range s.page.checks {
+		if err := s.file.AddDataValidation(s.page.name, c); err != nil {
+			return err
+		}
+	}
 	if err := s.print(s.page); err != nil {
 		return err
 	}

@@ -1,0 +1,164 @@
+package workbook
+
+import (
+	"io"
+	"iter"
+	"strconv"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+)
+
+// Blank is an empty record to be written as a workbook.
+type Blank struct {
+	Tool  string // name and version
+	Steps []report.Step
+	Forms []report.Form
+}
+
+// The sheets of an empty record that are no tables of it.
+const (
+	startName   = "Start here"
+	columnsName = "What goes where"
+)
+
+// WriteBlank writes an empty record: a first sheet that says where to begin,
+// a sheet for each table with drop-down lists and input checks, and a last one
+// that says what goes into every column, with an example. Equal blanks give
+// equal bytes. Nothing is written where an error is returned, unless w itself
+// failed.
+func WriteBlank(w io.Writer, b Blank) error {
+	pages := []page{startPage(b)}
+	for _, f := range b.Forms {
+		pages = append(pages, formPage(f))
+	}
+	pages = append(pages, columnsPage(b))
+	return write(w, pages, func(f *excelize.File) error {
+		return properties(f, excelize.DocProperties{Title: "A flooring record", Creator: b.Tool}, excelize.AppProperties{Application: b.Tool})
+	})
+}
+
+// startPage says which tables a small job needs, in which order.
+func startPage(b Blank) page {
+	widths := []float64{5, 21, 88}
+	across := len(widths)
+	rows := []row{
+		{cells: []cell{{value: "An empty record of one job", look: look{size: large, bold: true}, across: across}}, least: 26},
+		{cells: []cell{{value: "What one wood floor on a slab needs, in this order:", across: across}}, least: formRow},
+	}
+	for i, s := range b.Steps {
+		where := cell{value: s.Table, look: look{boxed: true, bold: true}}
+		if s.Table != "" {
+			where = where.leading(address(s.Table, 1), widths[1])
+		}
+		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: atRight}}
+		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})
+	}
+	rows = append(rows, row{},
+		row{cells: []cell{
+			{value: "", look: look{tone: dark}},
+			{value: "A dark header: fill this column in. A light one may stay blank. Choose a header to read what goes there; all of it stands on the last sheet, " + columnsName + ".", across: across - 1},
+		}})
+	return page{name: startName, widths: widths, rows: numbered(rows), last: len(rows), single: true}
+}
+
+// columnsPage says what goes into every field, with an example of it: here,
+// because a row of a table is evidence.
+func columnsPage(b Blank) page {
+	rows := []row{header("Table", "Column", "Asked for", "What goes there", "For example")}
+	for _, f := range b.Forms {
+		fields := f.Fields
+		if f.Rows != nil {
+			fields = f.Rows
+		}
+		for _, field := range fields {
+			asked := ""
+			if field.Must {
+				asked = "yes"
+			}
+			example := text(field.Example)
+			example.look.form = literal
+			rows = append(rows, row{cells: []cell{text(f.Name), text(field.Header), text(asked), text(says(field)), example}})
+		}
+	}
+	return page{
+		name: columnsName, widths: []float64{17, 23, 11, 76, 30}, rows: numbered(rows),
+		last: len(rows), head: 1, frozen: true,
+	}
+}
+
+// formRow is the height of an empty row, in points: a finger's.
+const formRow = 20
+
+// formRows is how many rows are ruled. Those below take entries as well.
+const formRows = 40
+
+// formPage is an empty table.
+func formPage(f report.Form) page {
+	p := page{
+		name: f.Name, widths: formWidths(f), rows: formLines(f), last: formRows + 1,
+		head: 1, frozen: true, grid: true, checks: inputChecks(f),
+	}
+	for _, field := range f.Fields {
+		p.columns = append(p.columns, fieldLook(field.Takes))
+	}
+	return p
+}
+
+func formLines(f report.Form) iter.Seq2[int, row] {
+	return func(yield func(int, row) bool) {
+		var head row
+		for _, field := range f.Fields {
+			head.cells = append(head.cells, cell{value: field.Header, look: headLook(field)})
+		}
+		if !yield(1, head) {
+			return
+		}
+		for i := range formRows {
+			if !yield(i+2, formLine(f, i)) {
+				return
+			}
+		}
+	}
+}
+
+// formLine is an empty row, or an item of Job with its entry empty.
+func formLine(f report.Form, nth int) row {
+	r := row{least: formRow}
+	for _, field := range f.Fields {
+		l := fieldLook(field.Takes)
+		l.boxed = true
+		r.cells = append(r.cells, cell{look: l})
+	}
+	if nth < len(f.Rows) {
+		item := f.Rows[nth]
+		entry := fieldLook(item.Takes)
+		entry.boxed = true
+		r.cells = []cell{{value: item.Header, look: look{form: literal, boxed: true, bold: item.Must}}, {look: entry}}
+	}
+	return r
+}
+
+// headLook is a dark header where the column must be filled in.
+func headLook(f report.Field) look {
+	l := look{tone: heading, stands: fieldLook(f.Takes).stands}
+	if f.Must {
+		l.tone = dark
+	}
+	return l
+}
+
+// fieldLook is how an entry stands: a text stays the text it is typed as, and
+// a number shows every digit it is typed with.
+func fieldLook(t report.Takes) look {
+	switch t.Kind {
+	case report.NumberField:
+		return look{stands: atRight}
+	case report.DayField:
+		return look{form: day, stands: indented}
+	case report.ClockField, report.ClockOrDayField:
+		return look{form: minute, stands: indented}
+	}
+	return look{form: literal, stands: indented}
+}

@@ -1,0 +1,136 @@
+package workbook
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+)
+
+// inputChecks are what a spreadsheet asks of every entry, and the prompts of
+// the headers. A spreadsheet shows a prompt on a phone too, where a comment is
+// out of reach.
+func inputChecks(f report.Form) []*excelize.DataValidation {
+	var all []*excelize.DataValidation
+	for i, field := range f.Fields {
+		column := letters(i)
+		prompt := excelize.NewDataValidation(true)
+		prompt.SetInput(promptTitle(field.Header), says(field))
+		prompt.SetSqref(column + "1")
+		all = append(all, prompt)
+		if check := inputCheck(field, column+"2"); check != nil && f.Rows == nil {
+			check.SetSqref(fmt.Sprintf("%s2:%s%d", column, column, excelize.TotalRows))
+			all = append(all, check)
+		}
+	}
+	for i, item := range f.Rows {
+		at := fmt.Sprintf("B%d", i+2)
+		check := inputCheck(item, at)
+		if check == nil {
+			check = excelize.NewDataValidation(true)
+		}
+		check.SetInput(promptTitle(item.Header), says(item))
+		check.SetSqref(at)
+		all = append(all, check)
+	}
+	return all
+}
+
+func letters(column int) string {
+	name, _ := excelize.ColumnNumberToName(column + 1) // fails below 1 and beyond the last column alone
+	return name
+}
+
+// promptTitle keeps to the 32 letters that a spreadsheet shows.
+func promptTitle(header string) string { return cut(header, 32) }
+
+// inputCheck is the check of one column's entries, nil where any will do. Its
+// formula is about the first of them.
+func inputCheck(f report.Field, first string) *excelize.DataValidation {
+	t := f.Takes
+	check := excelize.NewDataValidation(true)
+	check.Type = "custom"
+	style := excelize.DataValidationErrorStyleStop
+	switch {
+	case t.Words != nil:
+		check.Type, check.Formula1 = "list", `"`+strings.Join(t.Words, ",")+`"`
+	case t.Of != "":
+		// Tables may be filled in any order, so a name that is not listed yet passes.
+		check.Type, check.Formula1 = "list", fmt.Sprintf("%s!$A$2:$A$500", t.Of)
+		style = excelize.DataValidationErrorStyleWarning
+	case t.Kind == report.NumberField:
+		check.Formula1 = escaped(numberFormula(t, first))
+	case t.Kind != report.TextField:
+		check.Formula1 = escaped(clockFormula(t, first))
+		if t.Kind == report.ClockField {
+			style = excelize.DataValidationErrorStyleWarning
+		}
+	default:
+		return nil
+	}
+	check.SetError(style, promptTitle(f.Header), warning(t))
+	return check
+}
+
+// escaped is a formula as XML holds it.
+func escaped(formula string) string {
+	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(formula)
+}
+
+// numberFormula is true of a number that lies within its span.
+func numberFormula(t report.Takes, at string) string {
+	all := []string{"ISNUMBER(" + at + ")"}
+	least := ">="
+	if t.Span.Above {
+		least = ">"
+	}
+	if t.Span.Least.Valid {
+		all = append(all, at+least+t.Span.Least.Decimal.String())
+	}
+	if t.Span.Most.Valid {
+		all = append(all, at+"<="+most(t.Span))
+	}
+	if t.Span.Whole {
+		all = append(all, at+"=INT("+at+")")
+	}
+	if t.Span.Percent {
+		all = append(all, fmt.Sprintf("OR(%s<=0,%s>1)", at, at))
+	}
+	formula := "AND(" + strings.Join(all, ",") + ")"
+	if t.None {
+		formula = fmt.Sprintf(`OR(%s="none",%s)`, at, formula)
+	}
+	return formula
+}
+
+// most is the upper bound of a span, to a decimal that lies within it.
+func most(s report.Span) string { return s.Most.Decimal.RoundFloor(1).String() }
+
+// clockFormula is true of a day, or of a day with a time, in years that a
+// record covers. A day alone would pass for midnight.
+func clockFormula(t report.Takes, at string) string {
+	all := []string{
+		"ISNUMBER(" + at + ")",
+		fmt.Sprintf("%s>=%d", at, serial(max(t.Since, firstYear), time.January)),
+		fmt.Sprintf("%s<%d", at, serial(t.Until+1, time.January)),
+	}
+	switch t.Kind {
+	case report.DayField:
+		all = append(all, at+"=INT("+at+")")
+	case report.ClockField:
+		all = append(all, at+"<>INT("+at+")")
+	}
+	return "AND(" + strings.Join(all, ",") + ")"
+}
+
+// firstYear is the first whole year that all spreadsheets count alike.
+const firstYear = 1901
+
+// serial is the first of a month as spreadsheets count days.
+func serial(year int, month time.Month) int {
+	epoch := time.Date(1899, time.December, 30, 0, 0, 0, 0, time.UTC)
+	return int(time.Date(year, month, 1, 0, 0, 0, 0, time.UTC).Sub(epoch).Hours() / 24)
+}
