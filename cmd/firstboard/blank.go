@@ -130,17 +130,16 @@ func writeForm(w io.Writer, f report.Form) error {
 }
 
 func writeReadMe(w io.Writer, steps []report.Step) error {
-	_, err := io.WriteString(w, "What one wood floor on a slab needs, in this order:\n\n")
+	all := "What one wood floor on a slab needs, in this order:\n\n"
 	for i, s := range steps {
 		line := strconv.Itoa(i+1) + ". "
 		if s.Table != "" {
 			line += s.Table + ": "
 		}
-		if _, err = io.WriteString(w, wrap(line+s.Says, "")); err != nil {
-			return err
-		}
+		all += wrap(line+s.Says, "")
 	}
-	_, err = io.WriteString(w, "\nDates are 2026-03-04, times 2026-03-04 08:30. What goes into each column stands on\n"+
-		"the last sheet of a workbook: firstboard blank FILE.xlsx\n")
+	all += "\n" + wrap("Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
+		"column stands on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")
+	_, err := io.WriteString(w, all)
 	return err
 }

@@ -52,7 +52,7 @@ func startPage(b Blank) page {
 		if s.Table != "" {
 			where = where.leading(address(s.Table, 1), widths[1])
 		}
-		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: atRight}}
+		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: indented}}
 		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})
 	}
 	rows = append(rows, row{},
@@ -66,7 +66,7 @@ func startPage(b Blank) page {
 // columnsPage says what goes into every field, with an example of it: here,
 // because a row of a table is evidence.
 func columnsPage(b Blank) page {
-	rows := []row{header("Table", "Column", "Asked for", "What goes there", "For example")}
+	rows := []row{header("Table", "Column", "Must be filled in", "What goes there", "For example")}
 	for _, f := range b.Forms {
 		fields := f.Fields
 		if f.Rows != nil {
@@ -83,7 +83,7 @@ func columnsPage(b Blank) page {
 		}
 	}
 	return page{
-		name: columnsName, widths: []float64{17, 23, 11, 76, 30}, rows: numbered(rows),
+		name: columnsName, widths: []float64{17, 24, 11, 76, 32}, rows: numbered(rows),
 		last: len(rows), head: 1, frozen: true,
 	}
 }
@@ -91,22 +91,32 @@ func columnsPage(b Blank) page {
 // formRow is the height of an empty row, in points: a finger's.
 const formRow = 20
 
-// formRows is how many rows are ruled. Those below take entries as well.
-const formRows = 40
-
-// formPage is an empty table.
+// formPage is an empty table, ruled as far as one printed page goes. The rows
+// below take entries as well.
 func formPage(f report.Form) page {
 	p := page{
-		name: f.Name, widths: formWidths(f), rows: formLines(f), last: formRows + 1,
-		head: 1, frozen: true, grid: true, checks: inputChecks(f),
+		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, handwritten: true, checks: inputChecks(f),
 	}
+	n := len(f.Rows)
+	if n == 0 {
+		n = p.ruled()
+	}
+	p.rows, p.last = formLines(f, n), n+1
 	for _, field := range f.Fields {
 		p.columns = append(p.columns, fieldLook(field.Takes))
 	}
 	return p
 }
 
-func formLines(f report.Form) iter.Seq2[int, row] {
+// ruled is how many empty rows one printed page has room for below a header
+// of two lines.
+func (p page) ruled() int {
+	const headRows = 2
+	scale := min(1, paperWide*float64(p.across())/p.wide())
+	return int(paperTall/scale/formRow) - headRows
+}
+
+func formLines(f report.Form, n int) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
 		var head row
 		for _, field := range f.Fields {
@@ -115,7 +125,7 @@ func formLines(f report.Form) iter.Seq2[int, row] {
 		if !yield(1, head) {
 			return
 		}
-		for i := range formRows {
+		for i := range n {
 			if !yield(i+2, formLine(f, i)) {
 				return
 			}
@@ -135,7 +145,7 @@ func formLine(f report.Form, nth int) row {
 		item := f.Rows[nth]
 		entry := fieldLook(item.Takes)
 		entry.boxed = true
-		r.cells = []cell{{value: item.Header, look: look{form: literal, boxed: true, bold: item.Must}}, {look: entry}}
+		r.cells = []cell{{value: item.Header, look: look{form: literal, boxed: true, bold: item.Must, stands: indented}}, {look: entry}}
 	}
 	return r
 }

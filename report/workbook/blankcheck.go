@@ -17,10 +17,10 @@ func inputChecks(f report.Form) []*excelize.DataValidation {
 	var all []*excelize.DataValidation
 	for i, field := range f.Fields {
 		column := letters(i)
-		prompt := excelize.NewDataValidation(true)
-		prompt.SetInput(promptTitle(field.Header), says(field))
-		prompt.SetSqref(column + "1")
-		all = append(all, prompt)
+		head := excelize.NewDataValidation(true)
+		head.SetInput(promptTitle(field.Header), prompt(field))
+		head.SetSqref(column + "1")
+		all = append(all, head)
 		if check := inputCheck(field, column+"2"); check != nil && f.Rows == nil {
 			check.SetSqref(fmt.Sprintf("%s2:%s%d", column, column, excelize.TotalRows))
 			all = append(all, check)
@@ -32,7 +32,7 @@ func inputChecks(f report.Form) []*excelize.DataValidation {
 		if check == nil {
 			check = excelize.NewDataValidation(true)
 		}
-		check.SetInput(promptTitle(item.Header), says(item))
+		check.SetInput(promptTitle(item.Header), prompt(item))
 		check.SetSqref(at)
 		all = append(all, check)
 	}
@@ -114,8 +114,8 @@ func most(s report.Span) string { return s.Most.Decimal.RoundFloor(1).String() }
 func clockFormula(t report.Takes, at string) string {
 	all := []string{
 		"ISNUMBER(" + at + ")",
-		fmt.Sprintf("%s>=%d", at, serial(max(t.Since, firstYear), time.January)),
-		fmt.Sprintf("%s<%d", at, serial(t.Until+1, time.January)),
+		fmt.Sprintf("%s>=%d", at, newYear(max(t.Since, firstYear))),
+		fmt.Sprintf("%s<%d", at, newYear(t.Until+1)),
 	}
 	switch t.Kind {
 	case report.DayField:
@@ -129,8 +129,9 @@ func clockFormula(t report.Takes, at string) string {
 // firstYear is the first whole year that all spreadsheets count alike.
 const firstYear = 1901
 
-// serial is the first of a month as spreadsheets count days.
-func serial(year int, month time.Month) int {
+// newYear is the first day of a year as spreadsheets count days.
+func newYear(year int) int64 {
+	const seconds = 24 * 60 * 60
 	epoch := time.Date(1899, time.December, 30, 0, 0, 0, 0, time.UTC)
-	return int(time.Date(year, month, 1, 0, 0, 0, 0, time.UTC).Sub(epoch).Hours() / 24)
+	return (time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC).Unix() - epoch.Unix()) / seconds
 }

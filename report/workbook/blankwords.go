@@ -7,13 +7,17 @@ import (
 	"firstboard/report"
 )
 
-// says is what goes into a field, in words that fit a prompt.
+// says is what goes into a field.
 func says(f report.Field) string {
-	parts := []string{sentence(f.Says)}
+	return strings.Join(append([]string{sentence(f.Says)}, allowance(f.Takes)...), " ")
+}
+
+// prompt is the same for the header of the field.
+func prompt(f report.Field) string {
 	if f.Must {
-		parts = append(parts, "Must be filled in.")
+		return "Must be filled in. " + says(f)
 	}
-	return strings.Join(append(parts, allowance(f.Takes)...), " ")
+	return says(f)
 }
 
 // warning is what a refused entry is answered with.
@@ -24,7 +28,11 @@ func warning(t report.Takes) string {
 	case t.Kind == report.ClockField:
 		return "Write the day and the time, such as 2026-03-04 08:30. A day alone counts as midnight: go on only if it was."
 	}
-	return strings.Join(append(allowance(t), "Otherwise leave it blank."), " ")
+	s := strings.Join(allowance(t), " ")
+	if t.Words == nil {
+		s = "Write " + strings.ToLower(s[:1]) + s[1:]
+	}
+	return s + " Or leave the cell blank."
 }
 
 // allowance is what a field takes, in sentences.
@@ -35,11 +43,11 @@ func allowance(t report.Takes) []string {
 	case t.Kind == report.NumberField:
 		return numberAllowance(t)
 	case t.Kind == report.DayField:
-		return []string{"A date, such as 2026-03-04."}
+		return []string{"A day, such as 2026-03-04."}
 	case t.Kind == report.ClockField:
-		return []string{"Day and time, such as 2026-03-04 08:30."}
+		return []string{"Such as 2026-03-04 08:30."}
 	case t.Kind == report.ClockOrDayField:
-		return []string{"Day and time, such as 2026-03-04 08:30, or a day alone for its end."}
+		return []string{"A day and a time, such as 2026-03-04 08:30, or a day alone for its end."}
 	}
 	return nil
 }
@@ -57,7 +65,7 @@ func numberAllowance(t report.Takes) []string {
 		s += " from 0 up"
 	}
 	if t.None {
-		s += ", none where the data sheet states none, or blank where nobody looked"
+		s += ", or none where the data sheet states none; blank where nobody looked"
 	}
 	if t.Span.Percent {
 		return []string{s + ".", "In percent: 84.7, not 0.847."}

@@ -22,6 +22,8 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 
+	handwritten bool // it may be printed to be filled in
+
 	columns []look                     // of whole columns, below the rows too
 	checks  []*excelize.DataValidation // of what is typed
 }
