@@ -6,6 +6,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/workbook/live"
 )
 
 // Book is all that one workbook shows.
@@ -46,8 +47,11 @@ func Write(w io.Writer, b Book) error {
 func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
+	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
-		all = append(all, areaPage(b, d, t, t.areas[i]))
+		w := live.For(tables, b.Job, d, t.workings[i])
+		all = append(all, areaPage(b, d, t, t.areas[i], w))
+		workings = append(workings, workingPage(w))
 	}
 	for i, table := range b.Tables {
 		if i != t.signed {
@@ -55,6 +59,7 @@ func pages(b Book) []page {
 		}
 	}
 	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, workings...)
 	for i := range all {
 		all[i].job = b.Job.Name
 	}

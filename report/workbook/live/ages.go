@@ -64,7 +64,7 @@ func (w *work) heat() {
 		return
 	}
 	least := w.setting("Heat run (h)", w.job.Settings.HeatRun)
-	typed := w.rec.figure(w.area, "Heat run from")
+	typed := w.figure(w.area, "Heat run from")
 	from := typed
 	if x, ok := typed.Float(); ok && x == float64(int(x)) {
 		from = known(typed.Plus(num(1)), typed) // a plain day means its end

@@ -115,7 +115,7 @@ func (w *work) held() {
 		formed(formula.Of(starts.Min(), ends.Min()).Min().Minus(hold.Over(day)).Round(9), Minute), formed(ends.Max().Round(9), Minute))
 	widest := w.add(label("The air was held in"), label("from, to"), label(""), formed(w.instant(b.WidestFrom), Minute), formed(w.instant(b.Widest), Minute))
 	within := formula.All(r[3].Minus(widest[3]).Above(num(-0.000001)), widest[4].Minus(r[4]).Above(num(-0.000001)))
-	stored := w.outcome("air-held")
+	stored := w.found("air-held").Outcome.String()
 	outcome := formula.If(within, formula.Text(stored), formula.Text(again))
 	if stored == "met" {
 		outcome = formula.If(r[2].Above(num(0)), formula.Text("not shown"), outcome)
@@ -126,15 +126,6 @@ func (w *work) held() {
 
 // instant is a time of the log as the working counts it.
 func (w *work) instant(t time.Time) formula.Expr { return w.first(num(serial(t.In(w.job.Zone)))) }
-
-func (w *work) outcome(id string) string {
-	for _, f := range w.d.Findings {
-		if f.ID == id {
-			return f.Outcome.String()
-		}
-	}
-	return ""
-}
 
 // fingerprint is a sum over the rows of one instrument that changes with every time,
 // temperature and humidity of them.

@@ -2,7 +2,6 @@ package live
 
 import (
 	"firstboard/acclimate"
-	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 )
@@ -45,8 +44,8 @@ func (w *work) target() formula.Expr {
 
 func (w *work) period(p acclimate.Period, unit evidence.Unit) {
 	at := placeOf(p.Place)
-	r := w.add(label(p.Name), label(at.String()), plain(in(w.rec.figure(at, "Temp"), unit, evidence.Celsius)),
-		plain(known(w.rec.figure(at, "RH").Over(num(100)), w.rec.figure(at, "RH"))))
+	r := w.add(label(p.Name), label(at.String()), plain(in(w.figure(at, "Temp"), unit, evidence.Celsius)),
+		plain(known(w.figure(at, "RH").Over(num(100)), w.figure(at, "RH"))))
 	t, h := r[2], r[3]
 	poly := func(a, b, c float64) formula.Expr {
 		return known(num(a).Plus(num(b).Times(t)).Plus(num(c).Times(t).Times(t)), t)
@@ -130,25 +129,23 @@ func (w *work) periods() {
 	w.heading("climate-range: what the covering states")
 	products, covering, _ := w.stack()
 	p := products[covering]
-	ends := func(low, high ruling, unit evidence.Unit) limit {
+	ends := func(low, high string, unit evidence.Unit) limit {
 		l := limit{unit: unit}
-		low.unit, high.unit = unit, unit
-		if low.of(p).Number.Shown() {
-			l.least = w.stated(p, low)
+		end := func(column string) formula.Expr {
+			cell := w.rec.cell(placeOf(p.Place), column)
+			if cell.Figure().Is("") {
+				return formula.Expr{}
+			}
+			return in(cell.Figure(), w.statedUnit(column), unit)
 		}
-		if high.of(p).Number.Shown() {
-			l.most = w.stated(p, high)
-		}
+		l.least, l.most = end(low), end(high)
 		return l
 	}
 	unit := p.AirTempMax.Number.Unit
 	if unit == "" {
 		unit = p.AirTempMin.Number.Unit
 	}
-	temp := ends(ruling{column: "Air temp min", of: func(p report.Product) report.Stated { return p.AirTempMin }},
-		ruling{column: "Air temp max", of: func(p report.Product) report.Stated { return p.AirTempMax }}, unit)
-	rh := ends(ruling{column: "Air RH min", of: func(p report.Product) report.Stated { return p.AirRHMin }},
-		ruling{column: "Air RH max", of: func(p report.Product) report.Stated { return p.AirRHMax }}, evidence.RH)
+	temp, rh := ends("Air temp min", "Air temp max", unit), ends("Air RH min", "Air RH max", evidence.RH)
 	var items []item
 	for _, period := range w.service() {
 		at := placeOf(period.Place)
@@ -158,7 +155,7 @@ func (w *work) periods() {
 			unit   evidence.Unit
 		}{{"Temp", temp, w.rec.unit("Climates", "Temp")}, {"RH", rh, evidence.RH}} {
 			if is(side.l.least) || is(side.l.most) {
-				items = append(items, item{name: period.Name, row: at.String(), counts: num(1), value: in(w.rec.figure(at, side.column), side.unit, side.l.unit), least: side.l.least, most: side.l.most})
+				items = append(items, item{name: "period " + period.Name, row: at.String(), counts: num(1), value: in(w.figure(at, side.column), side.unit, side.l.unit), least: side.l.least, most: side.l.most})
 			}
 		}
 	}

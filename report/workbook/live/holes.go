@@ -1,8 +1,6 @@
 package live
 
 import (
-	"slices"
-
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 	"firstboard/slab"
@@ -34,9 +32,11 @@ func (w *work) holes() {
 	if !w.needed("slab-holes") {
 		return
 	}
+	rows := append(rowsOf(in), rowsOf(out)...)
+	w.list(holesTable, places(rows), "X", "Y", "To exterior wall", "Thickness", "Depth", "Sealed at", "Read at", "RH", "Temp")
 	t := w.latest("Holes: which rows are judged", rowsOf(in), choice{history: true, water: true})
 	w.answers["slab-holes"] = w.tally("slab-holes: holes that were read", t, w.each(t, func(j judged) formula.Expr {
-		return formula.All(w.rec.figure(j.place, "RH").Shown(), j.read.Shown())
+		return formula.All(w.figure(j.place, "RH").Shown(), j.read.Shown())
 	}), w.holesNeeded())
 	w.edge(t)
 	w.answers["slab-depth"] = w.weigh("slab-depth: depth of each hole", w.depths(t), t.lost)
@@ -68,7 +68,7 @@ func (w *work) each(t things, of func(judged) formula.Expr) []formula.Expr {
 
 // holesNeeded is 3 for the first 1000 ft2 or 100 m2 and 1 for each further.
 func (w *work) holesNeeded() formula.Expr {
-	size, per := w.rec.figure(w.area, "Size"), 1000.0
+	size, per := w.figure(w.area, "Size"), 1000.0
 	if w.rec.unit("Areas", "Size") == evidence.SquareM {
 		per = 100
 	}
@@ -81,7 +81,7 @@ func (w *work) holesNeeded() formula.Expr {
 func (w *work) items(t things, column string, l limit, uncertain bool) []item {
 	var all []item
 	for _, j := range t.rows {
-		v := in(w.rec.figure(j.place, column), w.rec.unit(j.place.table, column), l.unit)
+		v := in(w.figure(j.place, column), w.rec.unit(j.place.table, column), l.unit)
 		it := item{name: j.thing, row: j.place.String(), counts: j.counts, value: known(v, j.read), least: l.least, most: l.most}
 		if uncertain {
 			it.u = w.uncertainty(j.instrument, l.unit)
@@ -105,7 +105,7 @@ func (w *work) uncertainty(instrument string, unit evidence.Unit) formula.Expr {
 	if !listed {
 		return usual
 	}
-	own := w.rec.figure(placeOf(meter.Place), "Uncertainty")
+	own := w.figure(placeOf(meter.Place), "Uncertainty")
 	return formula.If(own.Shown(), own, usual)
 }
 
@@ -128,11 +128,11 @@ func (w *work) edge(t things) {
 		k := i
 		for ; k < len(t.rows) && sameThing(t.rows[k], t.rows[i]); k++ {
 			j := t.rows[k]
-			far := in(w.rec.figure(j.place, "To exterior wall"), unit, evidence.Foot)
+			far := in(w.figure(j.place, "To exterior wall"), unit, evidence.Foot)
 			r := w.add(label(j.thing), label(j.place.String()), plain(j.counts), plain(known(far, j.read)), plain(num(3)))
 			state := formula.If(r[2].Same(num(0)), blank(), formula.If(missing(r[3]), formula.Text("unusable"),
 				formula.If(r[3].Round(9).Above(r[4]), formula.Text("breaks"),
-					formula.If(missing(w.rec.figure(j.place, "RH")), formula.Text("unusable"), formula.Text("meets")))))
+					formula.If(missing(w.figure(j.place, "RH")), formula.Text("unusable"), formula.Text("meets")))))
 			w.extend(w.next()-1, plain(state))
 		}
 		w.rankHole(from, t.rows[i].thing, t)
@@ -165,19 +165,19 @@ func (w *work) rankHole(from int, thing string, t things) {
 	}
 	rank := formula.If(states.Times("breaks").Above(num(0)), num(1), formula.If(states.Times("unusable").Above(num(0)), num(2),
 		formula.If(states.Times("meets").Above(num(0)), num(3), none)))
-	value := formula.If(values.Count().Same(num(0)), blank(), values.Max())
 	w.extend(from, plain(rank))
-	w.extend(from, plain(value))
+	told := formula.Any(w.ref(6, from).Same(num(1)), w.ref(6, from).Same(num(3)))
+	w.extend(from, plain(formula.If(told, values.Max(), blank())))
 }
 
 // depths are the depths of holes against the wanted one and its tolerance.
 func (w *work) depths(t things) []item {
-	faces := w.rec.figure(w.area, "Drying faces")
+	faces := w.figure(w.area, "Drying faces")
 	share := formula.If(missing(faces), num(0.4), formula.If(faces.Same(num(2)), num(0.2), num(0.4)))
 	tolerance := w.setting("Depth tolerance (%)", w.job.Settings.DepthTolerance)
 	var all []item
 	for _, j := range t.rows {
-		own, areas := w.rec.figure(j.place, "Thickness"), w.rec.figure(w.area, "Slab thickness")
+		own, areas := w.figure(j.place, "Thickness"), w.figure(w.area, "Slab thickness")
 		ownUnit, areasUnit := w.rec.unit(holesTable, "Thickness"), w.rec.unit("Areas", "Slab thickness")
 		unit := areasUnit
 		if !own.Is("") {
@@ -190,7 +190,7 @@ func (w *work) depths(t things) []item {
 		eighth := evidence.Convert(evidence.Ratio(1, 8), evidence.Inch, orInch(unit)).Float()
 		want := thick.Times(share)
 		slack := formula.Of(want.Times(tolerance).Over(num(100)), num(eighth)).Max()
-		depth := in(w.rec.figure(j.place, "Depth"), w.rec.unit(holesTable, "Depth"), unit)
+		depth := in(w.figure(j.place, "Depth"), w.rec.unit(holesTable, "Depth"), unit)
 		all = append(all, item{
 			name: j.thing, row: j.place.String(), counts: j.counts, value: known(depth, j.read),
 			least: known(want.Minus(slack).Round(12), thick), most: known(want.Plus(slack).Round(12), thick),
@@ -211,7 +211,7 @@ func (w *work) waits(t things) []item {
 	least := w.setting("Probe wait (h)", w.job.Settings.ProbeWait)
 	var all []item
 	for _, j := range t.rows {
-		sealed := w.rec.figure(j.place, "Sealed at")
+		sealed := w.figure(j.place, "Sealed at")
 		hours := known(j.read.Minus(w.last(sealed)).Times(num(24)).Round(6), j.read, sealed)
 		all = append(all, item{name: j.thing, row: j.place.String(), counts: j.counts, value: hours, least: least})
 	}
@@ -226,7 +226,7 @@ func (w *work) unreplaced(out []slab.Hole, holes things) []item {
 	var all []item
 	for _, j := range t.rows {
 		beside := w.beside(j, holes)
-		rh := w.rec.figure(j.place, "RH")
+		rh := w.figure(j.place, "RH")
 		u := w.uncertainty(j.instrument, evidence.RH)
 		over := rh
 		if is(u) {
@@ -243,33 +243,40 @@ func (w *work) unreplaced(out []slab.Hole, holes things) []item {
 // lies within 3 ft of a discarded one and was sealed after its reading.
 func (w *work) beside(out judged, holes things) formula.Expr {
 	x, y := w.position(out.place)
-	var any []formula.Expr
+	w.heading("Holes beside discarded " + out.thing + ", " + out.place.String())
+	w.header("What", "Row of the record", "Judged", "Distance squared (ft2)", "Near", "Sealed after", "Usable", "Fine, or not judged", "The hole is beside")
+	from := w.next()
 	for i := 0; i < len(holes.rows); {
-		k := i
-		var fine, judgedRows []formula.Expr
+		first, k := w.next(), i
 		for ; k < len(holes.rows) && sameThing(holes.rows[k], holes.rows[i]); k++ {
-			j := holes.rows[k]
-			hx, hy := w.position(j.place)
-			sealed := w.rec.figure(j.place, "Sealed at")
-			square := known(x.Minus(hx).Times(x.Minus(hx)).Plus(y.Minus(hy).Times(y.Minus(hy))).Round(9), x, y, hx, hy)
-			near := formula.If(missing(square), num(0), flag(square.AtMost(num(9))))
-			after := formula.If(formula.Any(missing(sealed), missing(out.read)), num(0), flag(w.first(sealed).Above(out.read)))
-			usable := flag(formula.All(w.rec.figure(j.place, "RH").Shown(), j.read.Shown()))
-			fine = append(fine, formula.If(j.counts.Same(num(0)), num(1), formula.Of(near, after, usable).Min()))
-			judgedRows = append(judgedRows, j.counts)
+			w.besides(out, holes.rows[k], x, y)
 		}
-		any = append(any, formula.Of(formula.Of(fine...).Min(), formula.Of(judgedRows...).Max()).Min())
+		last := w.next() - 1
+		w.extend(first, plain(formula.Of(w.column(2, first, last).Max(), w.column(7, first, last).Min()).Min()))
 		i = k
 	}
-	if len(any) == 0 {
+	if w.next() == from {
 		return num(0)
 	}
-	r := w.add(label("a hole beside discarded "+out.thing), label(out.place.String()), plain(formula.Of(any...).Max()))
-	return r[2]
+	return w.add(label("Answer"), label(""), plain(w.column(8, from, w.next()-1).Max()))[2]
+}
+
+// besides says whether one row of a hole lies beside a discarded one.
+func (w *work) besides(out, j judged, x, y formula.Expr) {
+	hx, hy := w.position(j.place)
+	dx, dy := x.Minus(hx), y.Minus(hy)
+	r := w.add(label(j.thing), label(j.place.String()), plain(j.counts), plain(known(dx.Times(dx).Plus(dy.Times(dy)).Round(9), x, y, hx, hy)))
+	row := w.next() - 1
+	sealed := w.figure(j.place, "Sealed at")
+	w.extend(row, plain(formula.If(missing(r[3]), num(0), flag(r[3].AtMost(num(9))))))
+	w.extend(row, plain(formula.If(formula.Any(missing(sealed), missing(out.read)), num(0), flag(w.first(sealed).Above(out.read)))))
+	w.extend(row, plain(flag(formula.All(w.figure(j.place, "RH").Shown(), j.read.Shown()))))
+	fine := formula.Of(w.ref(4, row), w.ref(5, row), w.ref(6, row)).Min()
+	w.extend(row, plain(formula.If(r[2].Same(num(0)), num(1), fine)))
 }
 
 func (w *work) position(p place) (x, y formula.Expr) {
-	return in(w.rec.figure(p, "X"), w.rec.unit(p.table, "X"), evidence.Foot), in(w.rec.figure(p, "Y"), w.rec.unit(p.table, "Y"), evidence.Foot)
+	return in(w.figure(p, "X"), w.rec.unit(p.table, "X"), evidence.Foot), in(w.figure(p, "Y"), w.rec.unit(p.table, "Y"), evidence.Foot)
 }
 
 // setting is a setting of the job: the cell it was typed in, else the default.
@@ -282,11 +289,17 @@ func (w *work) setting(item string, value evidence.Reading) formula.Expr {
 	return num(value.Exact().Float())
 }
 
-// needed says whether the judge asked a check of the area.
-func (w *work) needed(id string) bool {
-	return slices.ContainsFunc(w.d.Findings, func(f evidence.Finding) bool {
-		return f.ID == id && f.Outcome != evidence.NotNeeded
-	})
+// found is the judge's finding of a check.
+func (w *work) found(id string) evidence.Finding {
+	for _, f := range w.d.Findings {
+		if f.ID == id {
+			return f
+		}
+	}
+	return evidence.Finding{Outcome: evidence.NotNeeded}
 }
+
+// needed says whether the judge asked a check of the area.
+func (w *work) needed(id string) bool { return w.found(id).Outcome != evidence.NotNeeded }
 
 func keyOf(s string) string { return evidence.Key(s) }

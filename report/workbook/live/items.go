@@ -1,6 +1,11 @@
 package live
 
 import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 )
 
@@ -27,6 +32,12 @@ func (w *work) weigh(title string, items []item, alsoLost []lost) Answer {
 		return Answer{Value: r[3], Outcome: r[8]}
 	}
 	w.header("What", "Row of the record", "Judged", "Value", "At least", "At most", "Uncertainty", "Margin as read", "State", "Rank")
+	slices.SortStableFunc(items, func(a, b item) int {
+		if c := evidence.Order(a.name, b.name); c != 0 {
+			return c
+		}
+		return strings.Compare(fmt.Sprint(a.value.Value()), fmt.Sprint(b.value.Value()))
+	})
 	from := w.next()
 	for _, it := range items {
 		w.item(it)

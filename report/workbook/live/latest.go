@@ -75,10 +75,9 @@ func (w *work) latest(title string, rows []taken, by choice) things {
 func (w *work) thing(all *things, rows []taken, by choice) {
 	first := w.next()
 	last := first + len(rows) - 1
-	var kept []formula.Expr
 	start := len(all.rows)
 	for i, r := range rows {
-		at := w.rec.figure(r.place, r.at)
+		at := w.figure(r.place, r.at)
 		read, day := w.first(at), known(at.Down(), at)
 		cells := []Cell{label(r.thing), label(r.place.String()), formed(read, Minute), formed(day, Day)}
 		w.Rows = append(w.Rows, Row{Cells: cells})
@@ -86,19 +85,18 @@ func (w *work) thing(all *things, rows []taken, by choice) {
 		j := judged{taken: r, read: w.ref(2, row), day: w.ref(3, row), row: row}
 		dropped := w.dropped(j, by)
 		w.extend(row, plain(dropped))
-		w.extend(row, formed(formula.If(formula.Any(missing(j.read), w.ref(4, row).Same(num(1))), blank(), j.read), Minute))
-		kept = append(kept, w.ref(4, row))
+		w.extend(row, formed(formula.If(formula.Any(missing(j.read), w.ref(4, row).Above(num(0))), blank(), j.read), Minute))
 		all.rows = append(all.rows, j)
 	}
 	times := w.column(5, first, last)
 	for i := start; i < len(all.rows); i++ {
 		row := all.rows[i].row
-		is := formula.If(w.ref(4, row).Same(num(1)), num(0), formula.If(missing(w.ref(2, row)), num(1), flag(w.ref(5, row).Same(times.Max()))))
+		is := formula.If(w.ref(4, row).Above(num(0)), num(0), formula.If(missing(w.ref(2, row)), num(1), flag(w.ref(5, row).Same(times.Max()))))
 		w.extend(row, plain(is))
 		all.rows[i].counts = w.ref(6, row)
 	}
 	if by.water && !w.wet.Is("") {
-		gone := flag(formula.All(formula.Of(kept...).Min().Same(num(1)), w.column(4, first, last).Max().Same(num(1))))
+		gone := flag(w.column(4, first, last).Min().Same(num(1)))
 		all.lost = append(all.lost, lost{rows[0].thing, gone})
 	}
 }
@@ -106,17 +104,21 @@ func (w *work) thing(all *things, rows []taken, by choice) {
 // extend adds a cell to a row that stands already.
 func (w *work) extend(row int, c Cell) { w.Rows[row-1].Cells = append(w.Rows[row-1].Cells, c) }
 
-// dropped says whether a row is history or was read before water: 1 or 0.
+// dropped is 2 for a row that is history, 1 for one read before water, else 0.
 func (w *work) dropped(j judged, by choice) formula.Expr {
 	var reasons []formula.Expr
 	if by.history {
-		reasons = append(reasons, formula.If(missing(w.covered), num(0), flag(j.day.Above(w.covered))))
+		reasons = append(reasons, formula.If(missing(w.covered), num(0), formula.If(j.day.Above(w.covered), num(2), num(0))))
 	}
 	if by.water && !w.wet.Is("") {
 		reasons = append(reasons, flag(j.read.Below(w.first(w.wet))))
+		if j.from != "" { // it lay in the water
+			set := w.figure(j.place, j.from)
+			reasons = append(reasons, formula.If(missing(set), num(0), flag(w.first(set).Below(w.first(w.wet)))))
+		}
 	}
 	if by.laying {
-		reasons = append(reasons, formula.If(missing(w.layOn), num(0), flag(j.day.Above(w.layOn))))
+		reasons = append(reasons, formula.If(missing(w.layOn), num(0), formula.If(j.day.Above(w.layOn), num(2), num(0))))
 	}
 	if len(reasons) == 0 {
 		return num(0)

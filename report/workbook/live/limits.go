@@ -26,7 +26,8 @@ type ruling struct {
 	coverers bool // the covering's blank brings the default
 	everyone bool // every blank does
 	between  bool
-	highest  bool // the strictest is the highest: a lowest bound
+	highest  bool                     // the strictest is the highest: a lowest bound
+	needs    func(covering bool) bool // whose number makes a check needed
 }
 
 // stack are the products of the area: covering, adhesive, membrane.
@@ -48,48 +49,79 @@ func (w *work) stack() (all []report.Product, covering, membrane int) {
 	return all, covering, membrane
 }
 
-// end is one end of a limit as a formula: which cells hold a number is taken
-// for granted, what they hold is not.
-func (w *work) end(r ruling) formula.Expr {
+// end is one end of a limit as a formula: the product's own numbers, the default
+// where a blank cell brings it, nothing where the data sheet states none.
+func (w *work) end(what string, r ruling) formula.Expr {
 	products, covering, membrane := w.stack()
-	var stated []formula.Expr
+	from := w.next()
+	alone := formula.Expr{}
 	for i, p := range products {
-		s := r.of(p)
-		cell := w.stated(p, r)
-		switch {
-		case s.Number.Shown() && r.between && i == membrane:
-			return cell
-		case s.Number.Shown():
-			stated = append(stated, cell)
-		case s.Blank() && is(r.fallback) && (r.everyone || r.coverers && i == covering):
-			stated = append(stated, r.fallback)
+		cell := w.rec.cell(placeOf(p.Place), r.column)
+		brings := blank()
+		if is(r.fallback) && (r.everyone || r.coverers && i == covering) {
+			brings = r.fallback
+		}
+		stated := formula.If(cell.Figure().Shown(), in(cell.Figure(), w.statedUnit(r.column), r.unit), formula.If(missing(cell), brings, blank()))
+		ref := w.add(label(what+": "+p.ID), label(placeOf(p.Place).String()+", "+r.column), plain(stated))[2]
+		if r.between && i == membrane {
+			alone = formula.If(cell.Figure().Shown(), ref, num(0))
+		}
+		if r.needs != nil && r.needs(i == covering) {
+			w.fixStated(placeOf(p.Place), r.column)
 		}
 	}
-	switch {
-	case len(stated) == 0:
+	if w.next() == from {
 		return r.fallback
-	case len(stated) == 1:
-		return stated[0]
-	case r.highest:
-		return formula.Of(stated...).Max()
 	}
-	return formula.Of(stated...).Min()
+	all := w.column(2, from, w.next()-1)
+	strictest := all.Min()
+	if r.highest {
+		strictest = all.Max()
+	}
+	none := r.fallback
+	if !is(none) {
+		none = blank()
+	}
+	strictest = formula.If(all.Count().Same(num(0)), none, strictest)
+	if is(alone) {
+		at := placeOf(products[membrane].Place)
+		strictest = formula.If(w.rec.cell(at, r.column).Figure().Shown(), alone, strictest)
+	}
+	if strictest.Is("") { // nobody states one, and there is no default
+		return formula.Expr{}
+	}
+	return strictest
 }
 
-// stated is a product's own number in the limit's unit; that its cell holds a
-// number, none or nothing is taken for granted.
-func (w *work) stated(p report.Product, r ruling) formula.Expr {
-	at := placeOf(p.Place)
-	cell := w.rec.cell(at, r.column)
-	what := at.String() + ": " + r.column + " holds a number, none or nothing"
+// statedUnit is the unit that the products' column stands in.
+func (w *work) statedUnit(column string) evidence.Unit {
+	switch u := w.rec.unit("Products", column); u {
+	case "lb":
+		return evidence.Pounds
+	case evidence.Gram:
+		return evidence.Grams
+	case evidence.Fahrenheit, evidence.Celsius:
+		return u
+	}
+	return ""
+}
+
+// fixStated takes for granted whether a product states a number: on that hangs
+// which checks are needed.
+func (w *work) fixStated(at place, column string) {
+	what := at.String() + ": whether " + column + " states a number"
+	cell := w.rec.cell(at, column)
+	if w.granted(what) || cell.String()[0] == '"' {
+		return
+	}
 	stands := cell.Figure().Shown()
-	if !r.of(p).Number.Shown() {
-		stands = unchanged(cell)
+	if cell.Figure().Is("") {
+		stands = missing(cell.Figure())
 	}
-	if !w.granted(what) && cell.String()[0] != '"' {
-		w.fixed = append(w.fixed, fixed{what, stands})
+	if text, isText := cell.Value().(string); isText || cell.Value() == nil {
+		stands = formula.All(stands, flag(cell.Says(text)))
 	}
-	return in(cell.Figure(), r.of(p).Number.Unit, r.unit)
+	w.fixed = append(w.fixed, fixed{what, stands})
 }
 
 func (w *work) granted(what string) bool {
@@ -101,37 +133,48 @@ func (w *work) granted(what string) bool {
 	return false
 }
 
+func anybody(bool) bool              { return true }
+func theCovering(covering bool) bool { return covering }
+
 // writeLimits writes the limits in force.
 func (w *work) writeLimits() {
 	w.limits = map[string]limit{}
+	var periods []place
+	for _, p := range w.service() {
+		periods = append(periods, placeOf(p.Place))
+	}
+	w.list("Climates", periods, "Temp", "RH")
 	w.heading("Limits in force")
-	w.header("What", "", "At least", "At most", "Unit")
+	w.header("What", "Cell of the record", "At least, or stated", "At most", "Unit")
 	isWood := w.isWood()
 	usual := acclimate.UsualTemp(isWood)
-	temp := w.unitOf(func(p report.Product) report.Stated { return p.AirTempMax }, func(p report.Product) report.Stated { return p.AirTempMin }, evidence.Fahrenheit)
+	temp := evidence.Fahrenheit
+	if w.found("slab-temp").Unit == evidence.Celsius {
+		temp = evidence.Celsius
+	}
 	bound := func(b evidence.Bound, u evidence.Unit) formula.Expr { return num(b.Number.In(u).Float()) }
 	w.limit("air temperature", temp,
-		ruling{column: "Air temp min", of: func(p report.Product) report.Stated { return p.AirTempMin }, fallback: bound(usual.Least, temp), highest: true},
-		ruling{column: "Air temp max", of: func(p report.Product) report.Stated { return p.AirTempMax }, fallback: bound(usual.Most, temp)})
+		ruling{column: "Air temp min", needs: theCovering, of: func(p report.Product) report.Stated { return p.AirTempMin }, fallback: bound(usual.Least, temp), highest: true},
+		ruling{column: "Air temp max", needs: theCovering, of: func(p report.Product) report.Stated { return p.AirTempMax }, fallback: bound(usual.Most, temp)})
 	low, high := w.usualHumidity()
 	w.limit("air humidity", evidence.RH,
-		ruling{column: "Air RH min", of: func(p report.Product) report.Stated { return p.AirRHMin }, fallback: low, highest: true},
-		ruling{column: "Air RH max", of: func(p report.Product) report.Stated { return p.AirRHMax }, fallback: high})
+		ruling{column: "Air RH min", needs: theCovering, of: func(p report.Product) report.Stated { return p.AirRHMin }, fallback: low, highest: true},
+		ruling{column: "Air RH max", needs: theCovering, of: func(p report.Product) report.Stated { return p.AirRHMax }, fallback: high})
 	w.limit("slab relative humidity", evidence.RH, ruling{},
-		ruling{column: "Slab RH max", of: func(p report.Product) report.Stated { return p.SlabRH }, fallback: bound(slab.DefaultRH(), evidence.RH), everyone: true, between: true})
+		ruling{column: "Slab RH max", of: func(p report.Product) report.Stated { return p.SlabRH }, fallback: bound(slab.DefaultRH(), evidence.RH), everyone: true, between: true, needs: anybody})
 	emission := func(p report.Product) report.Stated { return p.Emission }
 	w.limit("slab moisture emission", w.unitOf(emission, emission, evidence.Pounds), ruling{},
-		ruling{column: "Emission max", of: emission, between: true})
+		ruling{column: "Emission max", of: emission, between: true, needs: anybody})
 	w.limit("slab pH", evidence.PH,
-		ruling{column: "pH min", of: func(p report.Product) report.Stated { return p.PHMin }, between: true, highest: true},
-		ruling{column: "pH max", of: func(p report.Product) report.Stated { return p.PHMax }, between: true})
+		ruling{column: "pH min", of: func(p report.Product) report.Stated { return p.PHMin }, between: true, needs: anybody, highest: true},
+		ruling{column: "pH max", of: func(p report.Product) report.Stated { return p.PHMax }, between: true, needs: anybody})
 	w.limit("slab carbide (CM)", evidence.CM, ruling{},
-		ruling{column: "CM max", of: func(p report.Product) report.Stated { return p.CM }, between: true})
+		ruling{column: "CM max", of: func(p report.Product) report.Stated { return p.CM }, between: true, needs: anybody})
 	w.limit("subfloor moisture content", evidence.MC, ruling{},
 		ruling{column: "Subfloor MC max", of: func(p report.Product) report.Stated { return p.SubfloorMC }, fallback: bound(wood.DefaultSubfloorMC(), evidence.MC), coverers: true})
 	w.limit("flooring moisture content", evidence.MC,
-		ruling{column: "Flooring MC min", of: func(p report.Product) report.Stated { return p.FlooringMin }, highest: true},
-		ruling{column: "Flooring MC max", of: func(p report.Product) report.Stated { return p.FlooringMax }})
+		ruling{column: "Flooring MC min", needs: anybody, of: func(p report.Product) report.Stated { return p.FlooringMin }, highest: true},
+		ruling{column: "Flooring MC max", needs: anybody, of: func(p report.Product) report.Stated { return p.FlooringMax }})
 	w.limit("flooring less subfloor", evidence.Points, ruling{},
 		ruling{column: "Difference max", of: func(p report.Product) report.Stated { return p.Difference }, fallback: w.usualDifference(), coverers: true})
 	surface := func(p report.Product) report.Stated { return p.SurfaceTemp }
@@ -148,10 +191,11 @@ func (w *work) limit(what string, unit evidence.Unit, least, most ruling) {
 		if r.of == nil {
 			continue
 		}
-		if e := w.end(r); is(e) {
+		if e := w.end(what, r); is(e) {
 			cells[2+i] = plain(e)
 		}
 	}
+	cells[0] = label(what + ": in force")
 	refs := w.add(cells...)
 	if cells[2].Live() {
 		l.least = refs[2]
@@ -191,7 +235,7 @@ func (w *work) usualDifference() formula.Expr {
 		return num(2)
 	}
 	p := products[covering]
-	cell := w.rec.figure(placeOf(p.Place), "Face width")
+	cell := w.figure(placeOf(p.Place), "Face width")
 	unit := w.rec.unit("Products", "Face width")
 	return formula.If(missing(cell), num(2), formula.If(in(cell, unit, evidence.Inch).Below(num(3)), num(4), num(2)))
 }
@@ -205,7 +249,7 @@ func (w *work) usualHumidity() (low, high formula.Expr) {
 	}
 	var rh []formula.Expr
 	for _, p := range w.service() {
-		rh = append(rh, w.rec.figure(placeOf(p.Place), "RH"))
+		rh = append(rh, w.figure(placeOf(p.Place), "RH"))
 	}
 	if len(rh) == 0 {
 		return formula.Expr{}, formula.Expr{}

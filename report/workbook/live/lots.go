@@ -52,6 +52,11 @@ func (w *work) lot(name string, rows []wood.Row) lot {
 		}
 		return placeOf(a.Place).number - placeOf(b.Place).number
 	})
+	var at []place
+	for _, r := range rows {
+		at = append(at, placeOf(r.Place))
+	}
+	w.list("Wood", at, "Read at", "Reading")
 	w.heading("Flooring, " + l.title() + ": the last visit, 72 h up to its latest reading")
 	w.header("Board", "Row of the record", "Read at", "Day", "Dropped", "Time that counts", "Judged", "In the visit", "Latest", "Set aside")
 	first := w.next()
@@ -74,12 +79,12 @@ func (w *work) lot(name string, rows []wood.Row) lot {
 // visited writes the times of a board's row.
 func (w *work) visited(r wood.Row) {
 	p := placeOf(r.Place)
-	at := w.rec.figure(p, "Read at")
+	at := w.figure(p, "Read at")
 	w.Rows = append(w.Rows, Row{Cells: []Cell{label(r.Piece), label(p.String()), formed(w.first(at), Minute), formed(known(at.Down(), at), Day)}})
 	row := w.next() - 1
 	read := w.ref(2, row)
 	w.extend(row, plain(w.dropped(judged{read: read}, choice{water: true})))
-	w.extend(row, formed(formula.If(formula.Any(missing(read), w.ref(4, row).Same(num(1))), blank(), read), Minute))
+	w.extend(row, formed(formula.If(formula.Any(missing(read), w.ref(4, row).Above(num(0))), blank(), read), Minute))
 }
 
 // visit says which rows are of the visit, which of them are the latest of their
@@ -88,7 +93,7 @@ func (w *work) visit(rows []wood.Row, first int) things {
 	last := first + len(rows) - 1
 	latest := w.column(5, first, last).Max()
 	for row := first; row <= last; row++ {
-		in := formula.If(w.ref(4, row).Same(num(1)), num(0), formula.If(missing(w.ref(2, row)), num(1),
+		in := formula.If(w.ref(4, row).Above(num(0)), num(0), formula.If(missing(w.ref(2, row)), num(1),
 			flag(latest.Minus(w.ref(2, row)).Round(9).AtMost(num(3)))))
 		w.extend(row, label("")) // judged, when the rest is known
 		w.extend(row, plain(in))
@@ -195,10 +200,11 @@ func (w *work) countBoards(lots []lot) {
 
 // difference is each lot's mean less the subfloor's, without sign.
 func (w *work) difference(lots []lot, sub values) {
-	unknown := formula.Any(sub.bad.Above(num(0)), sub.count.Same(num(0)))
-	if len(sub.lost) > 0 {
-		return // a piece that water left without a reading: the judge tells
+	lacks := []formula.Expr{sub.bad.Above(num(0)), sub.count.Same(num(0))}
+	for _, l := range sub.lost {
+		lacks = append(lacks, l.is.Above(num(0)))
 	}
+	unknown := formula.Any(lacks...)
 	low, high := blank(), blank()
 	if len(sub.rows) > 0 {
 		r := w.add(label("Mean of the subfloor"), label("lowest and highest it can be"), plain(formula.If(unknown, blank(), sub.lows.Average().Round(12))),

@@ -31,7 +31,7 @@ func (w *work) use(k kind, what string, t things) {
 	for _, j := range t.rows {
 		u := use{kind: k, what: what + " " + j.thing, row: j, fromTime: j.read, fromDay: j.day}
 		if j.from != "" {
-			set := w.rec.figure(j.place, j.from)
+			set := w.figure(j.place, j.from)
 			u.fromTime, u.fromDay = w.first(set), known(set.Down(), set)
 		}
 		w.uses = append(w.uses, u)
@@ -43,6 +43,15 @@ func (w *work) fixMeters() {
 	for _, m := range sortedMeters(w.job.Instruments) {
 		w.fix(placeOf(m.Place), "Instrument", "Kind")
 	}
+}
+
+// meterDays lists what the instruments' rows say of their days and uncertainty.
+func (w *work) meterDays() {
+	var all []place
+	for _, m := range sortedMeters(w.job.Instruments) {
+		all = append(all, placeOf(m.Place))
+	}
+	w.list("Instruments", all, "Calibrated on", "Due on", "Uncertainty")
 }
 
 // calibrations are the days of calibration left on the day of each judged row.
@@ -74,7 +83,7 @@ func (w *work) daysLeft(instrument string, first, last formula.Expr) formula.Exp
 		return blank()
 	}
 	p := placeOf(meter.Place)
-	on, due := w.rec.figure(p, "Calibrated on"), w.rec.figure(p, "Due on")
+	on, due := w.figure(p, "Calibrated on"), w.figure(p, "Due on")
 	until := formula.If(due.Shown(), due, on.Plus(num(365)))
 	left := formula.If(first.Below(on), first.Minus(on), until.Minus(last))
 	return known(left, on)
@@ -97,11 +106,11 @@ func (w *work) probes(t things) {
 		case meter.Kind == evidence.SingleUse:
 			w.fixAllHoles()
 			items = append(items, item{name: j.thing, row: j.place.String(), counts: j.counts, value: known(num(float64(w.usedIn(meter))), j.read), most: num(1)})
-		default:
-			return // another kind of instrument: the judge tells
+		default: // no probe at all
+			items = append(items, item{name: j.thing, row: j.place.String(), counts: j.counts, value: num(1), most: num(0)})
 		}
 	}
-	w.answers["probe-check"] = w.weigh("probe-check: hours since the last check of each probe, and how far its checks were off", items, t.lost)
+	w.answers["probe-check"] = w.weigh("probe-check: hours since the last check of each probe, and how far its checks were off", items, nil)
 }
 
 // probeChecks are the checks of one probe: their times, how far off they were,
@@ -136,15 +145,20 @@ func (w *work) checksOfOne(instrument string) probeChecks {
 	if len(own) == 0 {
 		return probeChecks{}
 	}
+	var at []place
+	for _, c := range own {
+		at = append(at, placeOf(c.Place))
+	}
+	w.list("Instrument checks", at, "Checked at", "Expected", "Read")
 	w.heading("Checks of " + instrument)
 	w.header("Check", "Row of the record", "Checked at", "Off by (% RH)", "Cannot be told")
 	from := w.next()
 	p := probeChecks{}
 	for _, c := range own {
 		at := placeOf(c.Place)
-		time := w.first(w.rec.figure(at, "Checked at"))
+		time := w.first(w.figure(at, "Checked at"))
 		p.untimed = p.untimed || !c.CheckedAt.Shown()
-		expected, read := w.rec.figure(at, "Expected"), w.rec.figure(at, "Read")
+		expected, read := w.figure(at, "Expected"), w.figure(at, "Read")
 		if rh, from := c.Expectation(); from != "" {
 			w.fix(at, "Standard", "Expected")
 			expected = num(rh.Exact().Float())

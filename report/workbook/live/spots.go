@@ -17,15 +17,16 @@ func (w *work) dishes() {
 		}
 	}
 	w.fixLength("Slab emission", "Dish")
-	if !w.needed("emission-dishes") || !w.wet.Is("") && len(rows) > 0 { // a dish may have lain in the water
+	if !w.needed("emission-dishes") {
 		return
 	}
-	t := w.latest("Dishes: which rows are judged", rows, choice{history: true})
+	w.list("Slab emission", places(rows), "Set at", "Lifted at", "Start mass", "End mass", "Test area")
+	t := w.latest("Dishes: which rows are judged", rows, choice{history: true, water: true})
 	rate := w.rates(t)
 	w.answers["emission-dishes"] = w.tally("emission-dishes: dishes that were set", t, w.each(t, func(j judged) formula.Expr {
 		var all []formula.Expr
 		for _, c := range []string{"Set at", "Lifted at", "Start mass", "End mass", "Test area"} {
-			all = append(all, w.rec.figure(j.place, c).Shown())
+			all = append(all, w.figure(j.place, c).Shown())
 		}
 		return formula.All(all...)
 	}), w.holesNeeded())
@@ -37,7 +38,7 @@ func (w *work) dishes() {
 // passed are the hours from the setting of a dish to its lifting: the least or
 // the most that can have passed.
 func (w *work) passed(j judged, least bool) formula.Expr {
-	set, lifted := w.rec.figure(j.place, "Set at"), w.rec.figure(j.place, "Lifted at")
+	set, lifted := w.figure(j.place, "Set at"), w.figure(j.place, "Lifted at")
 	from, to := w.first(set), w.last(lifted)
 	if least {
 		from, to = w.last(set), w.first(lifted)
@@ -60,8 +61,8 @@ func (w *work) rates(t things) []item {
 	l := w.limits["slab moisture emission"]
 	var all []item
 	for _, j := range t.rows {
-		start, end := w.rec.figure(j.place, "Start mass"), w.rec.figure(j.place, "End mass")
-		area := in(w.rec.figure(j.place, "Test area"), w.rec.unit(j.place.table, "Test area"), evidence.SquareFoot)
+		start, end := w.figure(j.place, "Start mass"), w.figure(j.place, "End mass")
+		area := in(w.figure(j.place, "Test area"), w.rec.unit(j.place.table, "Test area"), evidence.SquareFoot)
 		hours := w.passed(j, true)
 		perGram := evidence.Convert(slab.Rate(evidence.Whole(1), evidence.Whole(1), evidence.Whole(1)), evidence.Pounds, l.unit).Float()
 		rate := func(grams formula.Expr) formula.Expr {
@@ -92,7 +93,7 @@ func (w *work) spots() {
 		}
 	}
 	w.spot("slab-ph", "pH", "Slab pH", "slab pH", ph, num(2))
-	size := in(w.rec.figure(w.area, "Size"), w.rec.unit("Areas", "Size"), evidence.SquareM)
+	size := in(w.figure(w.area, "Size"), w.rec.unit("Areas", "Size"), evidence.SquareM)
 	w.spot("slab-cm", "CM", "Slab CM", "slab carbide (CM)", cm, known(formula.If(size.Round(9).Above(num(50)), num(3), num(2)), size))
 }
 
@@ -104,15 +105,16 @@ func (w *work) spot(id, column, table, limit string, rows []taken, needed formul
 	if !w.needed(id) {
 		return
 	}
+	w.list(table, places(rows), "Read at", column)
 	t := w.latest(table+": which rows are judged", rows, choice{history: true, water: true})
 	weighed := w.weigh(id+": each spot", w.items(t, column, w.limits[limit], true), t.lost)
 	enough := w.tally(id+": how many spots", t, w.each(t, func(j judged) formula.Expr {
-		return formula.All(w.rec.figure(j.place, column).Shown(), j.read.Shown())
+		return formula.All(w.figure(j.place, column).Shown(), j.read.Shown())
 	}), needed)
 	few := formula.If(formula.All(weighed.Outcome.Says("met"), enough.Outcome.Says("met").Same(num(0))), formula.Text("not shown"), weighed.Outcome)
 	r := w.add(label("Answer, with the number of spots"), label(""), plain(few))
 	w.answers[id] = Answer{Value: weighed.Value, Outcome: r[2]}
-	w.use(slabKind, "spot", t)
+	w.use(slabKind, map[string]string{"slab-ph": "pH spot", "slab-cm": "carbide spot"}[id], t)
 }
 
 // others answers the further tests, each against the bounds of its own row.
@@ -129,11 +131,12 @@ func (w *work) others() {
 	if !w.needed("other-tests") {
 		return
 	}
+	w.list("Other tests", places(rows), "Read at", "Result", "At least", "At most")
 	t := w.latest("Other tests: which rows are judged", rows, choice{})
 	var items []item
 	for _, j := range t.rows {
-		low, high := w.rec.figure(j.place, "At least"), w.rec.figure(j.place, "At most")
-		value := known(w.rec.figure(j.place, "Result"), j.read)
+		low, high := w.figure(j.place, "At least"), w.figure(j.place, "At most")
+		value := known(w.figure(j.place, "Result"), j.read)
 		it := item{name: j.thing, row: j.place.String(), counts: j.counts, u: w.uncertainty(j.instrument, "")}
 		it.value = formula.If(formula.All(missing(low), missing(high)), blank(), value)
 		if !low.Is("") {
@@ -152,7 +155,7 @@ func (w *work) others() {
 // fixBounds takes for granted which bounds a test has.
 func (w *work) fixBounds(p place) {
 	for _, c := range []string{"At least", "At most"} {
-		cell := w.rec.figure(p, c)
+		cell := w.figure(p, c)
 		stands := cell.Shown()
 		if cell.Is("") {
 			stands = missing(cell)
@@ -174,9 +177,30 @@ func (w *work) surfaces() {
 		return
 	}
 	w.fixLength("Surface", "Spot")
+	w.list("Surface", places(rows), "Read at", "Temp")
 	t := w.latest("Surfaces: which rows are judged", rows, choice{laying: true})
 	w.use(surfaceKind, "surface spot", t)
-	if w.needed("heated-surface") && !w.job.Guarded {
-		w.answers["heated-surface"] = w.weigh("heated-surface: temperature of each surface", w.items(t, "Temp", w.limits["heated surface"], false), nil)
+	if w.needed("heated-surface") {
+		w.heated(t)
 	}
+}
+
+// heated weighs the surfaces of a heated floor. The uncertainty that is counted
+// is the instrument's as it stands: a changed one asks to be judged again.
+func (w *work) heated(t things) {
+	l, unit := w.limits["heated surface"], w.rec.unit("Surface", "Temp")
+	items := w.items(t, "Temp", l, false)
+	for i, j := range t.rows {
+		if !w.job.Guarded {
+			break
+		}
+		items[i].u = blank()
+		if u := w.job.Instruments.USurface(j.instrument, unit); u.Known {
+			items[i].u = num(evidence.ConvertSpan(u.Value, unit, l.unit).Float())
+		}
+		if meter, listed := w.job.Instruments.Find(j.instrument); listed {
+			w.fix(placeOf(meter.Place), "Uncertainty", "Uncertainty temp")
+		}
+	}
+	w.answers["heated-surface"] = w.weigh("heated-surface: temperature of each surface", items, nil)
 }

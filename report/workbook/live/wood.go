@@ -33,7 +33,7 @@ func (w *work) moisture(r wood.Row) formula.Expr {
 		species = products[covering].Species
 	}
 	p := placeOf(r.Place)
-	cell := w.rec.figure(p, "Reading")
+	cell := w.figure(p, "Reading")
 	usual := r
 	usual.Reading = evidence.Typed("12", evidence.MC)
 	now, then := wood.MoistureOf(r, species), wood.MoistureOf(usual, species)
@@ -122,13 +122,14 @@ func (w *work) piecesOf(of string) values {
 	for _, r := range rows {
 		all = append(all, taken{thing: r.Piece, place: placeOf(r.Place), at: "Read at", instrument: r.Instrument})
 	}
+	w.list("Wood", places(all), "Read at", "Reading")
 	t := w.latest("Wood, "+of+": which rows are judged", all, choice{water: true})
 	return w.values("Wood, "+of+": moisture content", t, rows)
 }
 
 // woodNeeded is how many pieces an area asks for.
 func (w *work) woodNeeded(per1000 float64) formula.Expr {
-	size := in(w.rec.figure(w.area, "Size"), w.rec.unit("Areas", "Size"), evidence.SquareFoot)
+	size := in(w.figure(w.area, "Size"), w.rec.unit("Areas", "Size"), evidence.SquareFoot)
 	return known(formula.Of(num(3), size.Times(num(per1000)).Over(num(1000)).Round(9).Up()).Max(), size)
 }
 

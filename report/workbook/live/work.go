@@ -1,6 +1,8 @@
 package live
 
 import (
+	"strings"
+
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
@@ -27,6 +29,7 @@ type work struct {
 	limits    map[string]limit
 	uses      []use
 	answers   map[string]Answer
+	seen      map[string]formula.Expr // readings that stand in the working, by row and column
 }
 
 // blank is the empty text: nothing is known.
@@ -60,10 +63,11 @@ func (w *work) begin() {
 		w.Rows = append(w.Rows, Row{Cells: labels([]string{s})})
 	}
 	w.same = w.add(label("What is taken for granted stands (1) or not (0)"), label(""), plain(num(1)))[2]
+	w.list("Areas", []place{w.area}, "Size", "Slab thickness", "Drying faces", "Heat run from", "Covered on", "Lay on")
 	w.heading("Days and events")
 	w.covered, w.wet = blank(), w.wetted()
-	w.layOn = w.add(label("Lay on"), label(""), formed(w.rec.figure(w.area, "Lay on"), Day))[2]
-	typed := w.add(label("Covered on"), label(""), formed(w.rec.figure(w.area, "Covered on"), Day))[2]
+	w.layOn = w.figure(w.area, "Lay on")
+	typed := w.figure(w.area, "Covered on")
 	counts := formula.If(formula.Any(missing(typed), missing(w.wet)), typed,
 		formula.If(w.wet.Down().Above(typed), blank(), typed))
 	w.covered = w.add(label("Covered on, unless wetted on a later day"), label(""), formed(counts, Day))[2]
@@ -77,7 +81,7 @@ func (w *work) wetted() formula.Expr {
 		p := placeOf(e.Place)
 		w.fix(p, "Area", "What")
 		if e.What == "wetted" && (e.Area == "" || evidence.Same(e.Area, w.d.Area.ID)) {
-			times = append(times, w.add(label("Wetted"), label(p.String()), formed(w.rec.figure(p, "At"), Minute))[2])
+			times = append(times, w.add(label("Wetted"), label(p.String()), formed(w.figure(p, "At"), Minute))[2])
 		}
 	}
 	w.fixLength("Events", "What")
@@ -86,4 +90,49 @@ func (w *work) wetted() formula.Expr {
 	}
 	last := formula.Of(times...).Max()
 	return w.add(label("Latest wetting"), label(""), formed(formula.If(last.Same(num(0)), blank(), last), Minute))[2]
+}
+
+// figure is a reading of the record: where it stands in the working, else in
+// the record itself.
+func (w *work) figure(p place, column string) formula.Expr {
+	if e, known := w.seen[p.String()+"\x00"+column]; known {
+		return e
+	}
+	return w.rec.figure(p, column)
+}
+
+// list writes columns of some rows as they stand in the record: numbers, days
+// and times, empty where there is none.
+func (w *work) list(table string, places []place, columns ...string) {
+	if len(places) == 0 {
+		return
+	}
+	w.heading(table + ": readings as they stand in the record")
+	w.header(append([]string{"Row of the record", ""}, columns...)...)
+	for _, p := range places {
+		cells := []Cell{label(p.String()), label("")}
+		for _, c := range columns {
+			form := Plain
+			switch {
+			case strings.HasSuffix(c, " at") || strings.HasSuffix(c, " from"):
+				form = Minute
+			case strings.HasSuffix(c, " on"):
+				form = Day
+			}
+			cells = append(cells, formed(w.rec.figure(p, c), form))
+		}
+		refs := w.add(cells...)
+		for i, c := range columns {
+			w.seen[p.String()+"\x00"+c] = refs[2+i]
+		}
+	}
+}
+
+// places are the rows of some taken ones.
+func places(rows []taken) []place {
+	var all []place
+	for _, r := range rows {
+		all = append(all, r.place)
+	}
+	return all
 }
