@@ -262,3 +262,23 @@ func (e Expr) Figure() Expr {
 	}
 	return call("IF", value, "ISNUMBER("+e.text+")", e.text, `""`)
 }
+
+// Abroad is the expression with every reference of its own sheet, which begins
+// with $, led by that sheet.
+func (e Expr) Abroad(sheet string) Expr {
+	var b strings.Builder
+	within, before := false, ' '
+	for _, r := range e.text {
+		if r == '"' {
+			within = !within
+		}
+		letter := before >= 'A' && before <= 'Z' || before == ':' || before == '!'
+		if r == '$' && !within && !letter {
+			b.WriteString(sheet)
+		}
+		b.WriteRune(r)
+		before = r
+	}
+	e.text = b.String()
+	return e
+}

@@ -52,8 +52,30 @@ func (w *work) weigh(title string, items []item, alsoLost []lost) Answer {
 	breaks, unusable, meets := states.Times("breaks"), states.Times("unusable"), states.Times("meets")
 	outcome := formula.If(breaks.Above(num(0)), formula.Text("not met"),
 		formula.If(formula.Any(unusable.Above(num(0)), meets.Same(num(0))), formula.Text("not shown"), formula.Text("met")))
-	r := w.add(label("Answer"), label("the worst value, and the outcome"), label(""), plain(worst), label(""), label(""), label(""), label(""), plain(outcome))
-	return Answer{Value: r[3], Outcome: r[8]}
+	cells := []Cell{label("Answer"), label("the worst value, its limit, and the outcome"), label(""), plain(worst), label(""), label(""), label(""), label(""), plain(outcome)}
+	end := func(column int, stated func(item) formula.Expr) {
+		if len(items) > 0 && is(stated(items[0])) {
+			at := w.column(column, from, to)
+			cells[column] = plain(formula.If(ranks.Count().Same(num(0)), w.ref(column, from), at.At(ranks.Min(), ranks)))
+		}
+	}
+	end(4, func(it item) formula.Expr { return it.least })
+	end(5, func(it item) formula.Expr { return it.most })
+	r := w.add(cells...)
+	return Answer{Value: r[3], Limit: limitText(cells, r), Outcome: r[8]}
+}
+
+// limitText is a limit as the judge writes it: its highest, its lowest, or both.
+func limitText(cells []Cell, r []formula.Expr) formula.Expr {
+	switch least, most := cells[4].Live(), cells[5].Live(); {
+	case least && most:
+		return formula.Joined(r[4], formula.Text(" to "), r[5])
+	case least:
+		return formula.Joined(formula.Text("at least "), r[4])
+	case most:
+		return r[5]
+	}
+	return formula.Expr{}
 }
 
 // item writes one item and gives its row.

@@ -138,6 +138,9 @@ func (w *work) standing(id string, outcome formula.Expr) formula.Expr {
 	if is(w.airStands) && restsOnAir(id) {
 		stands = append(stands, w.Abroad(w.airStands).Same(num(1)))
 	}
+	if is(w.dewStands) && id == "surface-dew" {
+		stands = append(stands, w.Abroad(w.dewStands).Same(num(1)))
+	}
 	return formula.If(formula.All(stands...), outcome, formula.Text(again))
 }
 

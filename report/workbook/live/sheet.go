@@ -104,7 +104,7 @@ func (s *Sheet) column(column, from, to int) formula.List {
 // next is the number of the row to come.
 func (s *Sheet) next() int { return len(s.Rows) + 1 }
 
-// Abroad is a reference into the sheet as another sheet writes it.
+// Abroad is an expression of the sheet as another sheet writes it.
 func (s *Sheet) Abroad(e formula.Expr) formula.Expr {
-	return formula.Cell(quoted(s.Name)+"!"+e.String(), e.Value())
+	return e.Abroad(quoted(s.Name) + "!")
 }

@@ -183,6 +183,9 @@ func (w *work) surfaces() {
 	if w.needed("heated-surface") {
 		w.heated(t)
 	}
+	if w.needed("surface-dew") && len(rows) > 0 {
+		w.surfacesStand(rows)
+	}
 }
 
 // heated weighs the surfaces of a heated floor. The uncertainty that is counted
@@ -203,4 +206,16 @@ func (w *work) heated(t things) {
 		}
 	}
 	w.answers["heated-surface"] = w.weigh("heated-surface: temperature of each surface", items, nil)
+}
+
+// surfacesStand says whether the surfaces stand as they were held against the
+// dew point: 1 or 0.
+func (w *work) surfacesStand(rows []taken) {
+	w.heading("surface-dew: judged by firstboard and not recalculated, on surfaces that stand as judged (1) or not (0)")
+	from := w.next()
+	for _, r := range rows {
+		same := formula.All(unchanged(w.rec.cell(r.place, "Read at")), unchanged(w.rec.cell(r.place, "Temp")))
+		w.add(label(r.thing), label(r.place.String()), plain(flag(same)))
+	}
+	w.dewStands = w.add(label("Answer"), label(""), plain(w.column(2, from, w.next()-1).Min()))[2]
 }

@@ -21,6 +21,7 @@ type work struct {
 	area      place
 	same      formula.Expr // 1 while what is taken for granted stands
 	airStands formula.Expr // 1 while the air log stands, empty where there is none
+	dewStands formula.Expr // 1 while the surfaces stand, empty where there are none
 	wet       formula.Expr // the latest wetting, the empty text where there was none
 	covered   formula.Expr // the day the slab was covered, the same
 	layOn     formula.Expr
