@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"io"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 
@@ -82,5 +83,18 @@ func describe(f *excelize.File, b Book) error {
 	if err != nil {
 		return err
 	}
+	qualify(f)
 	return f.SetAppProps(&excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
+}
+
+// qualify writes the core properties with the prefix that every program writes
+// them with: some readers know them by that alone.
+func qualify(f *excelize.File) {
+	const part = "docProps/core.xml"
+	if core, ok := f.Pkg.Load(part); ok {
+		f.Pkg.Store(part, []byte(strings.NewReplacer(
+			"<coreProperties xmlns=", "<cp:coreProperties xmlns:cp=", "</coreProperties>", "</cp:coreProperties>",
+			"<lastModifiedBy>", "<cp:lastModifiedBy>", "</lastModifiedBy>", "</cp:lastModifiedBy>",
+		).Replace(string(core.([]byte)))))
+	}
 }

@@ -197,6 +197,9 @@ func Any(conditions ...Expr) Expr {
 }
 
 func logic(name string, start bool, join func(so, next bool) bool, conditions []Expr) Expr {
+	if len(conditions) == 1 {
+		return conditions[0]
+	}
 	var texts []string
 	var value any = start
 	for _, c := range conditions {

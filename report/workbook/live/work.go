@@ -71,7 +71,10 @@ func (w *work) begin() {
 	typed := w.figure(w.area, "Covered on")
 	counts := formula.If(formula.Any(missing(typed), missing(w.wet)), typed,
 		formula.If(w.wet.Down().Above(typed), blank(), typed))
-	w.covered = w.add(label("Covered on, unless wetted on a later day"), label(""), formed(counts, Day))[2]
+	w.covered = typed
+	if !w.wet.Is("") {
+		w.covered = w.add(label("Covered on, unless wetted on a later day"), label(""), formed(counts, Day))[2]
+	}
 	w.changes = w.clockChanges()
 }
 
