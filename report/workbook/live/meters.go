@@ -64,7 +64,7 @@ func (w *work) calibrations() {
 		left := known(w.daysLeft(u.row.instrument, u.fromDay, u.row.day), u.fromDay, u.row.day)
 		items = append(items, item{name: u.what + " by " + u.row.instrument, row: u.row.place.String(), counts: u.row.counts, value: left, least: num(0)})
 	}
-	for _, a := range w.d.Air.Used {
+	for _, a := range w.basis.Used {
 		left := blank()
 		if a.Lack == "" {
 			left = w.daysLeft(a.Instrument, num(float64(a.First)+epoch), num(float64(a.Last)+epoch))

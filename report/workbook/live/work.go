@@ -18,6 +18,7 @@ type work struct {
 	rec       *Record
 	job       report.Job
 	d         report.Decision
+	basis     report.AirBasis
 	area      place
 	same      formula.Expr // 1 while what is taken for granted stands
 	airStands formula.Expr // 1 while the air log stands, empty where there is none
