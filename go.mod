@@ -8,6 +8,8 @@ require (
 	github.com/shopspring/decimal v1.6.0
 	github.com/urfave/cli/v2 v2.27.7
 	github.com/xuri/excelize/v2 v2.11.1
+	golang.org/x/text v0.43.0
+	pgregory.net/rapid v1.3.0
 )
 
 require (
@@ -22,7 +24,5 @@ require (
 	golang.org/x/crypto v0.58.0 // indirect
 	golang.org/x/net v0.62.0 // indirect
 	golang.org/x/sys v0.49.0 // indirect
-	golang.org/x/text v0.43.0 // indirect
 	golang.org/x/tools v0.51.0 // indirect
-	pgregory.net/rapid v1.3.0 // indirect
 )
