@@ -108,13 +108,13 @@ func (c column[T]) stands(word string) (evidence.Unit, bool) {
 // column finds the column that a person named: by its number, such as #3, or
 // by its name, with or without a unit in a bracket behind it.
 func (l exportLayout) column(told string) (at int, unit, complaint string) {
-	if n, err := strconv.Atoi(strings.TrimPrefix(told, "#")); err == nil && strings.HasPrefix(told, "#") {
+	base, in := unbracketed(told)
+	if n, err := strconv.Atoi(strings.TrimPrefix(base, "#")); err == nil && strings.HasPrefix(base, "#") {
 		if n < 1 || n > len(l.names) {
 			return 0, "", fmt.Sprintf("there are columns #1 to #%d", len(l.names))
 		}
-		return n - 1, "", ""
+		return n - 1, in, ""
 	}
-	base, in := unbracketed(told)
 	ways := []func(name string) bool{
 		func(name string) bool { return evidence.Same(name, told) },
 		func(name string) bool { return evidence.Same(name, base) },
@@ -137,6 +137,22 @@ func (l exportLayout) column(told string) (at int, unit, complaint string) {
 		}
 	}
 	return 0, "", "there is no such column; the nearest is " + quote(nearest(told, l.named()))
+}
+
+// tellable is how --column may name a column: by its name where that is the
+// only one and can be told apart, else by its number.
+func (l exportLayout) tellable(at int) string {
+	base, _ := unbracketed(l.names[at])
+	alike := 0
+	for _, name := range l.names {
+		if b, _ := unbracketed(name); squashed(b) == squashed(base) {
+			alike++
+		}
+	}
+	if alike > 1 || strings.ContainsAny(l.names[at], "=,") {
+		return fmt.Sprintf("#%d", at+1)
+	}
+	return l.names[at]
 }
 
 // named are the names of the columns that have one.

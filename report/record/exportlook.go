@@ -259,7 +259,7 @@ func (b *binder) unit(t *tie, cells []unitMention) error {
 		said = append(said, unitSaid{t.units[0], "its only unit"})
 	}
 	if len(said) == 0 {
-		return b.fail(t.at, "its unit is not told; add --column %s", either(t.ways(b.names[t.at])))
+		return b.fail(t.at, "its unit is not told; add --column %s", either(t.ways(b.tellable(t.at))))
 	}
 	for _, s := range said[1:] {
 		if s.unit != said[0].unit {

@@ -198,23 +198,10 @@ func (b *binder) guess(head int) error {
 func (b *binder) several(c column[any], found []int) error {
 	var names, ways []string
 	for _, at := range found {
-		told := b.names[at]
-		if strings.ContainsAny(told, "=,") || count(b.names, told) > 1 {
-			told = fmt.Sprintf("#%d", at+1)
-		}
-		names, ways = append(names, quote(b.names[at])), append(ways, quote(strings.ToLower(c.name)+"="+told))
+		names, ways = append(names, quote(b.names[at])), append(ways, quote(strings.ToLower(c.name)+"="+b.tellable(at)))
 	}
 	return fmt.Errorf("%s line %d: the columns %s could each be %s; add --column %s",
 		b.file, b.header, evidence.List(names), c.name, either(ways))
-}
-
-func count(all []string, one string) (n int) {
-	for _, s := range all {
-		if s == one {
-			n++
-		}
-	}
-	return n
 }
 
 // lacking refuses a table that the record could not hold, and a file without
