@@ -99,7 +99,10 @@ func unitsIn(c column[any], name string) []evidence.Unit {
 
 // stands is the unit of the column that a word of an export stands for.
 func (c column[T]) stands(word string) (evidence.Unit, bool) {
-	if w := unitWord(word); w != "" && len(c.units) > 0 {
+	if word == "" || len(c.units) == 0 {
+		return evidence.None, false
+	}
+	if w := unitWord(word); w != "" {
 		return c.carries(w)
 	}
 	return evidence.None, false
