@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"slices"
-	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -41,7 +40,7 @@ const mostUnread = 20
 // what to say of it. Values break no reading rule: a row with one that does is
 // left out and counted. The record is not changed.
 func Log(rec Record, name string, from io.ReadSeeker, in Intake) (Logged, error) {
-	s, err := in.check(rec)
+	s, err := in.settle(rec)
 	if err != nil {
 		return Logged{}, err
 	}
@@ -78,8 +77,8 @@ func Log(rec Record, name string, from io.ReadSeeker, in Intake) (Logged, error)
 	return x.read()
 }
 
-// check finds the table, and holds area and instrument against the record.
-func (in Intake) check(rec Record) (schema, error) {
+// settle finds the table, and area and instrument as the record spells them.
+func (in *Intake) settle(rec Record) (schema, error) {
 	var areas, meters []string
 	for _, a := range rec.Job.Areas {
 		areas = append(areas, a.ID)
@@ -92,18 +91,23 @@ func (in Intake) check(rec Record) (schema, error) {
 	switch {
 	case s == nil:
 		return nil, fmt.Errorf("--table %s: a logger's or meter's file goes into %s", quote(in.Table), either(loggedNames()))
-	case in.Area != "" && !among(areas, in.Area):
+	case in.Area != "" && !respelt(&in.Area, areas):
 		return nil, fmt.Errorf("--area %s: is not listed in Areas; write %s, or list it there first", quote(in.Area), either(areas))
 	case len(meters) == 0:
 		return nil, fmt.Errorf("%s: lists no instrument; fill Instruments first", rec.Name)
-	case !among(meters, in.Instrument):
+	case !respelt(&in.Instrument, meters):
 		return nil, fmt.Errorf("--instrument %s: is not listed in Instruments; write %s, or list it there first", quote(in.Instrument), either(meters))
 	}
 	return s, nil
 }
 
-func among(all []string, one string) bool {
-	return slices.ContainsFunc(all, func(s string) bool { return evidence.Same(s, one) })
+// respelt writes a name as a list does, and says whether it is listed.
+func respelt(name *string, among []string) bool {
+	at := slices.IndexFunc(among, func(s string) bool { return evidence.Same(s, *name) })
+	if at >= 0 {
+		*name = among[at]
+	}
+	return at >= 0
 }
 
 func loggedNames() []string { return []string{"air", "surface", "slab-rh", "wood"} }
@@ -111,7 +115,7 @@ func loggedNames() []string { return []string{"air", "surface", "slab-rh", "wood
 // loggedTable is the table of a name as a file carries it, or nil.
 func loggedTable(name string) schema {
 	for _, s := range schemas() {
-		if file := strings.ToLower(strings.ReplaceAll(s.title(), " ", "-")); file == name && slices.Contains(loggedNames(), name) {
+		if fileOf(s.title()) == name+".csv" && slices.Contains(loggedNames(), name) {
 			return s
 		}
 	}

@@ -127,7 +127,7 @@ func TestTold(t *testing.T) {
 		Table: "air", Area: "a1", Instrument: "t1", Order: "day-first",
 		Columns: "time=When, temp=#3 (F),rh=Wet, note=#4", Fill: "by=Ada, night shift",
 	})
-	wants(t, texts(l.Table), "Area|Read at|Temp (F)|RH (%)|Instrument|By|Note\na1|2026-04-03 08:00|70|45|t1|Ada, night shift|71")
+	wants(t, texts(l.Table), "Area|Read at|Temp (F)|RH (%)|Instrument|By|Note\nA1|2026-04-03 08:00|70|45|T1|Ada, night shift|71")
 }
 
 func err1(_ Logged, err error) string {

@@ -303,8 +303,14 @@ func (x *exportRows) keep(row report.TableRow) error {
 			x.blanks[i]++
 		}
 	}
-	t := &x.out.Table
-	t.Rows = append(t.Rows, report.TableRow{Number: len(t.Rows) + 2, Cells: cells})
+	t, last := &x.out.Table, 1
+	if n := len(t.Rows); n > 0 {
+		last = t.Rows[n-1].Number
+	}
+	if last == mostRows {
+		return tooBig("has more rows in one table than a spreadsheet can hold; split the record or thin its logger rows")
+	}
+	t.Rows = append(t.Rows, report.TableRow{Number: last + 1, Cells: cells})
 	x.out.Added++
 	return nil
 }
