@@ -19,7 +19,7 @@ func logCommand() *cli.Command {
 		Name:  "log",
 		Usage: "bring a logger's or meter's CSV or TSV file into a record",
 		UsageText: toolName + " log RECORD FILE --table air|surface|slab-rh|wood [--area A1] --instrument L1 -o NEW\n\nexample:\n   " +
-			toolName + ` log testdata/jobs/millrace export.csv --table air --instrument L1 --column "temp=Temp (F)" -o millrace-2`,
+			toolName + ` log testdata/jobs/millrace export.csv --table air --instrument AL1 -o millrace-2`,
 		Description: "NEW is a new folder of CSV files, or a new workbook where it ends in .xlsx; the record\n" +
 			"given stays as it is. What is guessed of FILE is printed, a line each; what cannot be\n" +
 			"told from it is refused, with the flag to give.",
@@ -27,8 +27,8 @@ func logCommand() *cli.Command {
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{Name: "column", Usage: "the file's columns by the record's: `\"time=Date/Time,temp=Temp (F)\"`; #3 is the third"},
-			&cli.StringSliceFlag{Name: "fill", Usage: "what every row is to hold: `\"hole=H1,depth (in)=1.6\"`"},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the file by the record's: time=Date/Time,temp=Temp (F)"},
+			&cli.StringSliceFlag{Name: "fill", Usage: "`WHAT` every row is to hold: hole=H1,depth (in)=1.6"},
 			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates: day-first, month-first or year-first"},
 			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`"},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},

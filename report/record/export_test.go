@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -95,6 +96,14 @@ func TestLayouts(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// The date that settles the order is named, wherever it stands.
+func TestTellingDate(t *testing.T) {
+	l := logged(t, sound(t, nil), "Time,Temp (F),RH\n3/4/2026 08:00,70,45\n3/13/2026 08:00,70,45\n3/14/2026 08:00,70,45\n", airLog())
+	if want := `Read at: column "Time", dates month first, such as "3/13/2026 08:00" in line 3`; !slices.Contains(l.Guesses, want) {
+		t.Errorf("no %q in %q", want, l.Guesses)
 	}
 }
 

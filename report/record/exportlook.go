@@ -164,6 +164,17 @@ func (k exportLook) order(file, told string) (dateOrder, error) {
 	return left[0], nil
 }
 
+// telling is the time that settled the order of the dates.
+func (k exportLook) telling() mention {
+	last := k.first
+	for _, m := range k.against {
+		if m.line > last.line {
+			last = m
+		}
+	}
+	return last
+}
+
 func toldOrder(told string) (dateOrder, error) {
 	var names []string
 	for _, o := range (yearFirst | dayFirst | monthFirst).orders() {

@@ -67,7 +67,7 @@ func (x *exportRows) sayTime(t tie) string {
 	if t.zone != nil || k.style.zoned || k.style.counted {
 		says += ", brought to " + x.d.job.ZoneName
 	}
-	return says + ", such as " + k.first.String()
+	return says + ", such as " + k.telling().String()
 }
 
 // sayConverted tells what is not as it was written.
