@@ -74,11 +74,16 @@ func (o *origin) addFile(file, folder string, sum hash.Hash) error {
 // tableOfFile is the table a file name stands for, or empty.
 func tableOfFile(file string) string {
 	for _, s := range schemas() {
-		if strings.EqualFold(file, strings.ReplaceAll(s.title(), " ", "-")+".csv") {
+		if strings.EqualFold(file, fileOf(s.title())) {
 			return s.title()
 		}
 	}
 	return ""
+}
+
+// fileOf is the file name of a table: slab-rh.csv.
+func fileOf(table string) string {
+	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
 }
 
 // byteOrderMark may begin a text in UTF-8 and is no part of it.

@@ -26,17 +26,33 @@ type Book struct {
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
+	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
+}
+
+// WriteRecord writes a record alone: a sheet for each of its tables. Over so
+// many bytes unpacked, which no reader would take, it is an error.
+func WriteRecord(w io.Writer, job report.Job, tool string, tables []report.Table, most uint64) error {
+	var all []page
+	for _, t := range tables {
+		p := tablePage(t, t.Name)
+		p.job = job.Name
+		all = append(all, p)
+	}
+	return write(w, Book{Job: job, Tool: tool}, "a record", all, most)
+}
+
+func write(w io.Writer, b Book, description string, all []page, most uint64) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	f.SetZipWriter(sortedZip)
-	if err := describe(f, b); err != nil {
+	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
+	if err := describe(f, b, description); err != nil {
 		return err
 	}
 	if err := f.SetDefaultFont(fontName); err != nil {
 		return err
 	}
 	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range pages(b) {
+	for _, p := range all {
 		if err := bind.add(p); err != nil {
 			return err
 		}
@@ -69,7 +85,7 @@ func pages(b Book) []page {
 
 // describe sets the document's properties from the job. The dates are fixed:
 // when a workbook was made says nothing of the floor.
-func describe(f *excelize.File, b Book) error {
+func describe(f *excelize.File, b Book, description string) error {
 	const made = "2000-01-01T00:00:00Z"
 	author := b.Job.PreparedBy
 	if author == "" {
@@ -77,7 +93,7 @@ func describe(f *excelize.File, b Book) error {
 	}
 	err := f.SetDocProps(&excelize.DocProperties{
 		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: "record " + b.Record + ", SHA-256 " + b.SHA256,
+		Description: description,
 		Created:     made, Modified: made,
 	})
 	if err != nil {
