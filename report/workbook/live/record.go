@@ -92,6 +92,18 @@ func (r *Record) unit(table, column string) evidence.Unit {
 	return ""
 }
 
+// header is the header of a column as the record writes it.
+func (r *Record) header(table, column string) string {
+	if i, known := r.index[table]; known {
+		for _, h := range r.Tables[i].Header {
+			if evidence.Same(bare(h), column) {
+				return h
+			}
+		}
+	}
+	return column
+}
+
 func unitWord(s string) evidence.Unit {
 	s = strings.NewReplacer("°", "", "sq ", "", "²", "2").Replace(s)
 	switch key := evidence.Key(s); key {

@@ -113,7 +113,11 @@ func (w *work) list(table string, places []place, columns ...string) {
 		return
 	}
 	w.heading(table + ": readings as they stand in the record")
-	w.header(append([]string{"Row of the record", ""}, columns...)...)
+	names := []string{"Row of the record", ""}
+	for _, c := range columns {
+		names = append(names, w.rec.header(table, c))
+	}
+	w.header(names...)
 	for _, p := range places {
 		cells := []Cell{label(p.String()), label("")}
 		for _, c := range columns {
