@@ -28,6 +28,7 @@ type column[T any] struct {
 	units []evidence.Unit // it may carry, the design's own first
 	star  bool            // must be there when the table has rows
 	key   bool            // must be filled in when its row holds anything
+	holds holding
 	read  func(d *decoder, c *report.Cell, row *T)
 }
 
@@ -70,7 +71,7 @@ func (t table[T]) title() string { return t.name }
 func (t table[T]) heads() []column[any] {
 	heads := make([]column[any], len(t.columns))
 	for i, c := range t.columns {
-		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key}
+		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key, holds: c.holds}
 	}
 	return heads
 }
