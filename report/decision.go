@@ -27,6 +27,7 @@ type Decision struct {
 	Advice      []string // what the meters say together
 	Looks       []string // what is worth a second look
 	Items       []Item   // what a moisture report should hold
+	Pictures    []Picture
 	Air         AirBasis
 }
 
