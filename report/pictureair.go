@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"firstboard/acclimate"
@@ -9,12 +10,12 @@ import (
 )
 
 func (s Site) airTempPicture() Picture {
-	p := Picture{Shows: AirTemperature, Title: "Temperature of the air against its range"}
+	p := Picture{Shows: AirTemperature, Title: "Temperature of the air against its range", Y: "temperature"}
 	return s.airPicture(p, s.Room.Temp, func(a acclimate.Air) evidence.Reading { return a.Temp })
 }
 
 func (s Site) airRHPicture() Picture {
-	p := Picture{Shows: AirHumidity, Title: "Relative humidity of the air against its range"}
+	p := Picture{Shows: AirHumidity, Title: "Relative humidity of the air against its range", Y: "relative humidity"}
 	return s.airPicture(p, s.Room.RH, func(a acclimate.Air) evidence.Reading { return a.RH })
 }
 
@@ -27,8 +28,9 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(acclimate.A
 		return p
 	}
 	unit := all[0].Points[0].Y.Unit
-	p.X, p.Y = "read at", string(unit)
-	p.Title += " (" + p.Y + ")"
+	p.X, p.Unit = "read at", unit
+	p.Title += " (" + string(unit) + ")"
+	p.Y += " (" + strings.TrimSuffix(string(unit), " RH") + ")"
 	rows, drawn := 0, 0
 	each := max(mostPoints*mostLines/max(len(all), mostLines), 20)
 	for i, line := range all {

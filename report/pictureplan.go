@@ -67,5 +67,5 @@ func (p *Picture) oneUnit() {
 		}
 	}
 	p.X, p.Y = "X ("+string(u)+")", "Y ("+string(u)+")"
-	p.Title += " (plan in " + string(u) + ")"
+	p.Title, p.Unit = p.Title+" (plan in "+string(u)+")", u
 }

@@ -15,7 +15,8 @@ import (
 type Picture struct {
 	Shows  Shows
 	Title  string
-	X, Y   string // what the axes show, with their units
+	X, Y   string        // what the axes show, with their units
+	Unit   evidence.Unit // of the values
 	Series []Series
 	Notes  []string // what it leaves out, and what it cannot tell
 }

@@ -11,7 +11,7 @@ import (
 func (s Site) holePicture() Picture {
 	p := Picture{
 		Shows: HoleReadings, Title: "Relative humidity of each hole against its limit (% RH)",
-		X: "hole", Y: "% RH",
+		X: "hole", Y: "relative humidity (%)", Unit: evidence.RH,
 	}
 	if s.Slab.NoHoles != "" {
 		return p
@@ -61,7 +61,7 @@ const mostLines = 9
 func (s Site) dryingPicture() Picture {
 	p := Picture{
 		Shows: DryingHistory, Title: "Relative humidity of each hole over time (% RH)",
-		X: "read at", Y: "% RH",
+		X: "read at", Y: "relative humidity (%)", Unit: evidence.RH,
 	}
 	if s.Slab.NoHoles != "" {
 		return p

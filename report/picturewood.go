@@ -2,6 +2,7 @@ package report
 
 import (
 	"slices"
+	"strings"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
@@ -12,7 +13,7 @@ import (
 func (s Site) moisturePicture() Picture {
 	p := Picture{
 		Shows: WoodMoisture, Title: "Moisture content of boards and subfloor (readings in each class of % MC)",
-		X: "% MC", Y: "number of readings",
+		X: "moisture content (%)", Y: "number of readings", Unit: evidence.MC,
 	}
 	var lacking []string
 	if s.Wood.NoFlooring == "" {
@@ -31,6 +32,12 @@ func (s Site) moisturePicture() Picture {
 	if boards {
 		p.ends("boards, ", s.Limits.Flooring, evidence.MC)
 		p.target(s)
+	}
+	switch {
+	case len(p.Series) == 0 || p.Series[0].Role == Subfloor:
+		p.Title = strings.Replace(p.Title, "boards and subfloor", "the subfloor", 1)
+	case !slices.ContainsFunc(p.Series, func(s Series) bool { return s.Role == Subfloor }):
+		p.Title = strings.Replace(p.Title, "boards and subfloor", "the boards", 1)
 	}
 	p.leftOut(lacking)
 	return p
@@ -71,7 +78,7 @@ func (p *Picture) target(s Site) {
 func (s Site) servicePicture() Picture {
 	p := Picture{
 		Shows: ServiceEMC, Title: "Equilibrium moisture content of each period of the service climate (% MC)",
-		X: "period", Y: "% MC",
+		X: "period", Y: "moisture content (%)", Unit: evidence.MC,
 	}
 	if s.Wood.NoFlooring != "" {
 		return p

@@ -22,6 +22,7 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 	tints  []tint
+	charts []placedChart
 }
 
 // tint is the ground that cells take while a condition holds: what a formula
@@ -64,6 +65,7 @@ type binder struct {
 	file   *excelize.File
 	styles map[look]int
 	pages  int
+	charts int
 }
 
 func (b *binder) add(p page) error {
