@@ -64,10 +64,11 @@ func write(w io.Writer, b Book, description string, all []page, most uint64) err
 func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
+	plots := plot(b, t)
 	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
 		w := live.For(tables, b.Job, d, t.workings[i])
-		all = append(all, areaPage(b, d, t, t.areas[i], w))
+		all = append(all, areaPage(b, d, t, t.areas[i], w, plots.of(i)))
 		workings = append(workings, workingPage(w))
 	}
 	for i, table := range b.Tables {
@@ -77,6 +78,9 @@ func pages(b Book) []page {
 	}
 	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
 	all = append(all, workings...)
+	if plots.widest > 0 {
+		all = append(all, plots.page())
+	}
 	for i := range all {
 		all[i].job = b.Job.Name
 	}

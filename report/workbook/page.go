@@ -22,6 +22,7 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 	tints  []tint
+	charts []placedChart
 
 	columns []look                     // of cells that nothing was written to
 	entries []*excelize.DataValidation // what may be typed, and notes
@@ -67,6 +68,7 @@ type binder struct {
 	file   *excelize.File
 	styles map[look]int
 	pages  int
+	charts int
 }
 
 func (b *binder) add(p page) error {

@@ -92,6 +92,11 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
+	for _, c := range s.page.charts {
+		if err := s.place(c); err != nil {
+			return err
+		}
+	}
 	if err := s.print(s.page); err != nil {
 		return err
 	}

@@ -20,6 +20,7 @@ type titles struct {
 	limits   string
 	checks   string
 	cautions string
+	plotted  string
 	signOff  string
 
 	record string            // its name
@@ -41,7 +42,7 @@ func title(b Book) titles {
 		t.signOff = take(taken, signOffName)
 	}
 	t.decision, t.limits = take(taken, "Decision"), take(taken, "Limits")
-	t.checks, t.cautions = take(taken, "Checks"), take(taken, "Cautions")
+	t.checks, t.cautions, t.plotted = take(taken, "Checks"), take(taken, "Cautions"), take(taken, "Plotted")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
 	}
