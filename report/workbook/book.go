@@ -25,7 +25,20 @@ type Book struct {
 
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
-func Write(w io.Writer, b Book) error {
+func Write(w io.Writer, b Book) error { return write(w, b, pages(b)) }
+
+// WriteRecord writes the tables of a record, and nothing else, as a workbook
+// that reads as that record. Nothing is written where an error is returned,
+// unless w itself failed.
+func WriteRecord(w io.Writer, tables []report.Table) error {
+	var all []page
+	for _, t := range tables {
+		all = append(all, tablePage(t, t.Name))
+	}
+	return write(w, Book{Tool: "firstboard"}, all)
+}
+
+func write(w io.Writer, b Book, all []page) error {
 	f := excelize.NewFile()
 	defer f.Close()
 	f.SetZipWriter(sortedZip)
@@ -36,7 +49,7 @@ func Write(w io.Writer, b Book) error {
 		return err
 	}
 	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range pages(b) {
+	for _, p := range all {
 		if err := bind.add(p); err != nil {
 			return err
 		}
@@ -75,10 +88,13 @@ func describe(f *excelize.File, b Book) error {
 	if author == "" {
 		author = b.Tool
 	}
+	of := ""
+	if b.Record != "" {
+		of = "record " + b.Record + ", SHA-256 " + b.SHA256
+	}
 	err := f.SetDocProps(&excelize.DocProperties{
 		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: "record " + b.Record + ", SHA-256 " + b.SHA256,
-		Created:     made, Modified: made,
+		Description: of, Created: made, Modified: made,
 	})
 	if err != nil {
 		return err
