@@ -16,7 +16,7 @@ import (
 // add is given the table as it stands, its cells unsettled, or a table of that
 // name without a header where the record has none; it gives the table with its
 // rows added, as report.Table.With does.
-func ReadWith(path, table string, add func(report.Table) (report.Table, error)) (Record, error) {
+func ReadWith(path, table string, add func(report.Table) report.Table) (Record, error) {
 	from, err := open(path)
 	if err != nil {
 		return Record{}, err
@@ -27,9 +27,7 @@ func ReadWith(path, table string, add func(report.Table) (report.Table, error)) 
 		from.tables[table] = src
 	}
 	was := len(src.Rows)
-	if src.Table, err = add(src.Table); err != nil {
-		return Record{}, err
-	}
+	src.Table = add(src.Table)
 	for _, r := range src.Rows[was:] {
 		if err := src.left.take(len(r.Cells)); err != nil {
 			return Record{}, fmt.Errorf("%s: %w", from.name, err)

@@ -37,10 +37,10 @@ func TestAFolderWrittenReadsAsItsTables(t *testing.T) {
 }
 
 // withPeriod adds one row to Climates.
-func withPeriod(row ...string) func(report.Table) (report.Table, error) {
-	return func(t report.Table) (report.Table, error) {
+func withPeriod(row ...string) func(report.Table) report.Table {
+	return func(t report.Table) report.Table {
 		temp, _ := Heading(t, "Temp", evidence.Fahrenheit, evidence.Celsius)
-		return t.With([]string{"Climate", "Period", temp, "RH (%)", "From"}, row), nil
+		return t.With([]string{"Climate", "Period", temp, "RH (%)", "From"}, row)
 	}
 }
 
