@@ -27,7 +27,6 @@ type Decision struct {
 	Advice      []string // what the meters say together
 	Looks       []string // what is worth a second look
 	Items       []Item   // what a moisture report should hold
-	Air         AirBasis
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,

@@ -70,13 +70,15 @@ func climate(c *cli.Context) error {
 	if target.Lack != "" {
 		return exit{exitUnusable, fmt.Errorf("%s: %s; give other set points", s.weather.Name, target.Lack)}
 	}
-	if new := c.String("output"); new != "" {
-		if err := saveRecord(new, c.String("into"), rec.Tables, c.Bool("force")); err != nil {
+	if path := c.String("into"); path != "" {
+		if err := writeRecord(c, path, rec, rec.Tables); err != nil {
 			return err
 		}
 	}
 	s.print(c.App.Writer, target)
-	printCopied(c.App.Writer, rec, c.String("output"))
+	if c.String("output") != "" {
+		printWritten(c, rec)
+	}
 	return nil
 }
 

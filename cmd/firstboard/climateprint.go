@@ -8,7 +8,6 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
-	"firstboard/report/record"
 )
 
 // tenths writes a number to 0.1, without a minus before nought.
@@ -67,15 +66,4 @@ func (s *service) missing() string {
 		}
 	}
 	return strings.Join(all, ", ")
-}
-
-// printCopied says what was written and what of the record was not copied.
-func printCopied(w io.Writer, rec record.Record, new string) {
-	if new == "" {
-		return
-	}
-	if len(rec.NotRead) > 0 {
-		fmt.Fprint(w, wrap("not copied, no tables of a record: "+strings.Join(rec.NotRead, ", "), ""))
-	}
-	fmt.Fprintln(w, "written: "+new)
 }

@@ -43,7 +43,10 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 func run(args []string, stdout, stderr io.Writer) int {
 	out := &sink{w: stdout}
 	app := newApp(out, stderr)
-	ordered, err := flagsFirst(app, args)
+	ordered, err := args, error(nil)
+	if !completing(args) {
+		ordered, err = flagsFirst(app, args)
+	}
 	if err == nil {
 		err = app.Run(ordered)
 	}
@@ -81,16 +84,17 @@ func (s *sink) Write(b []byte) (int, error) {
 
 func newApp(stdout, stderr io.Writer) *cli.App {
 	return &cli.App{
-		Name:            toolName,
-		Usage:           "judge whether a floor may be laid yet, area by area, and prove it",
-		Version:         version,
-		Writer:          stdout,
-		ErrWriter:       stderr,
-		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), rulesCommand(), calcCommand(), climateCommand()},
-		Action:          noCommand,
-		OnUsageError:    usage,
-		ExitErrHandler:  func(*cli.Context, error) {},
+		Name:                 toolName,
+		Usage:                "judge whether a floor may be laid yet, area by area, and prove it",
+		Version:              version,
+		Writer:               stdout,
+		ErrWriter:            stderr,
+		HideHelpCommand:      true,
+		EnableBashCompletion: true,
+		Commands:             []*cli.Command{checkCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Action:               noCommand,
+		OnUsageError:         usage,
+		ExitErrHandler:       func(*cli.Context, error) {},
 	}
 }
 

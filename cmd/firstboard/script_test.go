@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"unicode/utf16"
 
 	"github.com/rogpeppe/go-internal/testscript"
 )
@@ -32,6 +33,7 @@ func TestMain(m *testing.M) {
 //	weather FILE.epw [LINES]       a weather file of an invented place, or its first lines
 //	exits CODE COMMAND...          run a command that ends with that exit code
 //	leftovers NAME...              nothing else stands in the work folder
+//	utf16 FILE                     write a text file anew as UTF-16, marked
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -53,6 +55,7 @@ func TestScripts(t *testing.T) {
 			"weather":   cmdWeather,
 			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
+			"utf16":     cmdUTF16,
 		},
 	})
 }
@@ -170,4 +173,13 @@ func cmdLeftovers(ts *testscript.TestScript, neg bool, want []string) {
 	if !slices.Equal(got, want) {
 		ts.Fatalf("%s", fmt.Sprintf("the folder holds %q, want %q", got, want))
 	}
+}
+
+func cmdUTF16(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 1, "utf16 FILE")
+	wide := []byte("\xff\xfe")
+	for _, r := range utf16.Encode([]rune(ts.ReadFile(a[0]))) {
+		wide = append(wide, byte(r), byte(r>>8))
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(a[0]), wide, 0o644))
 }

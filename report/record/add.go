@@ -2,7 +2,6 @@ package record
 
 import (
 	"fmt"
-	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -44,11 +43,6 @@ func (o *origin) added(table string) *source {
 		}
 	}
 	return o.source(table, fileOf(table), "")
-}
-
-// fileOf is the CSV file of a table.
-func fileOf(table string) string {
-	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
 }
 
 // Heading is the header under which a table has a column that measures, and

@@ -25,24 +25,27 @@ type Book struct {
 
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
-func Write(w io.Writer, b Book) error { return write(w, b, pages(b)) }
-
-// WriteRecord writes the tables of a record, and nothing else, as a workbook
-// that reads as that record. Nothing is written where an error is returned,
-// unless w itself failed.
-func WriteRecord(w io.Writer, tables []report.Table) error {
-	var all []page
-	for _, t := range tables {
-		all = append(all, tablePage(t, t.Name))
-	}
-	return write(w, Book{Tool: "firstboard"}, all)
+func Write(w io.Writer, b Book) error {
+	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
 }
 
-func write(w io.Writer, b Book, all []page) error {
+// WriteRecord writes a record alone: a sheet for each of its tables. Over so
+// many bytes unpacked, which no reader would take, it is an error.
+func WriteRecord(w io.Writer, job report.Job, tool string, tables []report.Table, most uint64) error {
+	var all []page
+	for _, t := range tables {
+		p := tablePage(t, t.Name)
+		p.job = job.Name
+		all = append(all, p)
+	}
+	return write(w, Book{Job: job, Tool: tool}, "a record", all, most)
+}
+
+func write(w io.Writer, b Book, description string, all []page, most uint64) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	f.SetZipWriter(sortedZip)
-	if err := describe(f, b); err != nil {
+	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
+	if err := describe(f, b, description); err != nil {
 		return err
 	}
 	if err := f.SetDefaultFont(fontName); err != nil {
@@ -82,19 +85,16 @@ func pages(b Book) []page {
 
 // describe sets the document's properties from the job. The dates are fixed:
 // when a workbook was made says nothing of the floor.
-func describe(f *excelize.File, b Book) error {
+func describe(f *excelize.File, b Book, description string) error {
 	const made = "2000-01-01T00:00:00Z"
 	author := b.Job.PreparedBy
 	if author == "" {
 		author = b.Tool
 	}
-	of := ""
-	if b.Record != "" {
-		of = "record " + b.Record + ", SHA-256 " + b.SHA256
-	}
 	err := f.SetDocProps(&excelize.DocProperties{
 		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: of, Created: made, Modified: made,
+		Description: description,
+		Created:     made, Modified: made,
 	})
 	if err != nil {
 		return err

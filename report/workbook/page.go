@@ -22,6 +22,9 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 	tints  []tint
+
+	columns []look                     // of cells that nothing was written to
+	entries []*excelize.DataValidation // what may be typed, and notes
 }
 
 // tint is the ground that cells take while a condition holds: what a formula
@@ -110,6 +113,11 @@ func (b *binder) open(p page) (*sheet, error) {
 		if err := sw.SetColWidth(i+1, i+1, w); err != nil {
 			return nil, err
 		}
+		if i < len(p.columns) {
+			if err := b.styleColumn(sw, i+1, p.columns[i]); err != nil {
+				return nil, err
+			}
+		}
 	}
 	if p.frozen {
 		err = sw.SetPanes(&excelize.Panes{
@@ -118,6 +126,14 @@ func (b *binder) open(p page) (*sheet, error) {
 		})
 	}
 	return &sheet{binder: b, page: p, sw: sw}, err
+}
+
+func (b *binder) styleColumn(sw *excelize.StreamWriter, column int, l look) error {
+	id, err := b.style(l)
+	if err != nil {
+		return err
+	}
+	return sw.SetColStyle(column, column, id)
 }
 
 // insert adds an empty sheet; a new file comes with one to rename.

@@ -86,7 +86,7 @@ func (w *work) airBounds(compare func(string, formula.Expr, float64, Form, func(
 // held compares the rows that the air was held for with the widest window in
 // which it was.
 func (w *work) held() {
-	b := w.d.Air
+	b := w.basis
 	if !w.needed("air-held") || !b.Held {
 		return
 	}
