@@ -63,10 +63,7 @@ func logRows(c *cli.Context) error {
 		return err
 	}
 	printLogged(c.App.Writer, filepath.Base(file), logged)
-	if len(rec.NotRead) > 0 {
-		fmt.Fprint(c.App.Writer, wrap("not carried along: "+strings.Join(rec.NotRead, ", "), ""))
-	}
-	fmt.Fprintln(c.App.Writer, "written: "+c.String("output"))
+	printWritten(c, rec)
 	return nil
 }
 

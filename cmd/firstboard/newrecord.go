@@ -61,3 +61,12 @@ func saveFolder(out, path string, tables []report.Table) error {
 	}
 	return nil
 }
+
+// printWritten says what of the record was not carried along, and what was
+// written.
+func printWritten(c *cli.Context, rec record.Record) {
+	if len(rec.NotRead) > 0 {
+		fmt.Fprint(c.App.Writer, wrap("not carried along: "+strings.Join(rec.NotRead, ", "), ""))
+	}
+	fmt.Fprintln(c.App.Writer, "written: "+c.String("output"))
+}

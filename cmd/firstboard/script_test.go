@@ -30,6 +30,7 @@ func TestMain(m *testing.M) {
 //	finding CHECK OUTCOME [value V] [limit L] [unit U] [standing S] [says TEXT]...
 //	verdict VERDICT [WHY]          of the only area of job, as it stands now
 //	condition TEXT                 a condition that the area carries
+//	weather FILE.epw [LINES]       a weather file of an invented place, or its first lines
 //	exits CODE COMMAND...          run a command that ends with that exit code
 //	leftovers NAME...              nothing else stands in the work folder
 //	utf16 FILE                     write a text file anew as UTF-16, marked
@@ -51,6 +52,7 @@ func TestScripts(t *testing.T) {
 			"finding":   cmdFinding,
 			"verdict":   cmdVerdict,
 			"condition": cmdCondition,
+			"weather":   cmdWeather,
 			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
 			"utf16":     cmdUTF16,

@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"io"
 	"slices"
+	"strings"
 
 	"firstboard/report"
 )
@@ -28,25 +29,43 @@ func (r Record) With(t report.Table) []report.Table {
 // that a record may have.
 const MostBytes = most
 
-// WriteCSV writes a table as the file of a record that is a folder. Over
-// MostBytes, which no reader would take, it is an error.
+// WriteCSV writes a table as the file of a record that is a folder, each row on
+// the line that its number names, so that evidence is found there; where texts
+// of several lines leave no room for that, on the next. Over MostBytes, which
+// no reader would take, it is an error.
 func WriteCSV(w io.Writer, t report.Table) error {
 	out := csv.NewWriter(&bounded{w, most})
 	if err := out.Write(t.Header); err != nil {
 		return err
 	}
-	line := make([]string, len(t.Header))
+	entries := make([]string, len(t.Header))
+	line := 1 + breaks(t.Header)
 	for _, row := range t.Rows {
-		clear(line)
-		for i, c := range row.Cells {
-			line[i] = c.Text
+		for line++; line < row.Number; line++ {
+			if err := out.Write(nil); err != nil {
+				return err
+			}
 		}
-		if err := out.Write(line); err != nil {
+		clear(entries)
+		for i, c := range row.Cells {
+			entries[i] = c.Text
+		}
+		if err := out.Write(entries); err != nil {
 			return err
 		}
+		line += breaks(entries)
 	}
 	out.Flush()
 	return out.Error()
+}
+
+// breaks are the ends of lines inside texts.
+func breaks(texts []string) int {
+	n := 0
+	for _, s := range texts {
+		n += strings.Count(s, "\n")
+	}
+	return n
 }
 
 // bounded is a writer that takes so many bytes and no more.

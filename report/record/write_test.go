@@ -7,10 +7,11 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-// A table that is written and read again is the same.
+// A table that is written and read again is the same, down to the lines that
+// its rows stand on.
 func TestWriteCSV(t *testing.T) {
 	rec := sound(t, map[string]string{
-		"air.csv": "Read at;Temp (°F);RH (%);Instrument;Note\n2026-03-14 08:00;70,50;45;T1;\"a, \"\"b\"\"\"\n2026-03-14 08:10;;;T1;\"two\nlines\"\n",
+		"air.csv": "Read at;Temp (°F);RH (%);Instrument;Note\n2026-03-14 08:00;70,50;45;T1;\"a, \"\"b\"\"\"\n\n\n2026-03-14 08:10;;;T1;\"two\nlines\"\n",
 	})
 	tables := map[string]string{}
 	for _, table := range rec.Tables {
@@ -25,6 +26,9 @@ func TestWriteCSV(t *testing.T) {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(rec.Job, again.Job, alike()); diff != "" {
+		t.Error(diff)
+	}
+	if diff := cmp.Diff(rec.Tables, again.Tables, alike()); diff != "" {
 		t.Error(diff)
 	}
 }
