@@ -87,7 +87,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Writer:          stdout,
 		ErrWriter:       stderr,
 		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), rulesCommand(), calcCommand()},
+		Commands:        []*cli.Command{checkCommand(), planCommand(), rulesCommand(), calcCommand()},
 		Action:          noCommand,
 		OnUsageError:    usage,
 		ExitErrHandler:  func(*cli.Context, error) {},
