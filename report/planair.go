@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"time"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
@@ -55,7 +56,12 @@ func (p *planner) surfaceReadings() {
 
 // heating adds the run of a heated floor.
 func (p *planner) heating() {
-	if p.Room.NoHeat != "" || p.Area.HeatRunFrom.Shown() {
+	from := p.Area.HeatRunFrom
+	switch {
+	case p.Room.NoHeat != "":
+		return
+	case from.Shown():
+		p.notBefore(from.Last.Add(evidence.Duration(p.Job.Settings.HeatRun.Exact())), "since the heating began")
 		return
 	}
 	run := p.Job.Settings.HeatRun.String()
@@ -76,12 +82,13 @@ func (p *planner) air() {
 	life := p.Job.Settings.AirReadingLife.String()
 	end := "to the last reading and to within " + life + " of the day of laying"
 	before := p.Job.Settings.HeldConditions.String() + " before the first reading of slab or flooring"
-	last := r.Latest()
+	first, last := firstAir(r.Air), r.Latest()
 	switch held := r.NoHeld == "" && p.readsHeld(); {
 	case held && !last.Shown():
 		p.add(p.days.log, checks, "start the air log "+with+": "+sentence("temperature and humidity", every, "begun "+before, "and kept running "+end),
 			"an air log from "+before+" "+end+", "+every+", "+with)
 	case held:
+		p.notBefore(first.First.Add(evidence.Duration(p.Job.Settings.HeldConditions.Exact())), "since the air log began")
 		p.add(min(p.days.log, p.days.read), checks, "keep the air log running "+with+", "+every+", "+end+"; it must have begun "+before+", and its last entry is "+last.Written,
 			"the air log after "+last.Written+", "+end+", "+every+", "+with)
 	case p.airIsOld():
@@ -90,6 +97,14 @@ func (p *planner) air() {
 	}
 	if r.NoHeld == "" && last.Shown() && p.outcome("air-held") == evidence.NotShown && len(r.HeldFor) > 0 {
 		p.airBehind()
+	}
+}
+
+// notBefore says that the day of laying cannot be kept where a reading planned
+// for which air and heating must be held would come too early.
+func (p *planner) notBefore(earliest time.Time, since string) {
+	if p.Area.LayOn.Shown() && p.readsHeld() && p.dayOf(earliest) > 0 {
+		p.late = append(p.late, "no reading of slab or flooring counts before "+clock(earliest)+", long enough "+since)
 	}
 }
 

@@ -112,8 +112,12 @@ func (p *planner) readsHeld() bool {
 	return p.readsSlab() || p.left(p.dishes, p.moreDishes) || p.readsFlooring()
 }
 
-// wholeDays is a number of hours in days, rounded up.
-func wholeDays(hours evidence.Exact) int { return hours.Over(evidence.Whole(24)).Ceil() }
+// wholeDays is a number of hours in days, rounded up,
+// and at most a hundred years, longer than any record.
+func wholeDays(hours evidence.Exact) int {
+	const century = 36600
+	return min(hours.Over(evidence.Whole(24)).Ceil(), century)
+}
 
 // dayOf is the day of a time, counted from the day of laying.
 func (p *planner) dayOf(t time.Time) int { return int(evidence.DayOf(t) - p.Area.LayOn.Day) }

@@ -87,9 +87,12 @@ func (p *planner) probesUsed(once func(checks []string, do, what string)) {
 		}
 		for _, h := range hole.Rows {
 			for _, it := range p.probeItems(h) {
-				if it.Lack != "" && h.Instrument != "" {
-					once([]string{"probe-check"}, "bring in ", "the check of "+h.Instrument+" before its readings (Instrument checks: "+it.Lack+
-						"), from whoever keeps it; where none was made, check it and read its holes again")
+				what := "the check of " + h.Instrument + " before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again"
+				if it.Place != h.Place {
+					what = it.Name + " in full (Instrument checks: " + it.Lack + "), from whoever made it"
+				}
+				if it.Lack != "" {
+					once([]string{"probe-check"}, "bring in ", what)
 				}
 			}
 		}

@@ -105,7 +105,7 @@ func (p *planner) slab() {
 	})
 	p.do(task{
 		one: "further test", many: "further tests", verb: "make", day: p.days.read, tool: tool{words: "what its maker names", kinds: []string{"other"}},
-		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", column: "Test", things: p.others,
+		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", things: p.others,
 	})
 }
 
@@ -193,7 +193,7 @@ func (p *planner) holeRows(t task) []PlannedRow {
 // setDishes adds the dishes: set on one day, lifted on another.
 func (p *planner) setDishes() {
 	t := task{
-		one: "dish", many: "dishes", verb: "set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
+		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
 		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
 	}
 	p.do(t)

@@ -16,7 +16,7 @@ type task struct {
 	tool      tool
 	checks    []string
 	table     string
-	column    string // of the things' names
+	column    string // of the names of things; empty where they have no row to add
 	of, lot   string // of wood
 	until     string // when the last of them has to be read, empty where nothing says
 	things    []thing
@@ -86,6 +86,9 @@ func (p *planner) again(t task) {
 		subject := t.named(which)
 		var rows []PlannedRow
 		for _, name := range which {
+			if t.column == "" {
+				break
+			}
 			rows = append(rows, p.row(t, name, "again: "+why))
 		}
 		p.add(t.day, t.checks, t.verb+" "+subject+" again "+p.with(t.tool)+": "+why, subject+" again, "+p.with(t.tool)+": "+why, rows...)
@@ -149,11 +152,14 @@ func (p *planner) newRows(t task) []PlannedRow {
 	return rows
 }
 
-// row is a row to fill in of a thing.
+// row is a row to fill in of a thing. Cells without an entry are left out.
 func (p *planner) row(t task, name, note string) PlannedRow {
 	cells := map[string]string{"Area": p.Area.ID, t.column: name, "Note": note}
 	if t.of != "" {
-		cells["Of"], cells["Lot"] = t.of, t.lot
+		cells["Of"] = t.of
+	}
+	if t.lot != "" {
+		cells["Lot"] = t.lot
 	}
 	return PlannedRow{t.table, cells}
 }
