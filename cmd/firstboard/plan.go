@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -16,9 +17,13 @@ func planCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "plan",
 		Usage:     "say what is still to be measured, day by day, before the day of laying",
-		UsageText: toolName + " plan RECORD\n\nexample:\n   " + toolName + " plan testdata/jobs/millrace",
+		UsageText: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]\n\nexample:\n   " + toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Lay on may be blank: days then\n" +
 			"count from day 1. Exit code: 0 the plan is made, 2 the command or the record is\nunusable, 3 the output could not be written.",
+		Flags: []cli.Flag{
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder"},
+			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+		},
 		OnUsageError: usage,
 		Action:       plan,
 	}
@@ -28,11 +33,27 @@ func plan(c *cli.Context) error {
 	if c.NArg() != 1 {
 		return fmt.Errorf("plan: one record is planned at a time, and %d were given", c.NArg())
 	}
-	rec, err := record.Read(c.Args().First())
+	path, out := c.Args().First(), c.String("output")
+	switch {
+	case path == "":
+		return errors.New("plan: the record's name is empty; name a workbook or a folder")
+	case c.IsSet("output") && out == "":
+		return errors.New("plan: --output names nothing; name a file or a folder, or leave it out")
+	}
+	rec, err := record.Read(path)
 	if err != nil {
 		return exit{exitUnusable, err}
 	}
-	printPlans(c.App.Writer, report.Plans(rec.Job))
+	plans := report.Plans(rec.Job)
+	if out != "" {
+		if err := saveRecord(out, path, report.WithPlans(rec.Tables, plans), c.Bool("force")); err != nil {
+			return err
+		}
+	}
+	printPlans(c.App.Writer, plans)
+	if out != "" {
+		fmt.Fprintln(c.App.Writer, "written: "+out)
+	}
 	return nil
 }
 

@@ -74,7 +74,7 @@ func (o *origin) addFile(file, folder string, sum hash.Hash) error {
 // tableOfFile is the table a file name stands for, or empty.
 func tableOfFile(file string) string {
 	for _, s := range schemas() {
-		if strings.EqualFold(file, strings.ReplaceAll(s.title(), " ", "-")+".csv") {
+		if strings.EqualFold(file, fileOf(s.title())) {
 			return s.title()
 		}
 	}

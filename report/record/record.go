@@ -30,15 +30,20 @@ func Read(path string) (Record, error) {
 	if err != nil {
 		return Record{}, err
 	}
+	return from.decoded()
+}
+
+// decoded is the record, its tables settled by the schemas.
+func (o origin) decoded() (rec Record, err error) {
 	d := newDecoder()
-	rec := Record{Name: from.name, SHA256: from.sum, NotRead: from.notRead}
+	rec = Record{Name: o.name, SHA256: o.sum, NotRead: o.notRead}
 	for order, s := range schemas() {
-		if src := from.tables[s.title()]; src != nil {
+		if src := o.tables[s.title()]; src != nil {
 			d.read(order, s, src)
 			rec.Tables = append(rec.Tables, src.Table)
 		}
 	}
-	if from.tables["Areas"].blank() {
+	if o.tables["Areas"].blank() {
 		return Record{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", rec.Name, ErrNoArea)
 	}
 	rec.Job, err = d.finish()

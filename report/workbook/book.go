@@ -2,10 +2,12 @@ package workbook
 
 import (
 	"io"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/workbook/live"
 )
 
 // Book is all that one workbook shows.
@@ -23,7 +25,20 @@ type Book struct {
 
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
-func Write(w io.Writer, b Book) error {
+func Write(w io.Writer, b Book) error { return write(w, b, pages(b)) }
+
+// WriteRecord writes the tables of a record, and nothing else, as a workbook
+// that reads as that record. Nothing is written where an error is returned,
+// unless w itself failed.
+func WriteRecord(w io.Writer, tables []report.Table) error {
+	var all []page
+	for _, t := range tables {
+		all = append(all, tablePage(t, t.Name))
+	}
+	return write(w, Book{Tool: "firstboard"}, all)
+}
+
+func write(w io.Writer, b Book, all []page) error {
 	f := excelize.NewFile()
 	defer f.Close()
 	f.SetZipWriter(sortedZip)
@@ -34,7 +49,7 @@ func Write(w io.Writer, b Book) error {
 		return err
 	}
 	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range pages(b) {
+	for _, p := range all {
 		if err := bind.add(p); err != nil {
 			return err
 		}
@@ -46,8 +61,11 @@ func Write(w io.Writer, b Book) error {
 func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
+	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
-		all = append(all, areaPage(b, d, t, t.areas[i]))
+		w := live.For(tables, b.Job, d, t.workings[i])
+		all = append(all, areaPage(b, d, t, t.areas[i], w))
+		workings = append(workings, workingPage(w))
 	}
 	for i, table := range b.Tables {
 		if i != t.signed {
@@ -55,6 +73,7 @@ func pages(b Book) []page {
 		}
 	}
 	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, workings...)
 	for i := range all {
 		all[i].job = b.Job.Name
 	}
@@ -69,13 +88,29 @@ func describe(f *excelize.File, b Book) error {
 	if author == "" {
 		author = b.Tool
 	}
+	of := ""
+	if b.Record != "" {
+		of = "record " + b.Record + ", SHA-256 " + b.SHA256
+	}
 	err := f.SetDocProps(&excelize.DocProperties{
 		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: "record " + b.Record + ", SHA-256 " + b.SHA256,
-		Created:     made, Modified: made,
+		Description: of, Created: made, Modified: made,
 	})
 	if err != nil {
 		return err
 	}
+	qualify(f)
 	return f.SetAppProps(&excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
+}
+
+// qualify writes the core properties with the prefix that every program writes
+// them with: some readers know them by that alone.
+func qualify(f *excelize.File) {
+	const part = "docProps/core.xml"
+	if core, ok := f.Pkg.Load(part); ok {
+		f.Pkg.Store(part, []byte(strings.NewReplacer(
+			"<coreProperties xmlns=", "<cp:coreProperties xmlns:cp=", "</coreProperties>", "</cp:coreProperties>",
+			"<lastModifiedBy>", "<cp:lastModifiedBy>", "</lastModifiedBy>", "</cp:lastModifiedBy>",
+		).Replace(string(core.([]byte)))))
+	}
 }

@@ -59,6 +59,7 @@ const (
 	heading
 	blue
 	orange
+	white
 )
 
 func (l look) style() *excelize.Style {
@@ -121,6 +122,8 @@ func (l look) ground() string {
 		return "1F4E8C"
 	case orange:
 		return "F6B26B"
+	case white:
+		return "FFFFFF"
 	}
 	return ""
 }

@@ -21,6 +21,14 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+	tints  []tint
+}
+
+// tint is the ground that cells take while a condition holds: what a formula
+// gives may change.
+type tint struct {
+	cells, condition string
+	look             look
 }
 
 // row is one row of a page.

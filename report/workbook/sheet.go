@@ -82,8 +82,24 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
+	for _, t := range s.page.tints {
+		if err := s.tint(t); err != nil {
+			return err
+		}
+	}
 	if err := s.print(s.page); err != nil {
 		return err
 	}
 	return s.sw.Flush()
+}
+
+func (s *sheet) tint(t tint) error {
+	style := t.look.style()
+	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.ink()}, Fill: style.Fill})
+	if err != nil {
+		return err
+	}
+	return s.file.SetConditionalFormat(s.page.name, t.cells, []excelize.ConditionalFormatOptions{
+		{Type: "formula", Criteria: t.condition, Format: &id},
+	})
 }

@@ -14,6 +14,7 @@ import (
 type titles struct {
 	tables   []string // as Book.Tables
 	areas    []string // as Book.Decisions
+	workings []string // the same
 	signed   int      // index of the record's sign-offs, -1 where there is none
 	decision string
 	limits   string
@@ -43,6 +44,9 @@ func title(b Book) titles {
 	t.checks, t.cautions = take(taken, "Checks"), take(taken, "Cautions")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
+	}
+	for _, d := range b.Decisions {
+		t.workings = append(t.workings, take(taken, "Working "+d.Area.ID))
 	}
 	return t
 }
