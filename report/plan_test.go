@@ -111,11 +111,12 @@ func TestFollowingThePlanMeetsTheCounts(t *testing.T) {
 	from := bases(t)[:5] // short air logs, and so fast
 	rapid.Check(t, func(t *rapid.T) {
 		j := sparse(t, from)
-		for _, d := range report.Judge(obeyed(j, report.Plans(j))) {
+		plans := report.Plans(j)
+		for i, d := range report.Judge(obeyed(j, plans)) {
 			for _, f := range d.Findings {
 				counts := []string{"slab-holes", "slab-depth", "subfloor-count", "flooring-count"}
 				if slices.Contains(counts, f.ID) && f.Outcome != evidence.Met && f.Outcome != evidence.NotNeeded {
-					t.Fatalf("area %s: %s %s: %s", d.Area.ID, f.ID, f.Outcome, f.Reason)
+					t.Fatalf("area %s: %s %s: %s; the plan: %+v", d.Area.ID, f.ID, f.Outcome, f.Reason, plans[i].Steps)
 				}
 			}
 		}

@@ -135,7 +135,7 @@ func (p *planner) depth() string {
 // where is where the holes are drilled, in words.
 func (p *planner) where() string {
 	wall, scan := "", ""
-	if p.atWall {
+	if p.atWall || p.outcome("slab-edge") == evidence.NotShown {
 		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
 	}
 	if p.outcome("scan-probed") == evidence.NotMet {

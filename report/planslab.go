@@ -130,7 +130,7 @@ func (p *planner) drill() {
 		p.add(p.days.seal, t.checks, "drill and seal "+t.count()+", "+p.depth()+", "+p.where(),
 			t.count()+", "+p.depth()+", read "+wait+" after they are sealed or later, "+p.with(t.tool), p.holeRows(t)...)
 	}
-	unsealed := names(p.holes, func(x thing) bool { return x.open && p.sealed[x.name].IsZero() })
+	unsealed := names(p.holes, p.isUnsealed)
 	if len(unsealed) > 0 {
 		p.add(p.days.seal, t.checks, "drill and seal "+t.named(unsealed)+", on record without a time of sealing, "+p.depth()+", "+p.where(),
 			t.named(unsealed)+" sealed, "+p.depth()+", and read "+wait+" later, "+p.with(t.tool))
@@ -143,6 +143,8 @@ func (p *planner) drill() {
 	p.complete(t)
 	p.wallDistance()
 }
+
+func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
 
 // readSealed adds the readings of holes that are sealed already, each from
 // the time it can be read.
@@ -170,7 +172,8 @@ func (p *planner) readSealed(t task) {
 // wallDistance asks how far the holes lie from an exterior wall where none is
 // known to be near one.
 func (p *planner) wallDistance() {
-	if o := p.outcome("slab-edge"); o == evidence.Met || o == evidence.NotNeeded || p.atWall || len(p.holes) == 0 {
+	drills := len(p.moreHoles)+len(names(p.holes, p.isUnsealed)) > 0
+	if o := p.outcome("slab-edge"); o == evidence.Met || o == evidence.NotNeeded || drills || len(p.holes) == 0 {
 		return
 	}
 	what := "how far each hole lies from an exterior wall (Slab RH, To exterior wall): one within " + slab.NearWall().String() + ", with a tape"
@@ -196,9 +199,36 @@ func (p *planner) setDishes() {
 		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
 		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
 	}
+	for _, d := range p.Slab.Dishes {
+		p.lift(t, d)
+	}
+	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
 	p.do(t)
-	if p.left(p.dishes, p.moreDishes) {
-		which := slices.Concat(names(p.dishes, func(x thing) bool { return x.open || x.again != "" }), p.moreDishes)
+	which := slices.Concat(names(t.things, func(x thing) bool { return x.open || x.again != "" }), p.moreDishes)
+	if len(which) > 0 {
 		p.add(p.days.slab, t.checks, "lift "+t.named(which)+", "+slab.Exposure().String()+" after each was set, and weigh "+p.with(t.tool), "")
 	}
+}
+
+// lies says whether a dish is set and not lifted yet.
+func (p *planner) lies(x thing) bool {
+	return x.open && slices.ContainsFunc(p.Slab.Dishes, func(d slab.Dish) bool { return evidence.Same(d.Dish, x.name) && isSet(d) })
+}
+
+func isSet(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && !d.LiftedAt.Shown() }
+
+// lift adds the lifting of a dish that was set.
+func (p *planner) lift(t task, d slab.Dish) {
+	if p.Slab.NoDishes != "" || p.Slab.UnfitForDishes() != "" || !isSet(d) {
+		return
+	}
+	ends := slab.Exposure().Ends()
+	from, to := d.SetAt.Last.Add(evidence.Duration(ends[0])), d.SetAt.First.Add(evidence.Duration(ends[1]))
+	when := "from " + clock(from) + " to " + clock(to)
+	what := t.named([]string{d.Dish}) + " " + when + ", weighed " + p.with(t.tool)
+	day := p.days.slab
+	if p.Area.LayOn.Shown() {
+		day = p.dayOf(from)
+	}
+	p.add(day, t.checks, "lift "+what, "the lifting of "+what)
 }

@@ -12,6 +12,7 @@ import (
 type thing struct {
 	name  string
 	open  bool   // its row is there and has no reading or no time yet
+	waits bool   // its row has no time: it can still be filled in on any day
 	again string // why it has to be measured again, empty where it need not
 	blank []string
 	lack  string // why its reading says nothing, empty where it does
@@ -46,8 +47,10 @@ func survey[T any](s Site, things []evidence.Judged[T], l look[T]) []thing {
 		for _, r := range judged.Rows {
 			e := l.entry(r)
 			e.kind, e.what = l.kind, judged.Name
-			t.open = t.open || !l.read(r) || !e.at.Shown()
-			t.again = firstOf(t.again, s.spoilt(e, l.heat), l.spoil(r))
+			spoilt := firstOf(s.spoilt(e, l.heat), l.spoil(r))
+			t.waits = t.waits || !e.at.Shown()
+			t.open = t.open || !e.at.Shown() || !l.read(r) && spoilt == ""
+			t.again = firstOf(t.again, spoilt)
 			t.blank = append(t.blank, l.blank(r)...)
 			if l.lack != nil {
 				t.lack = firstOf(t.lack, l.lack(r))

@@ -161,12 +161,12 @@ func (p *planner) flooring(lot lotWork) {
 	p.do(t)
 }
 
-// anew has every board of a lot read in one visit. Boards whose rows are open
-// need no other row.
+// anew has every board of a lot read in one visit. Boards whose rows wait for a
+// time need no other row.
 func (p *planner) anew(t task, lot lotWork) {
 	t.more = append(names(lot.boards, always), lot.more...)
 	t.things = nil
 	do := t.count() + " in one visit, " + p.with(t.tool) + ": " + lot.again
-	t.more = append(names(lot.boards, func(x thing) bool { return !x.open }), lot.more...)
+	t.more = append(names(lot.boards, func(x thing) bool { return !x.waits }), lot.more...)
 	p.add(t.day, t.checks, "read "+do, do, p.newRows(t)...)
 }
