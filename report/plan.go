@@ -17,6 +17,7 @@ type Plan struct {
 	There    []string // what is there already, in words
 	LookUp   []string // limits that nobody looked up
 	Late     []string // why the day of laying cannot be kept
+	Drills   bool     // a hole is drilled or a sample is cut
 }
 
 // Step is one thing to do. Day counts from the day of laying: -1 is the day
@@ -65,19 +66,18 @@ func (p Plan) When(s Step) string {
 // Laying is the day of laying as When writes days.
 func (p Plan) Laying() string { return p.When(Step{}) }
 
-// Drills says whether the plan asks for a hole in a slab.
-func (p Plan) Drills() bool {
-	return slices.ContainsFunc(p.Steps, func(s Step) bool {
-		return slices.Contains(s.Checks, "slab-holes") || slices.Contains(s.Checks, "slab-cm")
-	})
-}
-
-// PlanCautions are the cautions that stand above a plan: what comes first,
-// drilling, and old floors. The others travel with the workbook.
-func PlanCautions() []Caution {
-	return slices.DeleteFunc(Cautions(), func(c Caution) bool {
-		return !slices.Contains([]string{"What comes first", "Drilling into a slab", "Old floors"}, c.Heading)
-	})
+// PlanCautions are the cautions that stand above plans that ask for anything:
+// what comes first, old floors, and, where a slab is opened, drilling. The
+// others travel with the workbook.
+func PlanCautions(plans []Plan) []Caution {
+	if !slices.ContainsFunc(plans, func(p Plan) bool { return len(p.Steps) > 0 }) {
+		return nil
+	}
+	headings := []string{"What comes first", "Old floors"}
+	if slices.ContainsFunc(plans, func(p Plan) bool { return p.Drills }) {
+		headings = append(headings, "Drilling into a slab")
+	}
+	return slices.DeleteFunc(Cautions(), func(c Caution) bool { return !slices.Contains(headings, c.Heading) })
 }
 
 // plan is what the area's decision still waits for. An area that may be laid
@@ -95,7 +95,10 @@ func (s Site) plan(d Decision) Plan {
 		p.wood()
 		p.surfaceReadings()
 	}
-	return Plan{Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.lookUp(), Late: p.late}
+	return Plan{
+		Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.lookUp(), Late: p.late,
+		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
+	}
 }
 
 // missing are the steps that checks which stop the area wait for.

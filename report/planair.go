@@ -89,7 +89,7 @@ func (p *planner) air() {
 			"an air log from "+before+" "+end+", "+every+", "+with)
 	case held:
 		p.notBefore(first.First.Add(evidence.Duration(p.Job.Settings.HeldConditions.Exact())), "since the air log began")
-		p.add(min(p.days.log, p.days.read), checks, "keep the air log running "+with+", "+every+", "+end+"; it must have begun "+before+", and its last entry is "+last.Written,
+		p.add(p.runsOn(last), checks, "have the air log run on "+with+", "+every+", "+end+"; it must have begun "+before+", and its last entry is "+last.Written,
 			"the air log after "+last.Written+", "+end+", "+every+", "+with)
 	case p.airIsOld():
 		p.add(p.days.read, checks, "read the air "+with+": temperature and humidity, within "+life+" of the day of laying",
@@ -108,10 +108,18 @@ func (p *planner) notBefore(earliest time.Time, since string) {
 	}
 }
 
+// runsOn is the day from which a log that has begun must go on.
+func (p *planner) runsOn(last evidence.Time) int {
+	if !p.Area.LayOn.Shown() {
+		return p.days.log
+	}
+	return min(max(p.days.log, p.dayOf(last.First)), p.days.read)
+}
+
 // airBehind asks for the part of the log that lies behind readings made.
 func (p *planner) airBehind() {
 	for _, f := range p.found {
-		if f.ID == "air-held" {
+		if f.ID == "air-held" && f.Reason != p.Room.HeldLack {
 			what := "the air log behind the readings made, from whoever kept it; where none was kept, start one and read again after " + p.Job.Settings.HeldConditions.String() + " (" + f.Reason + ")"
 			p.ask([]string{"air-held"}, "bring in "+what, what)
 		}

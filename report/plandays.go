@@ -19,6 +19,7 @@ type planner struct {
 	wrong                         []string             // holes at a wrong depth
 	sealed                        map[string]time.Time // when a sealed hole can be read
 	atWall                        bool                 // a hole near an exterior wall is lacking
+	unknownWall                   bool                 // whether a hole is near one is not known
 	moreHoles, moreDishes         []string
 	morePH, moreCM                []string
 	moreSubfloor, moreJoists      []string

@@ -88,7 +88,8 @@ func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
 	if !known {
 		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
 	}
-	p.atWall = p.Slab.Exterior && !mayBeNearWall(good)
+	near, known := nearWall(good)
+	p.atWall, p.unknownWall = p.Slab.Exterior && known && !near, p.Slab.Exterior && !known && !near
 	more := max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)))
 	if p.atWall {
 		more = max(more, 1)
@@ -96,17 +97,18 @@ func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
 	return more
 }
 
-// mayBeNearWall says whether a hole lies near an exterior wall, or may: its
-// distance is not known.
-func mayBeNearWall(holes []evidence.Judged[slab.Hole]) bool {
+// nearWall says whether a hole lies near an exterior wall, and whether the
+// distance of every other is known.
+func nearWall(holes []evidence.Judged[slab.Hole]) (near, known bool) {
+	known = true
 	for _, hole := range holes {
 		for _, h := range hole.Rows {
-			if !evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{}) || !h.ToWall.Shown() {
-				return true
-			}
+			beyond := evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{})
+			near = near || h.ToWall.Shown() && !beyond
+			known = known && h.ToWall.Shown()
 		}
 	}
-	return false
+	return near, known
 }
 
 func (p *planner) holeNames() []string {
@@ -135,7 +137,7 @@ func (p *planner) depth() string {
 // where is where the holes are drilled, in words.
 func (p *planner) where() string {
 	wall, scan := "", ""
-	if p.atWall || p.outcome("slab-edge") == evidence.NotShown {
+	if p.atWall || p.unknownWall {
 		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
 	}
 	if p.outcome("scan-probed") == evidence.NotMet {

@@ -106,47 +106,40 @@ func (s Site) limitCells(p *Product) []limitCell {
 func (p *planner) there() []string {
 	var all []string
 	kinds := []struct {
-		many   string
-		things []thing
-		more   []string
+		one, many string
+		things    []thing
+		more      []string
 	}{
-		{"holes", p.holes, p.moreHoles},
-		{"dishes", p.dishes, p.moreDishes},
-		{"pH spots", p.pH, p.morePH},
-		{"carbide spots", p.cm, p.moreCM},
-		{"further tests", p.others, nil},
-		{"subfloor pieces", p.subfloor, p.moreSubfloor},
-		{"joists", p.joists, p.moreJoists},
+		{"hole", "holes", p.holes, p.moreHoles},
+		{"dish", "dishes", p.dishes, p.moreDishes},
+		{"pH spot", "pH spots", p.pH, p.morePH},
+		{"carbide spot", "carbide spots", p.cm, p.moreCM},
+		{"further test", "further tests", p.others, nil},
+		{"subfloor piece", "subfloor pieces", p.subfloor, p.moreSubfloor},
+		{"joist", "joists", p.joists, p.moreJoists},
 	}
 	for _, k := range kinds {
-		all = append(all, thereOf(k.many, k.things, k.more)...)
+		all = append(all, thereOf(k.one, k.many, k.things, k.more)...)
 	}
 	for _, lot := range p.lots {
 		if lot.again == "" {
-			all = append(all, thereOf(sentenceOf("boards", lot.name), lot.boards, lot.more)...)
+			all = append(all, thereOf("board"+lot.of(), "boards"+lot.of(), lot.boards, lot.more)...)
 		}
 	}
-	all = append(all, thereOf("surface spots", p.surfaces, p.moreSpots)...)
+	all = append(all, thereOf("surface spot", "surface spots", p.surfaces, p.moreSpots)...)
 	if first, last := firstAir(p.Room.Air), p.Room.Latest(); last.Shown() {
 		all = append(all, "air from "+first.Written+" to "+last.Written)
 	}
 	return all
 }
 
-func sentenceOf(boards, lot string) string {
-	if lot == "" {
-		return boards
-	}
-	return boards + " of lot " + lot
-}
-
-func thereOf(many string, things []thing, more []string) []string {
+func thereOf(one, many string, things []thing, more []string) []string {
 	fit := len(names(things, isFit))
 	switch fit {
 	case 0:
 		return nil
 	case len(things) + len(more):
-		return []string{fmt.Sprintf("%d %s", fit, many)}
+		return []string{evidence.Count(fit, one, many)}
 	}
 	return []string{fmt.Sprintf("%d of %d %s", fit, len(things)+len(more), many)}
 }

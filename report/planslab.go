@@ -144,6 +144,9 @@ func (p *planner) drill() {
 	p.wallDistance()
 }
 
+// drills says whether a hole is still to be drilled.
+func (p *planner) drills() bool { return len(p.moreHoles)+len(names(p.holes, p.isUnsealed)) > 0 }
+
 func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
 
 // readSealed adds the readings of holes that are sealed already, each from
@@ -172,8 +175,7 @@ func (p *planner) readSealed(t task) {
 // wallDistance asks how far the holes lie from an exterior wall where none is
 // known to be near one.
 func (p *planner) wallDistance() {
-	drills := len(p.moreHoles)+len(names(p.holes, p.isUnsealed)) > 0
-	if o := p.outcome("slab-edge"); o == evidence.Met || o == evidence.NotNeeded || drills || len(p.holes) == 0 {
+	if !p.unknownWall || p.drills() {
 		return
 	}
 	what := "how far each hole lies from an exterior wall (Slab RH, To exterior wall): one within " + slab.NearWall().String() + ", with a tape"

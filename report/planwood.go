@@ -131,19 +131,20 @@ func (p *planner) wood() {
 	}
 }
 
+// of names the lot behind its boards, where it has a name.
+func (l lotWork) of() string {
+	if l.name == "" {
+		return ""
+	}
+	return " of lot " + l.name
+}
+
 // flooring adds what is left to read of a lot.
 func (p *planner) flooring(lot lotWork) {
-	of := "boards of lot " + lot.name
-	if lot.name == "" {
-		of = "boards"
-	}
 	t := task{
-		one: "board of lot " + lot.name, many: of, verb: "read", day: p.days.read, tool: aWoodMeter(),
+		one: "board" + lot.of(), many: "boards" + lot.of(), verb: "read", day: p.days.read, tool: aWoodMeter(),
 		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady", "wood-difference"),
 		table:  "Wood", column: "Piece", of: wood.OfFlooring, lot: lot.name, things: lot.boards, more: lot.more,
-	}
-	if lot.name == "" {
-		t.one = "board"
 	}
 	if lot.again != "" {
 		p.anew(t, lot)
@@ -156,7 +157,7 @@ func (p *planner) flooring(lot lotWork) {
 		}
 	}
 	if lot.until.IsZero() && p.left(lot.boards, lot.more) {
-		p.add(p.days.last, nil, "read a few "+of+" a first time, "+evidence.Hours(wood.Visit).Text()+" h or more before all of them (advice: flooring-steady)", "")
+		p.add(p.days.last, nil, "read a few "+t.many+" a first time, "+evidence.Hours(wood.Visit).Text()+" h or more before all of them (advice: flooring-steady)", "")
 	}
 	p.do(t)
 }

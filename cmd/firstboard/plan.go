@@ -60,25 +60,22 @@ func plan(c *cli.Context) error {
 // printPlans writes the cautions, where anything is to be done, and the plan of
 // each area.
 func printPlans(w io.Writer, plans []report.Plan) {
-	for _, p := range plans {
-		if len(p.Steps) > 0 {
-			printCautions(w)
-			break
-		}
-	}
+	printCautions(w, report.PlanCautions(plans))
 	for _, p := range plans {
 		printPlan(w, p)
 	}
 }
 
-func printCautions(w io.Writer) {
-	for _, c := range report.PlanCautions() {
+func printCautions(w io.Writer, cautions []report.Caution) {
+	for _, c := range cautions {
 		fmt.Fprintln(w, c.Heading)
 		for _, sentence := range c.Sentences {
 			fmt.Fprint(w, wrap(sentence, "    "))
 		}
 	}
-	fmt.Fprintln(w)
+	if len(cautions) > 0 {
+		fmt.Fprintln(w)
+	}
 }
 
 // printPlan writes what an area waits for, day by day.
