@@ -55,6 +55,7 @@ type AreaAnswer struct {
 	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
 	Looks      []string        `json:"worthALook,omitempty"`
+	Missing    []MissingAnswer `json:"missing,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
 }
 
@@ -72,6 +73,13 @@ type WaiverAnswer struct {
 	Role   string   `json:"role"`
 	Name   string   `json:"name"`
 	Doubts []string `json:"doubts"`
+}
+
+// MissingAnswer is one thing that checks which stop the area still wait for, in
+// the order one would fetch them.
+type MissingAnswer struct {
+	What   string   `json:"what"`
+	Checks []string `json:"checks"`
 }
 
 // FindingAnswer is one finding.
@@ -125,6 +133,9 @@ func (d Decision) answer() AreaAnswer {
 	}
 	for _, w := range d.Waivers {
 		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
+	}
+	for _, m := range d.Missing {
+		a.Missing = append(a.Missing, MissingAnswer(m))
 	}
 	a.Discarded = d.Discarded
 	for _, c := range d.Corrections {

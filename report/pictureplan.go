@@ -12,7 +12,7 @@ import (
 
 // planPicture is where holes, dishes, pieces and scans lie on the plan.
 func (s Site) planPicture() Picture {
-	p := Picture{Shows: Plan, Title: "Where the floor was measured"}
+	p := Picture{Shows: Positions, Title: "Where the floor was measured"}
 	f := s.Slab
 	hole := func(h slab.Hole) (x, y evidence.Reading) { return h.X, h.Y }
 	piece := func(r wood.Row) (x, y evidence.Reading) { return r.X, r.Y }

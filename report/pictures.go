@@ -32,7 +32,7 @@ const (
 	AirHumidity
 	WoodMoisture // values to be counted by class
 	ServiceEMC   // a point a period, by its name
-	Plan         // places on the floor
+	Positions    // places on the floor
 )
 
 // Series are points that belong together.

@@ -91,7 +91,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		ErrWriter:            stderr,
 		HideHelpCommand:      true,
 		EnableBashCompletion: true,
-		Commands:             []*cli.Command{checkCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Commands:             []*cli.Command{checkCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
 		Action:               noCommand,
 		OnUsageError:         usage,
 		ExitErrHandler:       func(*cli.Context, error) {},

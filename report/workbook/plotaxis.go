@@ -44,7 +44,7 @@ func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return
 func (b *block) axes(room float64) (x, y axis) {
 	x, y = axis{title: b.picture.X}, axis{title: b.picture.Y, format: "General"}
 	switch b.picture.Shows {
-	case report.Plan:
+	case report.Positions:
 		x.format, x.ruled = "General", true
 		b.evenly(&x, &y, room)
 		return x, y

@@ -61,7 +61,7 @@ func (b *block) legend() string {
 		return ""
 	}
 	at := "b"
-	if len(b.lines) > few || b.picture.Shows == report.Plan {
+	if len(b.lines) > few || b.picture.Shows == report.Positions {
 		at = "r"
 	}
 	return `<c:legend><c:legendPos val="` + at + `"/><c:overlay val="0"/>` + lettered() + `</c:legend>`

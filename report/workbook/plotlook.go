@@ -21,7 +21,7 @@ func strokeOf(l line, shows report.Shows) stroke {
 		return classStroke(l)
 	case l.role.Bound():
 		return boundStroke(l)
-	case shows == report.HoleReadings, shows == report.Plan:
+	case shows == report.HoleReadings, shows == report.Positions:
 		return markStroke(l.role)
 	case shows == report.ServiceEMC:
 		return stroke{ink: deepBlue, width: 1.5, dash: "solid", mark: "circle", size: 8}

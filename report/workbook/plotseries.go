@@ -60,7 +60,7 @@ func (p *plots) labels(b *block, l line) string {
 	switch shows := b.picture.Shows; {
 	case (shows == report.HoleReadings || shows == report.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
 		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() + `<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
-	case shows == report.Plan && (len(b.rows) <= places || l.role == report.Judged || l.role == report.Dish):
+	case shows == report.Positions && (len(b.rows) <= places || l.role == report.Judged || l.role == report.Dish):
 		return namesAt(l)
 	}
 	return ""
