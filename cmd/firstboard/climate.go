@@ -200,17 +200,3 @@ func (s *service) periods() []acclimate.Period {
 	}
 	return all
 }
-
-// from says what made the climate, for its rows.
-func (s *service) from() string {
-	return fmt.Sprintf("derived from the weather file %s (%s): heated to %s, cooled to %s, between them as outdoors; outdoor vapour and the load of humidity class %s; class limits: EN ISO 13788, recalled",
-		s.weather.Name, s.weather.Location, s.heatTo, s.coolTo, s.moisture)
-}
-
-// shown is a temperature in the unit of the climate.
-func (s *service) shown(tempC float64) float64 {
-	if s.unit == evidence.Fahrenheit {
-		return tempC*1.8 + 32
-	}
-	return tempC
-}

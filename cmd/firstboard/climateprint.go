@@ -8,10 +8,25 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
+	"firstboard/report/evidence"
 )
 
 // tenths writes a number to 0.1, without a minus before nought.
 func tenths(x float64) string { return decimal.NewFromFloat(x).StringFixed(1) }
+
+// from says what made the climate, for its rows.
+func (s *service) from() string {
+	return fmt.Sprintf("derived from the weather file %s (%s): heated to %s, cooled to %s, between them as outdoors; outdoor vapour and the load of humidity class %s, its upper limit; class limits: EN ISO 13788, recalled",
+		s.weather.Name, s.weather.Location, s.heatTo, s.coolTo, s.moisture)
+}
+
+// shown is a temperature in the unit of the climate.
+func (s *service) shown(tempC float64) float64 {
+	if s.unit == evidence.Fahrenheit {
+		return tempC*1.8 + 32
+	}
+	return tempC
+}
 
 // print writes the months, the year's ends and target, and how they came.
 func (s *service) print(w io.Writer, target acclimate.Target) {
