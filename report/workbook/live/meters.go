@@ -21,7 +21,6 @@ type use struct {
 	kind     kind
 	what     string
 	row      judged
-	from     formula.Expr // when it began, by its last coming
 	fromDay  formula.Expr
 	fromTime formula.Expr
 }
