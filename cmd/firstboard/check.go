@@ -159,15 +159,25 @@ func fileNames(decisions []report.Decision) []string {
 // book is all that the decision workbook shows.
 func (j judged) book() workbook.Book {
 	return workbook.Book{
-		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: toolName + " " + version,
+		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal(),
 		Tables: j.Tables, Decisions: j.decisions,
 		Catalogue: report.Rules(), Limits: report.LimitLines(j.Job), Cautions: report.Cautions(),
 	}
 }
 
-// only is the same record with what concerns one area.
+// seal is what the decisions are sealed by.
+func (j judged) seal() report.Seal {
+	return report.SealOf(madeWith(), report.Rules(), j.Tables, report.Answers(j.Job, j.decisions))
+}
+
+// only is the same record with what concerns one area. Its tables stay whole
+// where their part would be judged otherwise.
 func (j judged) only(d report.Decision) judged {
+	alone := j.Job.StandsAlone(d)
 	j.Job.Areas, j.decisions = []report.Area{d.Area}, []report.Decision{d}
+	if !alone {
+		return j
+	}
 	tables := slices.Clone(j.Tables)
 	for i, t := range tables {
 		tables[i] = t.Concerning(d.Area.ID)
@@ -180,6 +190,7 @@ func (j judged) writeJSON(w io.Writer) error {
 	a := report.Answers(j.Job, j.decisions)
 	a.Tool = report.ToolAnswer{Name: toolName, Version: version}
 	a.Record = report.RecordAnswer{Name: j.Name, SHA256: j.SHA256, NotRead: append([]string{}, j.NotRead...)}
+	a.Seal = j.seal().String()
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
@@ -197,6 +208,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	if len(j.NotRead) > 0 {
 		fmt.Fprint(w, wrap("not read: "+strings.Join(j.NotRead, ", "), ""))
 	}
+	fmt.Fprintln(w, "seal: "+j.seal().String())
 	for _, t := range targets {
 		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
 			return errors.New("standard output: cannot be written")

@@ -30,22 +30,29 @@ func Read(path string) (Record, error) {
 	if err != nil {
 		return Record{}, err
 	}
-	d := newDecoder()
 	rec := Record{Name: from.name, SHA256: from.sum, NotRead: from.notRead}
-	for order, s := range schemas() {
-		if src := from.tables[s.title()]; src != nil {
-			d.read(order, s, src)
-			rec.Tables = append(rec.Tables, src.Table)
-		}
-	}
-	if from.tables["Areas"].blank() {
-		return Record{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", rec.Name, ErrNoArea)
-	}
-	rec.Job, err = d.finish()
+	rec.Tables, rec.Job, err = from.decode()
 	if err != nil {
 		return Record{}, err
 	}
 	return rec, nil
+}
+
+// decode is what the tables hold, as they stand and as a job.
+func (o *origin) decode() ([]report.Table, report.Job, error) {
+	d := newDecoder()
+	var tables []report.Table
+	for order, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			d.read(order, s, src)
+			tables = append(tables, src.Table)
+		}
+	}
+	if o.tables["Areas"].blank() {
+		return tables, report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", o.name, ErrNoArea)
+	}
+	job, err := d.finish()
+	return tables, job, err
 }
 
 // origin is a record before it is decoded: its tables by name.

@@ -14,6 +14,7 @@ type Book struct {
 	Record    string         // name of the record
 	SHA256    string         // of the record
 	Tool      string         // name and version
+	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Decisions []report.Decision
 	Catalogue []report.Rule
@@ -54,7 +55,7 @@ func pages(b Book) []page {
 			all = append(all, tablePage(table, t.tables[i]))
 		}
 	}
-	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
 	for i := range all {
 		all[i].job = b.Job.Name
 	}

@@ -20,6 +20,7 @@ type titles struct {
 	checks   string
 	cautions string
 	signOff  string
+	sealed   string
 
 	record string            // its name
 	rows   map[string]string // sheet of a table by the key of the table's name
@@ -41,6 +42,7 @@ func title(b Book) titles {
 	}
 	t.decision, t.limits = take(taken, "Decision"), take(taken, "Limits")
 	t.checks, t.cautions = take(taken, "Checks"), take(taken, "Cautions")
+	t.sealed = take(taken, "Sealed")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
 	}
