@@ -5,8 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"github.com/shopspring/decimal"
-
 	"firstboard/report/evidence"
 )
 
@@ -19,12 +17,13 @@ const HeaderMark = "row"
 // nothing and are left out. Kinds are not told: a column has but one.
 func (t Table) Lines() iter.Seq[string] {
 	return func(yield func(string) bool) {
-		fields := append([]string{HeaderMark}, t.names()...)
-		if !yield(Line(fields)) {
+		names, at := t.columns()
+		if !yield(Line(append([]string{HeaderMark}, names...))) {
 			return
 		}
+		var fields []string
 		for _, r := range t.Rows {
-			fields = t.fields(append(fields[:0], strconv.Itoa(r.Number)), r)
+			fields = r.fields(append(fields[:0], strconv.Itoa(r.Number)), at)
 			if !yield(Line(fields)) {
 				return
 			}
@@ -32,25 +31,22 @@ func (t Table) Lines() iter.Seq[string] {
 	}
 }
 
-// names are the names of the columns that have one.
-func (t Table) names() []string {
-	var names []string
-	for _, h := range t.Header {
+// columns are the names of the columns that have one, and where they stand.
+func (t Table) columns() (names []string, at []int) {
+	for i, h := range t.Header {
 		if name := tidied(h); name != "" {
-			names = append(names, name)
+			names, at = append(names, name), append(at, i)
 		}
 	}
-	return names
+	return names, at
 }
 
-// fields adds what a row holds under each name.
-func (t Table) fields(to []string, r TableRow) []string {
-	for i, h := range t.Header {
-		switch {
-		case tidied(h) == "":
-		case i < len(r.Cells):
+// fields adds what a row holds in some columns.
+func (r TableRow) fields(to []string, at []int) []string {
+	for _, i := range at {
+		if i < len(r.Cells) {
 			to = append(to, r.Cells[i].canonical())
-		default:
+		} else {
 			to = append(to, "")
 		}
 	}
@@ -60,22 +56,38 @@ func (t Table) fields(to []string, r TableRow) []string {
 // canonical is what a cell holds whatever file it stands in: a number without
 // idle noughts, a time as records write it, anything else tidied.
 func (c Cell) canonical() string {
-	if c.Kind == NumberCell {
-		if d, err := decimal.NewFromString(c.Text); err == nil {
-			return d.String()
-		}
+	if c.Kind != NumberCell {
+		return tidied(c.Text)
 	}
-	return tidied(c.Text)
+	if s := loose(c.Text); s != "-0" {
+		return s
+	}
+	return "0"
 }
 
 // tidied is a text without idle spaces and letters that no workbook can hold.
 func tidied(s string) string {
+	if isTidy(s) {
+		return s
+	}
 	return evidence.Tidy(strings.Map(func(r rune) rune {
 		if r < ' ' && !strings.ContainsRune("\t\n\r", r) || r >= 0xfffd && r <= 0xffff {
 			return -1
 		}
 		return r
 	}, s))
+}
+
+// isTidy says of most texts that there is nothing to tidy.
+func isTidy(s string) bool {
+	space := true
+	for i := range len(s) {
+		if s[i] > '~' || s[i] < ' ' || s[i] == ' ' && space {
+			return false
+		}
+		space = s[i] == ' '
+	}
+	return !space || s == ""
 }
 
 // loose is a text whose numbers lose their idle noughts: not every spreadsheet

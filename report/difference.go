@@ -19,9 +19,10 @@ type gridRow struct {
 }
 
 func (t Table) grid() grid {
-	g := grid{name: t.Name, names: t.names()}
+	names, at := t.columns()
+	g := grid{name: t.Name, names: names}
 	for _, r := range t.Rows {
-		g.rows = append(g.rows, gridRow{r.Number, t.fields(nil, r)})
+		g.rows = append(g.rows, gridRow{r.Number, r.fields(make([]string, 0, len(at)), at)})
 	}
 	return g
 }

@@ -9,19 +9,18 @@ type Sealed struct {
 	Written string // the seal, as the sheet of the seal carries it
 	Parts   Seal   // of it, as that sheet carries them
 	Shown   string // the seal that the decision shows
-	Was     Copy   // the copy that was sealed
+	Was     Copy   // the tables as they were sealed
 	Now     Copy   // the tables themselves
 	Rules   []Rule // the catalogue it was judged by
 	Areas   []ShownArea
 	Strange []string // areas that the decision shows and the seal does not name
 }
 
-// Copy is a record's tables, with the job they make or what keeps them from
+// Copy is a record's tables and the job they make, or what keeps them from
 // making one.
 type Copy struct {
 	Tables []Table
-	Job    Job
-	Fault  error
+	Job    func() (Job, error)
 }
 
 // ShownArea is one area as the decision and its own sheet show it.
@@ -61,8 +60,8 @@ func Verify(s Sealed, known, tool string, rules []Rule) (Verification, error) {
 	v.findings()
 	v.asItStands()
 	v.signedSince()
-	if len(v.Broken) == 0 {
-		return v.Verification, s.Now.Fault
+	if _, err := s.Now.Job(); err != nil && len(v.Broken) == 0 {
+		return Verification{}, err
 	}
 	return v.Verification, nil
 }
@@ -73,7 +72,8 @@ type verifier struct {
 	tool  string
 	rules []Rule
 
-	wasWhole, nowWhole bool // whether the tables are those that were sealed
+	decisions          []Decision // on the tables that were sealed
+	wasWhole, nowWhole bool       // whether these are the tables that were sealed
 }
 
 func (v *verifier) broken(format string, args ...any) {

@@ -30,34 +30,37 @@ func (v *verifier) readings() {
 
 // base is the copy to judge again: the one that was sealed, where either is.
 func (v *verifier) base() Copy {
-	if v.wasWhole && (!v.nowWhole || v.Now.Fault != nil) {
+	if _, fault := v.Now.Job(); v.wasWhole && (!v.nowWhole || fault != nil) {
 		return v.Was
 	}
 	return v.Now
 }
 
 // judged are the decisions on the areas that the seal names.
-func (v *verifier) judged(c Copy) (Job, []Decision) {
+func (v *verifier) judged(c Copy) (Job, []Decision, error) {
+	j, err := c.Job()
+	if err != nil {
+		return j, nil, err
+	}
 	named := func(a Area) bool {
 		return slices.ContainsFunc(v.Areas, func(s ShownArea) bool { return evidence.Same(s.ID, a.ID) })
 	}
-	j := c.Job
 	j.Areas = slices.DeleteFunc(slices.Clone(j.Areas), func(a Area) bool { return !named(a) })
-	return j, Judge(j)
+	return j, Judge(j), nil
 }
 
 // findings judges again and holds the findings against the sealed ones and
 // against what the sheets show.
 func (v *verifier) findings() {
-	base := v.base()
-	if base.Fault != nil {
-		v.broken("not judged again: %s", firstLine(base.Fault))
+	j, decisions, err := v.judged(v.base())
+	if err != nil {
+		v.broken("not judged again: %s", firstLine(err))
 		return
 	}
-	j, decisions := v.judged(base)
 	if v.sameCatalogue() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
 		v.broken("findings altered: judged again, the record does not give the findings that were sealed")
 	}
+	v.decisions = decisions
 	kind := "verdict altered"
 	if !v.sameCatalogue() {
 		kind = "verdict differs"
@@ -161,20 +164,17 @@ func agrees(shown, want string) bool {
 // asItStands judges the tables as they are now, where they are not as sealed,
 // and tells the verdicts that come of it.
 func (v *verifier) asItStands() {
-	base := v.base()
-	if v.nowWhole || base.Fault != nil {
+	if v.nowWhole || !v.wasWhole {
 		return
 	}
-	if v.Now.Fault != nil {
-		v.note("as the tables stand now they cannot be judged: %s", firstLine(v.Now.Fault))
-		return
+	_, now, err := v.judged(v.Now)
+	if err != nil {
+		v.note("as the tables stand now they cannot be judged: %s", firstLine(err))
 	}
-	_, was := v.judged(base)
-	_, now := v.judged(v.Now)
 	for _, d := range now {
-		at := slices.IndexFunc(was, func(w Decision) bool { return evidence.Same(w.Area.ID, d.Area.ID) })
-		if at >= 0 && was[at].Says() != d.Says() {
-			v.note("as the tables stand now area %s is %s; as sealed it was %s", d.Area.ID, d.Says(), was[at].Says())
+		at := slices.IndexFunc(v.decisions, func(w Decision) bool { return evidence.Same(w.Area.ID, d.Area.ID) })
+		if at >= 0 && v.decisions[at].Says() != d.Says() {
+			v.note("as the tables stand now area %s is %s; as sealed it was %s", d.Area.ID, d.Says(), v.decisions[at].Says())
 		}
 	}
 }

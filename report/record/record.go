@@ -41,18 +41,27 @@ func Read(path string) (Record, error) {
 // decode is what the tables hold, as they stand and as a job.
 func (o *origin) decode() ([]report.Table, report.Job, error) {
 	d := newDecoder()
-	var tables []report.Table
 	for order, s := range schemas() {
 		if src := o.tables[s.title()]; src != nil {
 			d.read(order, s, src)
-			tables = append(tables, src.Table)
 		}
 	}
 	if o.tables["Areas"].blank() {
-		return tables, report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", o.name, ErrNoArea)
+		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", o.name, ErrNoArea)
 	}
 	job, err := d.finish()
-	return tables, job, err
+	return o.known(), job, err
+}
+
+// known are the tables in the design's order.
+func (o *origin) known() []report.Table {
+	var tables []report.Table
+	for _, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			tables = append(tables, src.Table)
+		}
+	}
+	return tables
 }
 
 // origin is a record before it is decoded: its tables by name.

@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"strconv"
 	"strings"
+	"sync"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -38,7 +39,9 @@ func ReadSealed(path string) (report.Sealed, error) {
 	if err := sheets.shown(&s); err != nil {
 		return report.Sealed{}, err
 	}
-	s.Now.Tables, s.Now.Job, s.Now.Fault = o.decode()
+	var job report.Job
+	s.Now.Tables, job, err = o.decode()
+	s.Now.Job = func() (report.Job, error) { return job, err }
 	return s, nil
 }
 
@@ -89,7 +92,11 @@ func (s *sheets) seal(to *report.Sealed) error {
 	if err := text.end(); err != nil {
 		return s.unsound(0, err)
 	}
-	to.Was.Tables, to.Was.Job, to.Was.Fault = copied.decode()
+	to.Was.Tables = copied.known()
+	to.Was.Job = sync.OnceValues(func() (report.Job, error) {
+		_, job, err := copied.decode()
+		return job, err
+	})
 	return nil
 }
 
