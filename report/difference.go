@@ -155,8 +155,8 @@ func (r gridRow) String() string {
 
 // shortly is an entry on one line and not too long of it.
 func shortly(s string) string {
-	const longest = 60
-	if s == "" {
+	const longest = 70
+	if s = tidied(s); s == "" {
 		return "nothing"
 	}
 	if r := []rune(s); len(r) > longest {

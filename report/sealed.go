@@ -60,6 +60,7 @@ func Verify(s Sealed, known, tool string, rules []Rule) (Verification, error) {
 	v.findings()
 	v.asItStands()
 	v.signedSince()
+	v.note("seal: %s", shortly(v.Written))
 	if _, err := s.Now.Job(); err != nil && len(v.Broken) == 0 {
 		return Verification{}, err
 	}
@@ -100,21 +101,14 @@ func (v *verifier) brokenAll(kind string, all []string) {
 // seal holds the seal against its parts, and against where else it is written.
 func (v *verifier) seal(known string) {
 	if sum := v.Parts.String(); v.Written != sum {
-		v.broken("seal altered: the sheet Sealed carries %s, and its parts make %s", orNothing(v.Written), sum)
+		v.broken("seal altered: the sheet Sealed carries %s, and its parts make %s", shortly(v.Written), sum)
 	}
 	if v.Shown != v.Written {
-		v.broken("seal altered: the sheet Decision shows %s, and the sheet Sealed carries %s", orNothing(v.Shown), orNothing(v.Written))
+		v.broken("seal altered: the sheet Decision shows %s, and the sheet Sealed carries %s", shortly(v.Shown), shortly(v.Written))
 	}
 	if known != "" && known != v.Written {
-		v.broken("another seal: the workbook carries %s, and %s was given", orNothing(v.Written), known)
+		v.broken("another seal: the workbook carries %s, and %s was given", shortly(v.Written), known)
 	}
-}
-
-func orNothing(s string) string {
-	if s == "" {
-		return "nothing"
-	}
-	return s
 }
 
 // sameCatalogue says whether the workbook was judged by the catalogue in hand.
@@ -130,11 +124,11 @@ func (v *verifier) catalogue() {
 	case listed != v.Parts.Catalogue:
 		v.broken("catalogue altered: the sheet Checks does not list the catalogue that was sealed")
 	case !v.sameCatalogue():
-		v.broken("judged by another version of the catalogue, with %s; this is %s", v.Parts.Tool, v.tool)
+		v.broken("judged by another version of the catalogue, with %s; this is %s", shortly(v.Parts.Tool), v.tool)
 		v.brokenAll("catalogue", differ)
 	}
 	if v.sameCatalogue() && v.Parts.Tool != v.tool {
-		v.note("it was judged with %s; this is %s, and its catalogue is the same", v.Parts.Tool, v.tool)
+		v.note("it was judged with %s; this is %s, and its catalogue is the same", shortly(v.Parts.Tool), v.tool)
 	}
 }
 
@@ -154,13 +148,13 @@ func ruleDifferences(listed, ours []Rule) []string {
 		}
 		for i, what := range []string{"asks", "default", "source", "standing", "counts as"} {
 			if a, b := tidied(was.words()[i]), tidied(r.words()[i]); a != b {
-				all = append(all, fmt.Sprintf("%s, %s: the workbook says %q, and this version %q", r.ID, what, a, b))
+				all = append(all, fmt.Sprintf("%s, %s: the workbook says %s, and this version %s", r.ID, what, shortly(a), shortly(b)))
 			}
 		}
 	}
 	for _, r := range listed {
 		if _, left := byID[r.ID]; left {
-			all = append(all, r.ID+": this version does not ask it")
+			all = append(all, shortly(r.ID)+": this version does not ask it")
 		}
 	}
 	return all

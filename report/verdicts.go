@@ -67,12 +67,12 @@ func (v *verifier) findings() {
 	}
 	var all []string
 	for _, id := range v.Strange {
-		all = append(all, fmt.Sprintf("sheet Decision: shows an area %q, which was not judged", id))
+		all = append(all, fmt.Sprintf("sheet Decision: shows an area %s, which was not judged", shortly(id)))
 	}
 	for _, shown := range v.Areas {
 		at := slices.IndexFunc(decisions, func(d Decision) bool { return evidence.Same(d.Area.ID, shown.ID) })
 		if at < 0 {
-			all = append(all, fmt.Sprintf("area %s: the record does not list it", shown.ID))
+			all = append(all, fmt.Sprintf("area %s: the record does not list it", shortly(shown.ID)))
 			continue
 		}
 		all = append(all, shown.differences(decisions[at])...)
@@ -84,14 +84,14 @@ func (v *verifier) findings() {
 func (a ShownArea) differences(d Decision) []string {
 	var all []string
 	if len(a.Row) == 0 {
-		all = append(all, "sheet Decision: does not show the area "+a.ID)
+		all = append(all, "sheet Decision: does not show the area "+shortly(a.ID))
 	}
 	for _, row := range a.Row {
 		if !d.reads(row.Verdict) {
-			all = append(all, fmt.Sprintf("sheet Decision, area %s: says %s; judged again it is %s", a.ID, orNothing(row.Verdict), d.Says()))
+			all = append(all, fmt.Sprintf("sheet Decision, area %s: says %s; judged again it is %s", a.ID, shortly(row.Verdict), d.Says()))
 		}
 		if day := d.GoodUntil.Written; !strings.HasPrefix(row.GoodUntil, day) || day == "" && strings.ContainsAny(row.GoodUntil, "0123456789") {
-			all = append(all, fmt.Sprintf("sheet Decision, area %s: good until %s; judged again it is %s", a.ID, orNothing(row.GoodUntil), orNothing(day)))
+			all = append(all, fmt.Sprintf("sheet Decision, area %s: good until %s; judged again it is %s", a.ID, shortly(row.GoodUntil), shortly(day)))
 		}
 	}
 	if a.Lacking {

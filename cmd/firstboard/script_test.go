@@ -31,6 +31,9 @@ func TestMain(m *testing.M) {
 //	condition TEXT                 a condition that the area carries
 //	exits CODE COMMAND...          run a command that ends with that exit code
 //	leftovers NAME...              nothing else stands in the work folder
+//	keep NAME EXPRESSION           what its group finds on standard output, as $NAME
+//	cell FILE SHEET TEXT VALUE     set the first cell of a workbook that shows TEXT, or one by its address
+//	without FILE SHEET             delete a sheet of a workbook
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -51,6 +54,9 @@ func TestScripts(t *testing.T) {
 			"condition": cmdCondition,
 			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
+			"keep":      cmdKeep,
+			"cell":      cmdCell,
+			"without":   cmdWithout,
 		},
 	})
 }

@@ -80,5 +80,4 @@ func printVerification(w io.Writer, s report.Sealed, v report.Verification) {
 	for _, line := range v.Notes {
 		fmt.Fprint(w, wrap(line, ""))
 	}
-	fmt.Fprintln(w, "seal: "+s.Written)
 }
