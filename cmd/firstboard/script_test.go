@@ -34,6 +34,9 @@ func TestMain(m *testing.M) {
 //	exits CODE COMMAND...          run a command that ends with that exit code
 //	leftovers NAME...              nothing else stands in the work folder
 //	utf16 FILE                     write a text file anew as UTF-16, marked
+//	keep NAME EXPRESSION           what its group finds on standard output, as $NAME
+//	cell FILE SHEET TEXT VALUE     set the first cell of a workbook that shows TEXT, or one by its address
+//	without FILE SHEET             delete a sheet of a workbook
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -56,6 +59,9 @@ func TestScripts(t *testing.T) {
 			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
 			"utf16":     cmdUTF16,
+			"keep":      cmdKeep,
+			"cell":      cmdCell,
+			"without":   cmdWithout,
 		},
 	})
 }

@@ -16,6 +16,7 @@ type Book struct {
 	Record    string         // name of the record
 	SHA256    string         // of the record
 	Tool      string         // name and version
+	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Decisions []report.Decision
 	Catalogue []report.Rule
@@ -76,7 +77,7 @@ func pages(b Book) []page {
 			all = append(all, tablePage(table, t.tables[i]))
 		}
 	}
-	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
 	all = append(all, workings...)
 	if plots.widest > 0 {
 		all = append(all, plots.page())

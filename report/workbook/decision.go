@@ -104,6 +104,7 @@ func decisionHead(b Book) []row {
 		{"Prepared by", j.PreparedBy, "Acceptance", acceptance(j)},
 		{"Company", j.Company, "Agreed by", agreed(j)},
 		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
+		{"Catalogue", b.Seal.Catalogue, "Seal", b.Seal.String()},
 	} {
 		rows = append(rows, row{cells: []cell{
 			{value: e[0], look: look{grey: true}, across: 2},
