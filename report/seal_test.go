@@ -199,6 +199,20 @@ func TestAnotherVersionOfTheCatalogueIsTold(t *testing.T) {
 	}
 }
 
+// What another version finds otherwise is no alteration.
+func TestAnotherVersionMayJudgeOtherwise(t *testing.T) {
+	was := holes(text("H1"), number("70"))
+	for version, want := range map[string]string{"tool 1": "verdict altered: ", "tool 2": "this version judges otherwise: "} {
+		s := sealedTables(was, was)
+		s.Parts.Findings = "0"
+		s.Written, s.Shown = s.Parts.String(), s.Parts.String()
+		v, err := report.Verify(s, "", version, report.Rules())
+		if err != nil || len(v.Broken) != 1 || !strings.HasPrefix(v.Broken[0], want) {
+			t.Errorf("%s: %q (%v), want %q", version, v.Broken, err, want)
+		}
+	}
+}
+
 // A later version with the same catalogue that finds the same is told, and no
 // more.
 func TestALaterVersionHolds(t *testing.T) {

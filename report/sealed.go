@@ -5,13 +5,14 @@ import "fmt"
 // Sealed is what a decision workbook holds: its seal, the record as it was
 // judged and as it stands now, and what its sheets show.
 type Sealed struct {
-	Name    string // of the file
-	Written string // the seal, as the sheet of the seal carries it
-	Parts   Seal   // of it, as that sheet carries them
-	Shown   string // the seal that the decision shows
-	Was     Copy   // the tables as they were sealed
-	Now     Copy   // the tables themselves
-	Rules   []Rule // the catalogue it was judged by
+	Name    string   // of the file
+	Written string   // the seal, as the sheet of the seal carries it
+	Parts   Seal     // of it, as that sheet carries them
+	Shown   string   // the seal that the decision shows
+	Was     Copy     // the tables as they were sealed
+	Now     Copy     // the tables themselves
+	Head    []string // what the decision says above its areas
+	Rules   []Rule   // the catalogue it was judged by
 	Areas   []ShownArea
 	Strange []string // areas that the decision shows and the seal does not name
 }

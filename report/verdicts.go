@@ -57,15 +57,18 @@ func (v *verifier) findings() {
 		v.broken("not judged again: %s", firstLine(err))
 		return
 	}
-	if v.sameCatalogue() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
-		v.broken("findings altered: judged again, the record does not give the findings that were sealed")
-	}
 	v.decisions = decisions
 	kind := "verdict altered"
-	if !v.sameCatalogue() {
-		kind = "verdict differs"
+	if !v.sameCatalogue() || v.Parts.Tool != v.tool {
+		kind = "this version judges otherwise"
+	}
+	if v.sameCatalogue() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
+		v.broken("%s: judged again, the record does not give the findings that were sealed", kind)
 	}
 	var all []string
+	if tally := Tally(decisions); len(v.Areas) > 0 && !slices.Contains(v.Head, tally) {
+		all = append(all, "sheet Decision: does not say "+tally)
+	}
 	for _, id := range v.Strange {
 		all = append(all, fmt.Sprintf("sheet Decision: shows an area %s, which was not judged", shortly(id)))
 	}

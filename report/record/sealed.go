@@ -100,9 +100,14 @@ func (s *sheets) seal(to *report.Sealed) error {
 	return nil
 }
 
-// unsound refuses a sealed copy that firstboard cannot have written.
+// unsound refuses a sealed copy that firstboard cannot have written; row is 0
+// for no row of it.
 func (s *sheets) unsound(row int, err error) error {
-	return fmt.Errorf("%s %q row %d: %w; somebody has changed the sealed copy: compare the workbook with an earlier copy of it", s.name, sealedSheet, row, err)
+	at := Place{File: s.name, Sheet: sealedSheet, Number: row}.String()
+	if row == 0 {
+		at = strings.TrimSuffix(at, " row 0")
+	}
+	return fmt.Errorf("%s: %w; somebody has changed the sealed copy: compare the workbook with an earlier copy of it", at, err)
 }
 
 func sealedEntry(to *report.Sealed, texts []string) {

@@ -284,11 +284,12 @@ func TestWhatIsNoDecisionWorkbookIsRefused(t *testing.T) {
 		}
 	}
 	for name, data := range map[string][]byte{
-		"cut short":   book[:len(book)/2],
-		"no workbook": []byte("a letter"),
-		"a bad copy":  unpacked(t, book).swapSealed(t, "2|", "two|"),
-		"a bad table": unpacked(t, book).swapSealed(t, "Slab RH", "Slab RV"),
-		"a torn copy": unpacked(t, book).swapSealed(t, "</worksheet>", ""),
+		"cut short":     book[:len(book)/2],
+		"no workbook":   []byte("a letter"),
+		"a bad copy":    unpacked(t, book).swapSealed(t, "2|", "two|"),
+		"a bad table":   unpacked(t, book).swapSealed(t, "Slab RH", "Slab RV"),
+		"an area twice": unpacked(t, book).swapSealed(t, ">Area A2<", ">Area A1<"),
+		"a torn copy":   unpacked(t, book).swapSealed(t, "</worksheet>", ""),
 	} {
 		if s, err := ReadSealed(saved(t, data)); err == nil {
 			t.Errorf("%s was read: %d tables", name, len(s.Now.Tables))

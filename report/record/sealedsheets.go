@@ -1,6 +1,7 @@
 package record
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -85,7 +86,13 @@ func (s *sheets) shown(to *report.Sealed) error {
 	if err := s.checks(to); err != nil {
 		return err
 	}
+	read := map[string]bool{}
 	for i := range to.Areas {
+		key := evidence.Key(to.Areas[i].Sheet)
+		if read[key] || len(read) > len(s.all) {
+			return s.unsound(0, fmt.Errorf("two areas have the sheet %s, or more areas than sheets are listed", quote(to.Areas[i].Sheet)))
+		}
+		read[key] = true
 		if err := s.area(&to.Areas[i]); err != nil {
 			return err
 		}
@@ -100,6 +107,7 @@ func (s *sheets) decision(to *report.Sealed) error {
 		return err
 	}
 	to.Shown = after(g, "Seal")
+	to.Head = above(g, "Area", "Verdict")
 	for _, r := range list(g, "Area", "Verdict") {
 		row := report.ShownDecision{Verdict: r["Verdict"], GoodUntil: r["Good until"]}
 		at := slices.IndexFunc(to.Areas, func(a report.ShownArea) bool { return evidence.Same(a.ID, r["Area"]) })
@@ -131,16 +139,7 @@ func (s *sheets) area(a *report.ShownArea) error {
 		return err
 	}
 	a.Lacking = len(g) == 0
-	for _, r := range g {
-		if headed(r, "Check", "Outcome") {
-			break
-		}
-		for _, text := range r.texts {
-			if text = evidence.Tidy(text); text != "" {
-				a.Head = append(a.Head, text)
-			}
-		}
-	}
+	a.Head = above(g, "Check", "Outcome")
 	for _, r := range list(g, "Check", "Outcome") {
 		a.Findings = append(a.Findings, report.ShownFinding(r))
 	}
@@ -161,6 +160,22 @@ func after(g []gridRow, label string) string {
 		}
 	}
 	return ""
+}
+
+// above is what a sheet says above the list under such a header.
+func above(g []gridRow, first, other string) []string {
+	var all []string
+	for _, r := range g {
+		if headed(r, first, other) {
+			break
+		}
+		for _, text := range r.texts {
+			if text = evidence.Tidy(text); text != "" {
+				all = append(all, text)
+			}
+		}
+	}
+	return all
 }
 
 // headed says whether a row is the header of a list that has two columns.

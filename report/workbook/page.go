@@ -21,6 +21,7 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+	shown  int  // number of the last row that is printed, 0 for all
 	tints  []tint
 	charts []placedChart
 

@@ -8,16 +8,16 @@ import (
 )
 
 // sealedPage carries the seal and a second copy of the tables, by which
-// verify tells what was changed since.
+// verify tells what was changed since. The copy is not printed: the tables are.
 func sealedPage(b Book, t titles) page {
 	widths := []float64{16, 100, 32}
 	rows := sealedHead(b, t)
-	rows = append(rows, header("Table", "As judged: a line a row, its number first"))
 	head := len(rows)
+	rows = append(rows, header("Table", "As judged: a line a row, its number first"))
 	for _, table := range b.Tables {
 		rows = append(rows, copyRows(table)...)
 	}
-	return page{name: t.sealed, widths: widths, rows: numbered(rows), last: len(rows), head: head}
+	return page{name: t.sealed, widths: widths, rows: numbered(rows), last: len(rows), shown: head}
 }
 
 func sealedHead(b Book, t titles) []row {
