@@ -82,8 +82,18 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
-	for _, c := range s.page.checks {
-		if err := s.file.AddDataValidation(s.page.name, c); err != nil {
+	for _, t := range s.page.tints {
+		if err := s.tint(t); err != nil {
+			return err
+		}
+	}
+	for _, v := range s.page.checks {
+		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
+			return err
+		}
+	}
+	for _, c := range s.page.charts {
+		if err := s.place(c); err != nil {
 			return err
 		}
 	}
@@ -91,4 +101,15 @@ func (s *sheet) close() error {
 		return err
 	}
 	return s.sw.Flush()
+}
+
+func (s *sheet) tint(t tint) error {
+	style := t.look.style()
+	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.ink()}, Fill: style.Fill})
+	if err != nil {
+		return err
+	}
+	return s.file.SetConditionalFormat(s.page.name, t.cells, []excelize.ConditionalFormatOptions{
+		{Type: "formula", Criteria: t.condition, Format: &id},
+	})
 }
