@@ -30,7 +30,7 @@ func holeAt(name string, hours, rh float64, discarded string) slab.Hole {
 
 // picture is the one of a kind; ok is false where there is none.
 func picture(j report.Job, shows report.Shows) (p report.Picture, ok bool) {
-	all := report.Judge(j)[0].Pictures
+	all := report.Pictures(j, j.Areas[0])
 	i := slices.IndexFunc(all, func(p report.Picture) bool { return p.Shows == shows })
 	if i < 0 {
 		return p, false

@@ -115,11 +115,11 @@ func TestEachAreaHasItsPictures(t *testing.T) {
 	b := demonstration(t)
 	all := parts(t, written(t, b))
 	for i, d := range b.Decisions {
-		charts := chartsOf(all, i+2)
-		if len(charts) != len(d.Pictures) || len(charts) < 4 {
-			t.Fatalf("area %s has %d charts and %d pictures", d.Area.ID, len(charts), len(d.Pictures))
+		charts, pictures := chartsOf(all, i+2), report.Pictures(b.Job, d.Area)
+		if len(charts) != len(pictures) || len(charts) < 4 {
+			t.Fatalf("area %s has %d charts and %d pictures", d.Area.ID, len(charts), len(pictures))
 		}
-		for k, p := range d.Pictures {
+		for k, p := range pictures {
 			if got := len(seriesOf(t, charts[k])); !strings.Contains(charts[k], p.Title) || got == 0 {
 				t.Errorf("area %s, picture %q: %d series", d.Area.ID, p.Title, got)
 			}
