@@ -75,6 +75,9 @@ func check(c *cli.Context) error {
 	if err := free(targets, path, c.Bool("force")); err != nil {
 		return err
 	}
+	if err := keepTyped(targets, rec.Tables); err != nil {
+		return err
+	}
 	made, err := makeFolder(c.String("per-area"))
 	if err != nil {
 		return err

@@ -8,6 +8,9 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+
+	"firstboard/report"
+	"firstboard/report/record"
 )
 
 // target is one file to write.
@@ -36,6 +39,24 @@ func free(targets []target, record string, force bool) error {
 			return exit{exitUnsaved, fmt.Errorf("%s: it exists already; name another file, or add --force to replace it", t.path)}
 		}
 		seen[path] = true
+	}
+	return nil
+}
+
+// keepTyped refuses to replace a decision workbook into which somebody typed
+// since it was sealed what the record does not hold: a sign-off, a reading.
+func keepTyped(targets []target, tables []report.Table) error {
+	for _, t := range targets {
+		if _, err := os.Lstat(t.path); err != nil || !strings.EqualFold(filepath.Ext(t.path), ".xlsx") {
+			continue
+		}
+		sealed, err := record.ReadSealed(t.path)
+		if err != nil { // no decision workbook, or one that nobody can read any more
+			continue
+		}
+		if typed := sealed.TypedSince(tables); len(typed) > 0 {
+			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); check that workbook itself, or name another file", t.path, typed[0])}
+		}
 	}
 	return nil
 }
