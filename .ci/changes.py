@@ -1,8 +1,9 @@
 """Change single cells of a decision workbook and compare the verdicts that a
 spreadsheet program recalculates with those firstboard gives of the same record:
-changes.py FIRSTBOARD DECISION.xlsx WORK-FOLDER PROFILE [RANDOM-CHANGES]
+changes.py FIRSTBOARD DECISIONS WORK-FOLDER PROFILE [RANDOM-CHANGES]
 
-Without a number the changes listed below are made; with one, so many cells
+DECISIONS is a folder with a workbook for each area, in which the changes listed
+below are made; with a number it is one workbook, and so many of its cells are
 drawn at random, each blanked or moved. A recalculated NO-GO where firstboard
 says GO fails a listed change and is counted among the drawn ones: the workbook
 then asks to be judged again. A recalculated GO where firstboard says NO-GO
@@ -27,6 +28,9 @@ TABLES = [
 def day(text):
     return datetime.datetime.fromisoformat(text)
 
+
+# of what is changed outside its own rows, the area to look at
+AREA = {"GLUE-W": "A2", "SHEET": "A1", "PLANK": "A4", "STRIP": "A1", "C1": "A1", "RP1": "A1"}
 
 # sheet, the row's first cells, column, new value
 LISTED = [
@@ -98,7 +102,7 @@ def main(firstboard, decision, work, profile, draws=None):
     work = pathlib.Path(work)
     made, rng = [], random.Random(1)
     for i in range(int(draws) if draws else len(LISTED)):
-        book = openpyxl.load_workbook(decision)
+        book = openpyxl.load_workbook(decision if draws else f"{decision}/{AREA.get(LISTED[i][1][0], LISTED[i][1][0])}.xlsx")
         cell, value = drawn(book, rng) if draws else find(book, LISTED[i])
         what = f"{cell.parent.title} {cell.coordinate}: {cell.value} -> {value}"
         cell.value = value
@@ -106,8 +110,8 @@ def main(firstboard, decision, work, profile, draws=None):
         book.save(path)
         made.append((path, what))
     out = work / "recalculated"
-    for start in range(0, len(made), 40):
-        paths = [str(p) for p, _ in made[start:start + 40]]
+    for start in range(0, len(made), 60):
+        paths = [str(p) for p, _ in made[start:start + 60]]
         subprocess.run(["soffice", "--headless", f"-env:UserInstallation=file://{profile}", "--convert-to", "xlsx", "--outdir", str(out)] + paths, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
     wrong = asked = unusable = 0
     moved = set()
