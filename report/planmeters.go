@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/slab"
 )
 
 // meters asks for what the instruments lack: those behind the readings made,
@@ -19,7 +20,7 @@ func (p *planner) meters() {
 	calibrated := func(id string) {
 		once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
 	}
-	for _, e := range p.rows {
+	for _, e := range p.byMeter() {
 		meter, listed := p.Job.Instruments.Find(e.instrument)
 		switch {
 		case !listed && e.kind == airRow:
@@ -48,6 +49,15 @@ func (p *planner) meters() {
 	p.probesToCome()
 }
 
+// byMeter are the judged rows in the order of their instruments.
+func (p *planner) byMeter() []entry {
+	rows := slices.Clone(p.rows)
+	slices.SortStableFunc(rows, func(a, b entry) int { return evidence.Order(a.instrument, b.instrument) })
+	return rows
+}
+
+// uncertain are the checks that count an uncertainty where acceptance is
+// guarded.
 func uncertain() []string {
 	return []string{
 		"slab-rh", "emission-rate", "slab-ph", "slab-cm", "other-tests", "heated-surface", "surface-dew",
@@ -81,22 +91,39 @@ func (p *planner) needs() []need {
 
 // probesUsed asks for the checks that probes lack behind readings made.
 func (p *planner) probesUsed(once func(checks []string, do, what string)) {
+	var all []string
 	for _, hole := range p.Slab.JudgedHoles() {
-		if p.Slab.NoHoles != "" || !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
+		if !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
 			continue
 		}
 		for _, h := range hole.Rows {
-			for _, it := range p.probeItems(h) {
-				what := "the check of " + h.Instrument + " before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again"
-				if it.Place != h.Place {
-					what = it.Name + " in full (Instrument checks: " + it.Lack + "), from whoever made it"
-				}
-				if it.Lack != "" {
-					once([]string{"probe-check"}, "bring in ", what)
-				}
-			}
+			all = append(all, p.checksLacking(h)...)
 		}
 	}
+	slices.Sort(all)
+	for _, what := range all {
+		once([]string{"probe-check"}, "bring in ", what)
+	}
+}
+
+// checksLacking are the checks of a reading's probe that are not there, or not
+// whole, in words.
+func (p *planner) checksLacking(h slab.Hole) []string {
+	meter, _ := p.Job.Instruments.Find(h.Instrument)
+	if meter.Kind != evidence.Probe {
+		return nil
+	}
+	var all []string
+	for _, it := range p.probeItems(h) {
+		switch {
+		case it.Lack == "":
+		case it.Place == h.Place:
+			all = append(all, "the check of "+meter.ID+" before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again")
+		default:
+			all = append(all, it.Name+" in full (Instrument checks: "+it.Lack+"), from whoever made it")
+		}
+	}
+	return all
 }
 
 // probesToCome adds a check of each probe whose last one will be too old when

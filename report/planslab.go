@@ -201,8 +201,8 @@ func (p *planner) setDishes() {
 		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
 		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
 	}
-	for _, d := range p.Slab.Dishes {
-		p.lift(t, d)
+	for _, name := range names(p.dishes, p.lies) {
+		p.lift(t, name)
 	}
 	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
 	p.do(t)
@@ -213,21 +213,23 @@ func (p *planner) setDishes() {
 }
 
 // lies says whether a dish is set and not lifted yet.
-func (p *planner) lies(x thing) bool {
-	return x.open && slices.ContainsFunc(p.Slab.Dishes, func(d slab.Dish) bool { return evidence.Same(d.Dish, x.name) && isSet(d) })
+func (p *planner) lies(x thing) bool { return x.open && p.setAt(x.name).Shown() }
+
+// setAt is when a dish was set that is not lifted yet; blank where there is none.
+func (p *planner) setAt(dish string) evidence.Time {
+	return evidence.Last(p.Slab.Dishes, func(d slab.Dish) evidence.Time {
+		if !evidence.Same(d.Dish, dish) || d.LiftedAt.Shown() || !d.Start.Shown() {
+			return evidence.Time{}
+		}
+		return d.SetAt
+	})
 }
 
-func isSet(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && !d.LiftedAt.Shown() }
-
-// lift adds the lifting of a dish that was set.
-func (p *planner) lift(t task, d slab.Dish) {
-	if p.Slab.NoDishes != "" || p.Slab.UnfitForDishes() != "" || !isSet(d) {
-		return
-	}
-	ends := slab.Exposure().Ends()
-	from, to := d.SetAt.Last.Add(evidence.Duration(ends[0])), d.SetAt.First.Add(evidence.Duration(ends[1]))
-	when := "from " + clock(from) + " to " + clock(to)
-	what := t.named([]string{d.Dish}) + " " + when + ", weighed " + p.with(t.tool)
+// lift adds the lifting of a dish that lies on the slab.
+func (p *planner) lift(t task, dish string) {
+	set, ends := p.setAt(dish), slab.Exposure().Ends()
+	from, to := set.Last.Add(evidence.Duration(ends[0])), set.First.Add(evidence.Duration(ends[1]))
+	what := t.named([]string{dish}) + " from " + clock(from) + " to " + clock(to) + ", weighed " + p.with(t.tool)
 	day := p.days.slab
 	if p.Area.LayOn.Shown() {
 		day = p.dayOf(from)
