@@ -7,6 +7,9 @@ import (
 	"firstboard/slab"
 )
 
+// asker asks for a thing that several readings lack, once.
+type asker func(checks []string, do, what string)
+
 // meters asks for what the instruments lack: those behind the readings made,
 // and those for the readings to come.
 func (p *planner) meters() {
@@ -17,21 +20,35 @@ func (p *planner) meters() {
 			p.ask(checks, do+what, what)
 		}
 	}
-	calibrated := func(id string) {
-		once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
-	}
+	p.metersUsed(once)
+	p.metersToCome(once)
+	p.probesUsed(once)
+	p.probesToCome()
+}
+
+func (once asker) calibrated(id string) {
+	once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
+}
+
+// metersUsed asks for what the instruments behind readings lack.
+func (p *planner) metersUsed(once asker) {
 	for _, e := range p.byMeter() {
 		meter, listed := p.Job.Instruments.Find(e.instrument)
 		switch {
 		case !listed && e.kind == airRow:
 			once([]string{"calibration"}, "write down ", "the instrument of the air's readings (Air, Instrument), from whoever kept the log")
 		case listed && !meter.CalibratedOn.Shown():
-			calibrated(meter.ID)
+			once.calibrated(meter.ID)
 		}
 		if listed && p.Job.Guarded && !p.Job.Instruments.U(meter.ID, evidence.None).Known {
 			once(uncertain(), "write down ", "the uncertainty of "+meter.ID+" (Instruments), from its certificate: acceptance is guarded")
 		}
 	}
+}
+
+// metersToCome asks for the instruments of the readings to come: one of each
+// kind, and none whose calibration will have lapsed.
+func (p *planner) metersToCome(once asker) {
 	for _, n := range p.needs() {
 		meters := p.metersOf(n.tool)
 		if len(meters) == 0 {
@@ -39,14 +56,12 @@ func (p *planner) meters() {
 		}
 		for _, m := range meters {
 			if !m.CalibratedOn.Shown() {
-				calibrated(m.ID)
+				once.calibrated(m.ID)
 			} else if due, _ := dueOn(m); p.Area.LayOn.Shown() && due < p.Area.LayOn.Day+evidence.Day(n.day) {
-				once([]string{"calibration"}, "", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
+				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
 			}
 		}
 	}
-	p.probesUsed(once)
-	p.probesToCome()
 }
 
 // byMeter are the judged rows in the order of their instruments.
@@ -90,7 +105,7 @@ func (p *planner) needs() []need {
 }
 
 // probesUsed asks for the checks that probes lack behind readings made.
-func (p *planner) probesUsed(once func(checks []string, do, what string)) {
+func (p *planner) probesUsed(once asker) {
 	var all []string
 	for _, hole := range p.Slab.JudgedHoles() {
 		if !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
