@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"time"
 
 	"firstboard/report/evidence"
@@ -26,7 +27,9 @@ type AirUse struct {
 	Lack        string
 }
 
-func (s Site) airBasis(d Decision) AirBasis {
+// BasisOfAir is what the checks of the air rested on for a decision of the job.
+func BasisOfAir(j Job, d Decision) AirBasis {
+	s := j.site(d.Area)
 	b := AirBasis{Latest: s.Room.Latest()}
 	b.From, b.To, b.Held = s.Room.HeldWindow()
 	b.WidestFrom, b.Widest = b.From, b.To
@@ -50,6 +53,7 @@ func (s Site) airBasis(d Decision) AirBasis {
 		}
 		b.Used[i].add(e)
 	}
+	slices.SortFunc(b.Used, func(x, y AirUse) int { return evidence.Order(x.Instrument, y.Instrument) })
 	return b
 }
 

@@ -11,6 +11,7 @@ import (
 type Answer struct {
 	Tool   ToolAnswer   `json:"tool"`
 	Record RecordAnswer `json:"record"`
+	Seal   string       `json:"seal"`
 	Job    JobAnswer    `json:"job"`
 	Areas  []AreaAnswer `json:"areas"`
 }
@@ -97,8 +98,8 @@ type FindingAnswer struct {
 	Evidence []string `json:"evidence"`
 }
 
-// Answers puts decisions into their answer's shape. The caller adds tool and
-// record.
+// Answers puts decisions into their answer's shape. The caller adds tool,
+// record and seal.
 func Answers(j Job, decisions []Decision) Answer {
 	a := Answer{
 		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},

@@ -28,7 +28,6 @@ type Decision struct {
 	Looks       []string  // what is worth a second look
 	Items       []Item    // what a moisture report should hold
 	Missing     []Missing // what checks that stop the area still wait for
-	Air         AirBasis
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,

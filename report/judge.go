@@ -33,7 +33,6 @@ func (s Site) decide() Decision {
 	d.Discarded, d.Corrections = s.discarded(), s.corrections()
 	d.Advice, d.Looks, d.Items = s.meterAdvice(d), s.worthALook(), s.items(d)
 	d.Missing = s.missing(d)
-	d.Air = s.airBasis(d)
 	return d
 }
 

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"time"
 
 	"firstboard/report/evidence"
@@ -165,6 +166,7 @@ func (p *planner) flooring(lot lotWork) {
 // time need no other row.
 func (p *planner) anew(t task, lot lotWork) {
 	t.more = append(names(lot.boards, always), lot.more...)
+	slices.SortStableFunc(t.more, evidence.Order)
 	t.things = nil
 	do := t.count() + " in one visit, " + p.with(t.tool) + ": " + lot.again
 	t.more = append(names(lot.boards, func(x thing) bool { return !x.waits }), lot.more...)

@@ -17,6 +17,9 @@ const (
 	version  = "0.1.0"
 )
 
+// madeWith is the tool with its version.
+func madeWith() string { return toolName + " " + version }
+
 // Exit codes.
 const (
 	exitGo       = 0 // every area may be laid
@@ -43,7 +46,10 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 func run(args []string, stdout, stderr io.Writer) int {
 	out := &sink{w: stdout}
 	app := newApp(out, stderr)
-	ordered, err := flagsFirst(app, args)
+	ordered, err := args, error(nil)
+	if !completing(args) {
+		ordered, err = flagsFirst(app, args)
+	}
 	if err == nil {
 		err = app.Run(ordered)
 	}
@@ -54,7 +60,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return exitUnsaved
 	case err == nil:
 		return exitGo
-	case errors.Is(err, noGo):
+	case errors.Is(err, noGo), errors.Is(err, altered):
 		return exitNoGo
 	case errors.As(err, &e):
 		fmt.Fprintln(stderr, err)
@@ -81,16 +87,17 @@ func (s *sink) Write(b []byte) (int, error) {
 
 func newApp(stdout, stderr io.Writer) *cli.App {
 	return &cli.App{
-		Name:            toolName,
-		Usage:           "judge whether a floor may be laid yet, area by area, and prove it",
-		Version:         version,
-		Writer:          stdout,
-		ErrWriter:       stderr,
-		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), planCommand(), rulesCommand(), calcCommand()},
-		Action:          noCommand,
-		OnUsageError:    usage,
-		ExitErrHandler:  func(*cli.Context, error) {},
+		Name:                 toolName,
+		Usage:                "judge whether a floor may be laid yet, area by area, and prove it",
+		Version:              version,
+		Writer:               stdout,
+		ErrWriter:            stderr,
+		HideHelpCommand:      true,
+		EnableBashCompletion: true,
+		Commands:             []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Action:               noCommand,
+		OnUsageError:         usage,
+		ExitErrHandler:       func(*cli.Context, error) {},
 	}
 }
 

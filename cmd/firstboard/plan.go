@@ -47,7 +47,7 @@ func plan(c *cli.Context) error {
 	}
 	plans := report.Plans(rec.Job)
 	if out != "" {
-		if err := saveRecord(out, path, report.WithPlans(rec.Tables, plans), c.Bool("force")); err != nil {
+		if err := writeRecord(c, path, rec, report.WithPlans(rec.Tables, plans)); err != nil {
 			return err
 		}
 	}

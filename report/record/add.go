@@ -2,7 +2,6 @@ package record
 
 import (
 	"fmt"
-	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -16,7 +15,7 @@ import (
 // add is given the table as it stands, its cells unsettled, or a table of that
 // name without a header where the record has none; it gives the table with its
 // rows added, as report.Table.With does.
-func ReadWith(path, table string, add func(report.Table) (report.Table, error)) (Record, error) {
+func ReadWith(path, table string, add func(report.Table) report.Table) (Record, error) {
 	from, err := open(path)
 	if err != nil {
 		return Record{}, err
@@ -27,9 +26,7 @@ func ReadWith(path, table string, add func(report.Table) (report.Table, error)) 
 		from.tables[table] = src
 	}
 	was := len(src.Rows)
-	if src.Table, err = add(src.Table); err != nil {
-		return Record{}, err
-	}
+	src.Table = add(src.Table)
 	for _, r := range src.Rows[was:] {
 		if err := src.left.take(len(r.Cells)); err != nil {
 			return Record{}, fmt.Errorf("%s: %w", from.name, err)
@@ -46,11 +43,6 @@ func (o *origin) added(table string) *source {
 		}
 	}
 	return o.source(table, fileOf(table), "")
-}
-
-// fileOf is the CSV file of a table.
-func fileOf(table string) string {
-	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
 }
 
 // Heading is the header under which a table has a column that measures, and

@@ -81,6 +81,11 @@ func tableOfFile(file string) string {
 	return ""
 }
 
+// fileOf is the file name of a table: slab-rh.csv.
+func fileOf(table string) string {
+	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
+}
+
 // byteOrderMark may begin a text in UTF-8 and is no part of it.
 const byteOrderMark = "\ufeff"
 

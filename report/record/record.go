@@ -35,22 +35,38 @@ func Read(path string) (Record, error) {
 
 // decoded is the record, its tables settled by the schemas.
 func (o origin) decoded() (rec Record, err error) {
-	d := newDecoder()
 	rec = Record{Name: o.name, SHA256: o.sum, NotRead: o.notRead}
-	for order, s := range schemas() {
-		if src := o.tables[s.title()]; src != nil {
-			d.read(order, s, src)
-			rec.Tables = append(rec.Tables, src.Table)
-		}
-	}
-	if o.tables["Areas"].blank() {
-		return Record{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", rec.Name, ErrNoArea)
-	}
-	rec.Job, err = d.finish()
+	rec.Tables, rec.Job, err = o.decode()
 	if err != nil {
 		return Record{}, err
 	}
 	return rec, nil
+}
+
+// decode is what the tables hold, as they stand and as a job.
+func (o *origin) decode() ([]report.Table, report.Job, error) {
+	d := newDecoder()
+	for order, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			d.read(order, s, src)
+		}
+	}
+	if o.tables["Areas"].blank() {
+		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", o.name, ErrNoArea)
+	}
+	job, err := d.finish()
+	return o.known(), job, err
+}
+
+// known are the tables in the design's order.
+func (o *origin) known() []report.Table {
+	var tables []report.Table
+	for _, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			tables = append(tables, src.Table)
+		}
+	}
+	return tables
 }
 
 // origin is a record before it is decoded: its tables by name.

@@ -8,6 +8,7 @@ import (
 // schema is what the decoder knows of a table.
 type schema interface {
 	title() string
+	heads() []column[any]
 	read(d *decoder, src *source)
 }
 
@@ -27,6 +28,7 @@ type column[T any] struct {
 	units []evidence.Unit // it may carry, the design's own first
 	star  bool            // must be there when the table has rows
 	key   bool            // must be filled in when its row holds anything
+	holds holding
 	read  func(d *decoder, c *report.Cell, row *T)
 }
 
@@ -64,6 +66,15 @@ type bound[T any] struct {
 }
 
 func (t table[T]) title() string { return t.name }
+
+// heads are the columns without the way they are read.
+func (t table[T]) heads() []column[any] {
+	heads := make([]column[any], len(t.columns))
+	for i, c := range t.columns {
+		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key, holds: c.holds}
+	}
+	return heads
+}
 
 func (t table[T]) read(d *decoder, src *source) {
 	columns := t.header(d, src)

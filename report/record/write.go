@@ -1,85 +1,85 @@
 package record
 
 import (
-	"bytes"
 	"encoding/csv"
-	"fmt"
 	"io"
-	"os"
-	"path/filepath"
+	"slices"
+	"strings"
 
 	"firstboard/report"
 )
 
-// WriteFolder writes the tables of a record into a new folder, one CSV file a
-// table, each row on the line that its number names where texts of several
-// lines leave room for that. The folder appears whole or not at all; one that
-// exists is an error, and so is any other failure to write.
-func WriteFolder(dir string, tables []report.Table) (err error) {
-	if _, err := os.Lstat(dir); err == nil {
-		return fmt.Errorf("%w: name a folder that is not there yet", os.ErrExist)
-	}
-	made, err := os.MkdirTemp(filepath.Dir(filepath.Clean(dir)), ".firstboard-*")
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			os.RemoveAll(made)
-		}
-	}()
-	for _, t := range tables {
-		var b bytes.Buffer
-		if err := writeCSV(&b, t); err != nil {
-			return err
-		}
-		if err := os.WriteFile(filepath.Join(made, fileOf(t.Name)), b.Bytes(), 0o644); err != nil {
-			return err
+// With is the record's tables with one of them in its new form, in the
+// design's order. The record keeps its own.
+func (r Record) With(t report.Table) []report.Table {
+	var all []report.Table
+	for _, s := range schemas() {
+		at := slices.IndexFunc(r.Tables, func(was report.Table) bool { return was.Name == s.title() })
+		switch {
+		case s.title() == t.Name:
+			all = append(all, t)
+		case at >= 0:
+			all = append(all, r.Tables[at])
 		}
 	}
-	if err := os.Chmod(made, 0o755); err != nil {
-		return err
-	}
-	return os.Rename(made, dir)
+	return all
 }
 
-// writeCSV writes one table: plain UTF-8, commas, the header on line 1.
-func writeCSV(to io.Writer, t report.Table) error {
-	if len(t.Header) == 0 {
-		return nil
-	}
-	lines := &lineCount{to: to}
-	w := csv.NewWriter(lines)
-	entries := append([]string{}, t.Header...)
-	if err := w.Write(entries); err != nil {
+// MostBytes is the most bytes of a table's file, or of a workbook unpacked,
+// that a record may have.
+const MostBytes = most
+
+// WriteCSV writes a table as the file of a record that is a folder, each row on
+// the line that its number names, so that evidence is found there; where texts
+// of several lines leave no room for that, on the next. Over MostBytes, which
+// no reader would take, it is an error.
+func WriteCSV(w io.Writer, t report.Table) error {
+	out := csv.NewWriter(&bounded{w, most})
+	if err := out.Write(t.Header); err != nil {
 		return err
 	}
-	for _, r := range t.Rows {
-		w.Flush()
-		for lines.n < r.Number-1 {
-			if _, err := io.WriteString(lines, "\n"); err != nil {
+	entries := make([]string, len(t.Header))
+	line := 1 + breaks(t.Header)
+	for _, row := range t.Rows {
+		for line++; line < row.Number; line++ {
+			if err := out.Write(nil); err != nil {
 				return err
 			}
 		}
-		entries = entries[:0]
-		for _, c := range r.Cells {
-			entries = append(entries, c.Text)
+		clear(entries)
+		for i, c := range row.Cells {
+			entries[i] = c.Text
 		}
-		if err := w.Write(entries); err != nil {
+		if err := out.Write(entries); err != nil {
 			return err
 		}
+		line += breaks(entries)
 	}
-	w.Flush()
-	return w.Error()
+	out.Flush()
+	return out.Error()
 }
 
-// lineCount counts the lines that are written through it.
-type lineCount struct {
-	to io.Writer
-	n  int
+// breaks are the ends of lines inside texts.
+func breaks(texts []string) int {
+	n := 0
+	for _, s := range texts {
+		n += strings.Count(s, "\n")
+	}
+	return n
 }
 
-func (l *lineCount) Write(b []byte) (int, error) {
-	l.n += bytes.Count(b, []byte("\n"))
-	return l.to.Write(b)
+// bounded is a writer that takes so many bytes and no more.
+type bounded struct {
+	io.Writer
+	left int
 }
+
+func (b *bounded) Write(data []byte) (int, error) {
+	if b.left -= len(data); b.left < 0 {
+		return 0, tooBig("its rows come to over 256 MB, more than a record may; split the record or thin its logger rows")
+	}
+	return b.Writer.Write(data)
+}
+
+// FileName is the name of a table's file in a record that is a folder.
+func FileName(t report.Table) string { return fileOf(t.Name) }

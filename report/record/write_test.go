@@ -1,89 +1,61 @@
 package record
 
 import (
-	"errors"
-	"os"
-	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
-
-	"firstboard/report"
-	"firstboard/report/evidence"
 )
 
-// Blank lines keep their place, so that evidence is found on the line it
-// names, and texts with commas, quotes and lines in them come back whole.
-func TestAFolderWrittenReadsAsItsTables(t *testing.T) {
-	want := sound(t, map[string]string{
-		"air.csv":    "Read at,Temp (F),RH (%),Instrument,Note\n\n2026-03-01 08:00,70,40.0,T1,\"a \"\"quoted\"\", two\nlines\"\n\n\n2026-03-01 09:00,,,T1,=1+1\n",
-		"events.csv": "At,What\n",
-		"photos.csv": "",
+// A table that is written and read again is the same, down to the lines that
+// its rows stand on.
+func TestWriteCSV(t *testing.T) {
+	rec := sound(t, map[string]string{
+		"air.csv": "Read at;Temp (°F);RH (%);Instrument;Note\n2026-03-14 08:00;70,50;45;T1;\"a, \"\"b\"\"\"\n\n\n2026-03-14 08:10;;;T1;\"two\nlines\"\n",
 	})
-	dir := filepath.Join(t.TempDir(), "copy")
-	if err := WriteFolder(dir, want.Tables); err != nil {
-		t.Fatal(err)
+	tables := map[string]string{}
+	for _, table := range rec.Tables {
+		var text strings.Builder
+		if err := WriteCSV(&text, table); err != nil {
+			t.Fatal(err)
+		}
+		tables[FileName(table)] = text.String()
 	}
-	got, err := Read(dir)
+	again, err := Read(folderOf(t, tables))
 	if err != nil {
 		t.Fatal(err)
 	}
-	if diff := cmp.Diff(want.Tables, got.Tables, alike()); diff != "" {
-		t.Errorf("tables differ (-written +read):\n%s", diff)
+	if diff := cmp.Diff(rec.Job, again.Job, alike()); diff != "" {
+		t.Error(diff)
 	}
-	if err := WriteFolder(dir, nil); !errors.Is(err, os.ErrExist) {
-		t.Errorf("written over a folder that was there: %v", err)
-	}
-}
-
-// withPeriod adds one row to Climates.
-func withPeriod(row ...string) func(report.Table) (report.Table, error) {
-	return func(t report.Table) (report.Table, error) {
-		temp, _ := Heading(t, "Temp", evidence.Fahrenheit, evidence.Celsius)
-		return t.With([]string{"Climate", "Period", temp, "RH (%)", "From"}, row), nil
+	if diff := cmp.Diff(rec.Tables, again.Tables, alike()); diff != "" {
+		t.Error(diff)
 	}
 }
 
-func TestRowsAddedStandInTheRecordsOwnColumns(t *testing.T) {
-	path := folderOf(t, changed(map[string]string{"climates.csv": "RH (%),Temp (°C),Period,Climate\n30,21,winter,C1\n"}))
-	rec, err := ReadWith(path, "Climates", withPeriod("C2", "June", "22.5", "45", "a file"))
-	if err != nil {
-		t.Fatal(err)
+// With puts a table that was not there in its place.
+func TestWith(t *testing.T) {
+	rec := sound(t, nil)
+	l := logged(t, rec, "Time,Temp (F),RH\n2026-03-14 08:00,70,45\n", airLog())
+	var names []string
+	for _, table := range rec.With(l.Table) {
+		names = append(names, table.Name)
 	}
-	if n := len(rec.Job.Climates); n != 2 || rec.Job.Climates[0].From != "" {
-		t.Fatalf("%d climates: %+v", n, rec.Job.Climates)
+	if diff := cmp.Diff([]string{"Job", "Areas", "Products", "Climates", "Instruments", "Air"}, names); diff != "" {
+		t.Error(diff)
 	}
-	got := rec.Job.Climates[1]
-	if got.Climate != "C2" || got.Temp.String() != "22.5 C" || got.RH.Written != "45" || got.From != "a file" {
-		t.Errorf("the added row reads %+v", got)
-	}
-	if was, _ := Read(path); len(was.Job.Climates) != 1 {
-		t.Error("the record given was changed")
+	if len(rec.Tables) != 5 {
+		t.Errorf("the record has %d tables now", len(rec.Tables))
 	}
 }
 
-// A record may name the climate that is to be added, and have no table yet.
-func TestATableThatIsNotThereIsAdded(t *testing.T) {
-	tables := files()
-	delete(tables, "climates.csv")
-	path := folderOf(t, tables)
-	rec, err := ReadWith(path, "Climates", withPeriod("C1", "June", "72.5", "45", "a file"))
-	if err != nil {
-		t.Fatal(err)
+func TestTooManyBytes(t *testing.T) {
+	var text strings.Builder
+	b := bounded{&text, 5}
+	if _, err := b.Write([]byte("12345")); err != nil {
+		t.Error(err)
 	}
-	if got := rec.Job.Climates[0]; got.Temp.String() != "72.5 F" || got.Place.String() != "climates.csv row 2" {
-		t.Errorf("the added row reads %+v", got)
+	if _, err := b.Write([]byte("6")); err == nil || text.String() != "12345" {
+		t.Errorf("%v, %q", err, text.String())
 	}
-	if rec.Tables[3].Name != "Climates" {
-		t.Errorf("the tables stand as %q", rec.Tables[3].Name)
-	}
-}
-
-func TestAddedRowsAreHeldToTheRules(t *testing.T) {
-	path := folderOf(t, files())
-	_, err := ReadWith(path, "Climates", withPeriod("C2", "June", "22.5", "450", ""))
-	if err == nil {
-		t.Fatal("read without an error")
-	}
-	wants(t, err.Error(), `climates.csv row 3 "RH (%)": "450" is outside 0 to 100; write the number in the unit of its column, or leave the cell blank`)
 }

@@ -20,7 +20,7 @@ const placeWidth = 23
 
 // areaPage is one area: what was decided, and every check behind it. Verdict,
 // values and outcomes are formulas over the area's working.
-func areaPage(b Book, d report.Decision, t titles, name string, w live.Working) page {
+func areaPage(b Book, d report.Decision, t titles, name string, w live.Working, pictures pictured) page {
 	rows := areaHead(b, d)
 	rows = append(rows, header("Check", "Asks", "Outcome", "Counts as", "Value", "Limit", "Unit",
 		"Reason", "Evidence", "Source", "Standing", "Worked out"))
@@ -31,8 +31,9 @@ func areaPage(b Book, d report.Decision, t titles, name string, w live.Working) 
 	v := verdict{d, head + 1, len(rows)}
 	rows[verdictRow-1].cells[0].formula = v.formula()
 	rows[standingRow-1].cells[0].formula, rows[standingRow-1].cells[0].value = v.standing()
-	rows = append(rows, adviceRows(d)...)
-	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head, tints: v.tints()}
+	drawn, charts := pictures(len(rows), areaWidths())
+	rows = append(append(rows, drawn...), adviceRows(d)...)
+	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head, tints: v.tints(), charts: charts}
 }
 
 // Rows of an area's sheet that others refer to.

@@ -16,6 +16,7 @@ type Book struct {
 	Record    string         // name of the record
 	SHA256    string         // of the record
 	Tool      string         // name and version
+	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Decisions []report.Decision
 	Catalogue []report.Rule
@@ -25,24 +26,27 @@ type Book struct {
 
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
-func Write(w io.Writer, b Book) error { return write(w, b, pages(b)) }
-
-// WriteRecord writes the tables of a record, and nothing else, as a workbook
-// that reads as that record. Nothing is written where an error is returned,
-// unless w itself failed.
-func WriteRecord(w io.Writer, tables []report.Table) error {
-	var all []page
-	for _, t := range tables {
-		all = append(all, tablePage(t, t.Name))
-	}
-	return write(w, Book{Tool: "firstboard"}, all)
+func Write(w io.Writer, b Book) error {
+	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
 }
 
-func write(w io.Writer, b Book, all []page) error {
+// WriteRecord writes a record alone: a sheet for each of its tables. Over so
+// many bytes unpacked, which no reader would take, it is an error.
+func WriteRecord(w io.Writer, job report.Job, tool string, tables []report.Table, most uint64) error {
+	var all []page
+	for _, t := range tables {
+		p := tablePage(t, t.Name)
+		p.job = job.Name
+		all = append(all, p)
+	}
+	return write(w, Book{Job: job, Tool: tool}, "a record", all, most)
+}
+
+func write(w io.Writer, b Book, description string, all []page, most uint64) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	f.SetZipWriter(sortedZip)
-	if err := describe(f, b); err != nil {
+	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
+	if err := describe(f, b, description); err != nil {
 		return err
 	}
 	if err := f.SetDefaultFont(fontName); err != nil {
@@ -61,10 +65,11 @@ func write(w io.Writer, b Book, all []page) error {
 func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
+	plots := plot(b, t)
 	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
 		w := live.For(tables, b.Job, d, t.workings[i])
-		all = append(all, areaPage(b, d, t, t.areas[i], w))
+		all = append(all, areaPage(b, d, t, t.areas[i], w, plots.of(i)))
 		workings = append(workings, workingPage(w))
 	}
 	for i, table := range b.Tables {
@@ -72,8 +77,11 @@ func pages(b Book) []page {
 			all = append(all, tablePage(table, t.tables[i]))
 		}
 	}
-	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
 	all = append(all, workings...)
+	if plots.widest > 0 {
+		all = append(all, plots.page())
+	}
 	for i := range all {
 		all[i].job = b.Job.Name
 	}
@@ -82,19 +90,16 @@ func pages(b Book) []page {
 
 // describe sets the document's properties from the job. The dates are fixed:
 // when a workbook was made says nothing of the floor.
-func describe(f *excelize.File, b Book) error {
+func describe(f *excelize.File, b Book, description string) error {
 	const made = "2000-01-01T00:00:00Z"
 	author := b.Job.PreparedBy
 	if author == "" {
 		author = b.Tool
 	}
-	of := ""
-	if b.Record != "" {
-		of = "record " + b.Record + ", SHA-256 " + b.SHA256
-	}
 	err := f.SetDocProps(&excelize.DocProperties{
 		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: of, Created: made, Modified: made,
+		Description: description,
+		Created:     made, Modified: made,
 	})
 	if err != nil {
 		return err

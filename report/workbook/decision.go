@@ -94,7 +94,7 @@ func decisionHead(b Book) []row {
 	rows := []row{
 		{cells: []cell{{value: "May the first board be laid here, yet?", look: look{size: large, bold: true}, across: across}}},
 		{cells: []cell{
-			{value: tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{grey: true}, across: across - 4},
+			{value: report.Tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{grey: true}, across: across - 4},
 		}},
 	}
 	j := b.Job
@@ -104,6 +104,7 @@ func decisionHead(b Book) []row {
 		{"Prepared by", j.PreparedBy, "Acceptance", acceptance(j)},
 		{"Company", j.Company, "Agreed by", agreed(j)},
 		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
+		{"Catalogue", fmt.Sprintf("%d checks, version %.16s", len(b.Catalogue), b.Seal.Catalogue), "Seal", b.Seal.String()},
 	} {
 		rows = append(rows, row{cells: []cell{
 			{value: e[0], look: look{grey: true}, across: 2},
@@ -113,16 +114,6 @@ func decisionHead(b Book) []row {
 		}})
 	}
 	return append(rows, row{})
-}
-
-func tally(all []report.Decision) string {
-	n := 0
-	for _, d := range all {
-		if d.Verdict == evidence.Go {
-			n++
-		}
-	}
-	return fmt.Sprintf("%d of %s GO", n, evidence.Count(len(all), "area", "areas"))
 }
 
 // tally counts the areas that are GO by their rows on the page.

@@ -21,7 +21,12 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+	shown  int  // number of the last row that is printed, 0 for all
 	tints  []tint
+	charts []placedChart
+
+	columns []look                     // of cells that nothing was written to
+	entries []*excelize.DataValidation // what may be typed, and notes
 }
 
 // tint is the ground that cells take while a condition holds: what a formula
@@ -64,6 +69,7 @@ type binder struct {
 	file   *excelize.File
 	styles map[look]int
 	pages  int
+	charts int
 }
 
 func (b *binder) add(p page) error {
@@ -110,6 +116,11 @@ func (b *binder) open(p page) (*sheet, error) {
 		if err := sw.SetColWidth(i+1, i+1, w); err != nil {
 			return nil, err
 		}
+		if i < len(p.columns) {
+			if err := b.styleColumn(sw, i+1, p.columns[i]); err != nil {
+				return nil, err
+			}
+		}
 	}
 	if p.frozen {
 		err = sw.SetPanes(&excelize.Panes{
@@ -118,6 +129,14 @@ func (b *binder) open(p page) (*sheet, error) {
 		})
 	}
 	return &sheet{binder: b, page: p, sw: sw}, err
+}
+
+func (b *binder) styleColumn(sw *excelize.StreamWriter, column int, l look) error {
+	id, err := b.style(l)
+	if err != nil {
+		return err
+	}
+	return sw.SetColStyle(column, column, id)
 }
 
 // insert adds an empty sheet; a new file comes with one to rename.

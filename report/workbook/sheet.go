@@ -87,6 +87,16 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
+	for _, v := range s.page.entries {
+		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
+			return err
+		}
+	}
+	for _, c := range s.page.charts {
+		if err := s.place(c); err != nil {
+			return err
+		}
+	}
 	if err := s.print(s.page); err != nil {
 		return err
 	}

@@ -20,7 +20,9 @@ type titles struct {
 	limits   string
 	checks   string
 	cautions string
+	plotted  string
 	signOff  string
+	sealed   string
 
 	record string            // its name
 	rows   map[string]string // sheet of a table by the key of the table's name
@@ -41,7 +43,8 @@ func title(b Book) titles {
 		t.signOff = take(taken, signOffName)
 	}
 	t.decision, t.limits = take(taken, "Decision"), take(taken, "Limits")
-	t.checks, t.cautions = take(taken, "Checks"), take(taken, "Cautions")
+	t.checks, t.cautions, t.plotted = take(taken, "Checks"), take(taken, "Cautions"), take(taken, "Plotted")
+	t.sealed = take(taken, "Sealed")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
 	}

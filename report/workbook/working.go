@@ -11,7 +11,7 @@ import (
 // workingPage is how an area's figures are worked out, formula by formula.
 func workingPage(w live.Working) page {
 	s := w.Sheet
-	p := page{name: s.Name, widths: []float64{34, 30, 17, 17, 17, 17, 13, 16, 13, 14, 10, 10}, last: len(s.Rows), head: 1}
+	p := page{name: s.Name, widths: []float64{36, 30, 17, 17, 17, 17, 17, 17, 17, 17, 17, 17}, last: len(s.Rows), head: 1}
 	var rows []row
 	for _, r := range s.Rows {
 		rows = append(rows, workingRow(r, len(p.widths)))

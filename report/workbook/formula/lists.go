@@ -164,10 +164,10 @@ func (l List) HighestWhere(keys List, x Expr) Expr {
 	return Expr{text: text, value: best}
 }
 
-// Steps is the sum of the steps whose limits x has reached: what a clock has
-// been put forward by then.
+// Steps is the sum of the steps whose limits x has reached, to a tenth of a
+// second: what a clock has been put forward by then.
 func Steps(x Expr, limits, steps List) Expr {
-	text := "SUMPRODUCT((" + x.inner() + ">=" + limits.text + ")*" + steps.text + ")"
+	text := "SUMPRODUCT((" + x.inner() + "+0.000001>=" + limits.text + ")*" + steps.text + ")"
 	at, ok := x.Float()
 	ls, failed := limits.numbers()
 	ss, failedToo := steps.numbers()
@@ -176,7 +176,7 @@ func Steps(x Expr, limits, steps List) Expr {
 	}
 	total := 0.0
 	for i, l := range ls {
-		if at >= l {
+		if at+0.000001 >= l {
 			total += ss[i]
 		}
 	}

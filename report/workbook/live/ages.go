@@ -45,11 +45,11 @@ func (w *work) ages() {
 		items = append(items, it)
 	}
 	latest := blank()
-	if at := w.d.Air.Latest; at.Shown() {
+	if at := w.basis.Latest; at.Shown() {
 		latest = w.first(num(serial(at.First)))
 	}
 	items = append(items, item{name: "the latest air reading", row: "Air", counts: num(1), value: hours(latest), most: airLife})
-	if w.d.Air.Untimed {
+	if w.basis.Untimed {
 		items = append(items, item{name: "an air row without a time", row: "Air", counts: num(1), value: blank()})
 	}
 	a := w.weigh("reading-age: days, for air and surfaces hours, from the reading to the day of laying", items, nil)

@@ -86,11 +86,10 @@ func (w *work) airBounds(compare func(string, formula.Expr, float64, Form, func(
 // held compares the rows that the air was held for with the widest window in
 // which it was.
 func (w *work) held() {
-	b := w.d.Air
+	b := w.basis
 	if !w.needed("air-held") || !b.Held {
 		return
 	}
-	var from, to []formula.Expr
 	w.heading("air-held: the rows the air was held for")
 	w.header("What", "Row of the record", "Judged", "From", "To", "Without a time")
 	first := w.next()
@@ -101,13 +100,12 @@ func (w *work) held() {
 			w.extend(row, formed(formula.If(r[2].Same(num(0)), blank(), u.fromTime), Minute))
 			w.extend(row, formed(formula.If(r[2].Same(num(0)), blank(), u.row.read), Minute))
 			w.extend(row, plain(formula.If(r[2].Same(num(0)), num(0), flag(formula.Any(missing(u.fromTime), missing(u.row.read))))))
-			from, to = append(from, w.ref(3, row)), append(to, w.ref(4, row))
 		}
 	}
-	if len(from) == 0 {
+	last := w.next() - 1
+	if last < first {
 		return
 	}
-	last := w.next() - 1
 	starts, ends := w.column(3, first, last), w.column(4, first, last)
 	day := num(24)
 	hold := w.setting("Held conditions (h)", w.job.Settings.HeldConditions)

@@ -19,7 +19,7 @@ func (w *work) clockChanges() clockChanges {
 		return clockChanges{}
 	}
 	w.heading("Changes of clocks, for times that passed between two clock times")
-	w.header("Clocks changed on", "", "From, first coming", "From, last coming", "Days put forward")
+	w.header("Clocks changed on", "", "From, first coming", "From, last coming", "Hours put forward")
 	from := w.next()
 	at := day.Day.Begins(w.job.Zone).AddDate(-1, 0, 0)
 	end := at.AddDate(2, 0, 0)
@@ -46,7 +46,7 @@ func (w *work) change(at time.Time) {
 		first, last = last, first
 	}
 	w.add(label(old.Format(time.DateOnly)), label(""), formed(num(first), Minute), formed(num(last), Minute),
-		plain(num(float64(after-before)/86400)))
+		plain(num(float64(after-before)/3600)))
 }
 
 // true is a clock time without the changes of clocks, by its first or its last
@@ -58,5 +58,5 @@ func (c clockChanges) of(t formula.Expr, limits formula.List) formula.Expr {
 	if limits.Empty() {
 		return t
 	}
-	return known(t.Minus(formula.Steps(t, limits, c.steps)), t)
+	return known(t.Minus(formula.Steps(t, limits, c.steps).Over(num(24))), t)
 }

@@ -90,9 +90,8 @@ func (w *work) item(it item) int {
 		}
 	}
 	w.Rows = append(w.Rows, Row{Cells: cells})
-	value, margin := w.ref(3, row), w.ref(7, row)
-	w.extend(row, plain(w.margin(it, row, value)))
-	margin = w.ref(7, row)
+	w.extend(row, plain(w.margin(it, row, w.ref(3, row))))
+	margin := w.ref(7, row)
 	room := margin
 	unusable := missing(margin)
 	if is(it.u) {

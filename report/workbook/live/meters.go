@@ -21,7 +21,6 @@ type use struct {
 	kind     kind
 	what     string
 	row      judged
-	from     formula.Expr // when it began, by its last coming
 	fromDay  formula.Expr
 	fromTime formula.Expr
 }
@@ -64,7 +63,7 @@ func (w *work) calibrations() {
 		left := known(w.daysLeft(u.row.instrument, u.fromDay, u.row.day), u.fromDay, u.row.day)
 		items = append(items, item{name: u.what + " by " + u.row.instrument, row: u.row.place.String(), counts: u.row.counts, value: left, least: num(0)})
 	}
-	for _, a := range w.d.Air.Used {
+	for _, a := range w.basis.Used {
 		left := blank()
 		if a.Lack == "" {
 			left = w.daysLeft(a.Instrument, num(float64(a.First)+epoch), num(float64(a.Last)+epoch))
@@ -179,16 +178,17 @@ func (w *work) believed(j judged, c probeChecks) []item {
 	if c.times.Empty() || c.untimed {
 		return []item{lack}
 	}
-	before := formula.If(missing(j.read), num(0), c.times.LastBefore(formula.If(missing(j.read), num(0), j.read)))
-	after := formula.If(missing(j.read), num(none), c.times.FirstFrom(formula.If(missing(j.read), num(0), j.read)))
+	last, first := c.times.LastBefore(j.read), c.times.FirstFrom(j.read)
+	before := formula.If(missing(j.read), blank(), formula.If(last.Same(num(0)), blank(), last))
+	after := formula.If(missing(j.read), blank(), formula.If(first.Below(num(none)), first, blank()))
 	r := w.add(label("Checks around "+j.thing), label(j.place.String()), formed(before, Minute), formed(after, Minute))
 	before, after = r[2], r[3]
 	off := func(at formula.Expr) formula.Expr {
-		return formula.If(c.bad.HighestWhere(c.times, at).Above(num(0)), blank(), c.off.HighestWhere(c.times, at))
+		told := formula.If(c.bad.HighestWhere(c.times, at).Above(num(0)), blank(), c.off.HighestWhere(c.times, at))
+		return formula.If(missing(at), blank(), told)
 	}
-	was := formula.If(before.Same(num(0)), num(0), num(1))
-	is := formula.If(after.Above(num(none-1)), num(0), num(1))
-	age := formula.If(before.Same(num(0)), blank(), j.read.Minus(before).Times(num(24)).Round(6))
+	was, is := flag(before.Shown()), flag(after.Shown())
+	age := known(j.read.Minus(before).Times(num(24)).Round(6), before, j.read)
 	both := func(a formula.Expr) formula.Expr { return formula.Of(a, j.counts).Min() }
 	return []item{
 		{name: j.thing + ": hours since the last check", row: j.place.String(), counts: j.counts, value: age, most: num(720)},

@@ -1,6 +1,7 @@
 package live
 
 import (
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -91,6 +92,18 @@ func (r *Record) unit(table, column string) evidence.Unit {
 	return ""
 }
 
+// header is the header of a column as the record writes it.
+func (r *Record) header(table, column string) string {
+	if i, known := r.index[table]; known {
+		for _, h := range r.Tables[i].Header {
+			if evidence.Same(bare(h), column) {
+				return h
+			}
+		}
+	}
+	return column
+}
+
 func unitWord(s string) evidence.Unit {
 	s = strings.NewReplacer("°", "", "sq ", "", "²", "2").Replace(s)
 	switch key := evidence.Key(s); key {
@@ -129,18 +142,13 @@ func held(c report.Cell) any {
 // serial is a clock time as spreadsheets count it: days since the last but one
 // of 1899.
 func serial(t time.Time) float64 {
-	const epoch = 25569
 	_, shift := t.Zone()
-	return float64(t.Unix()+int64(shift))/86400 + epoch
+	return rounded(float64(t.Unix()+int64(shift))/86400 + epoch)
 }
 
-// length is the number of rows of a table.
-func (r *Record) length(table string) int {
-	if i, known := r.index[table]; known {
-		return len(r.Tables[i].Rows)
-	}
-	return 0
-}
+// rounded is a time to ten places, as a workbook holds it: cut instead, it
+// would show as the minute before.
+func rounded(days float64) float64 { return math.Round(days*1e10) / 1e10 }
 
 func quoted(sheet string) string { return "'" + strings.ReplaceAll(sheet, "'", "''") + "'" }
 

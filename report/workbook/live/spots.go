@@ -66,7 +66,7 @@ func (w *work) rates(t things) []item {
 		hours := w.passed(j, true)
 		perGram := evidence.Convert(slab.Rate(evidence.Whole(1), evidence.Whole(1), evidence.Whole(1)), evidence.Pounds, l.unit).Float()
 		rate := func(grams formula.Expr) formula.Expr {
-			return known(grams.Times(num(perGram)).Over(area).Over(hours).Round(12), grams, area, hours)
+			return known(grams.Times(num(perGram)).Over(area).Over(hours).Round(9), grams, area, hours)
 		}
 		gain := known(end.Minus(start).Round(9), start, end)
 		gained := formula.If(missing(gain), blank(), formula.If(gain.Above(num(0)), gain, blank()))

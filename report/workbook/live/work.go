@@ -18,6 +18,7 @@ type work struct {
 	rec       *Record
 	job       report.Job
 	d         report.Decision
+	basis     report.AirBasis
 	area      place
 	same      formula.Expr // 1 while what is taken for granted stands
 	airStands formula.Expr // 1 while the air log stands, empty where there is none
@@ -112,7 +113,11 @@ func (w *work) list(table string, places []place, columns ...string) {
 		return
 	}
 	w.heading(table + ": readings as they stand in the record")
-	w.header(append([]string{"Row of the record", ""}, columns...)...)
+	names := []string{"Row of the record", ""}
+	for _, c := range columns {
+		names = append(names, w.rec.header(table, c))
+	}
+	w.header(names...)
 	for _, p := range places {
 		cells := []Cell{label(p.String()), label("")}
 		for _, c := range columns {
