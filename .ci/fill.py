@@ -1,51 +1,62 @@
-"""Fill an empty record's workbook with the rows of a folder of CSV files, as a
-person would: numbers as numbers, days as days, names as texts.
-fill.py BLANK.xlsx FOLDER OUT.xlsx
-"""
+"""Fills an empty workbook from a folder of CSV tables, as a person would.
 
+Usage: fill.py BLANK.xlsx FOLDER OUT.xlsx. Entries go below the headers that
+the workbook has, numbers as numbers and days and times as such, but where the
+column is text. An entry that has no column, or that its list refuses, fails.
+"""
 import csv
 import datetime
 import pathlib
+import re
 import sys
 
 import openpyxl
 
+blank, folder, out = sys.argv[1:]
+book = openpyxl.load_workbook(blank)
+sheets = {s.title.lower().replace(" ", "-"): s for s in book}
 
-def entry(text, header):
-    if text == "":
-        return None
-    if header.endswith((" on", " at", " from")):
+
+def entry(text, cell):
+    if cell.number_format == "@":
+        return text
+    if re.fullmatch(r"-?\d+(\.\d+)?", text):
+        places = len(text.partition(".")[2])
+        if places:
+            cell.number_format = "0." + "0" * places
+        return float(text) if places else int(text)
+    for form in ("%Y-%m-%d %H:%M", "%Y-%m-%d"):
         try:
-            return datetime.datetime.fromisoformat(text)
+            return datetime.datetime.strptime(text, form)
         except ValueError:
-            return text
-    if header.endswith(")") or header in ("pH", "Expected", "Read", "Uncertainty", "Result", "At least", "At most", "Drying faces", "pH min", "pH max", "Across coefficient", "Reading"):
-        try:
-            return float(text)
-        except ValueError:
-            return text
+            pass
     return text
 
 
-def main(blank, folder, out):
-    book = openpyxl.load_workbook(blank)
-    rows = 0
-    for sheet in book:
-        path = pathlib.Path(folder) / (sheet.title.lower().replace(" ", "-") + ".csv")
-        if not path.exists():
-            continue
-        at = {c.value: c.column for c in sheet[1] if c.value}
-        with path.open(newline="") as f:
-            for n, row in enumerate(csv.DictReader(f), start=2):
-                rows += 1
-                for header, text in row.items():
-                    cell = sheet.cell(n, at[header])
-                    cell.value = entry(text, header)
-                    if isinstance(cell.value, float) and text.endswith("0") and "." in text:
-                        cell.number_format = "0." + "0" * len(text.split(".")[1])  # 85.0 stays 85.0
-    book.save(out)
-    print(f"{rows} rows filled in")
+def lists(sheet):
+    """The fixed words of each column."""
+    return {
+        check.sqref.ranges[0].min_col: check.formula1.strip('"').split(",")
+        for check in sheet.data_validations.dataValidation
+        if check.type == "list" and check.formula1.startswith('"')
+    }
 
 
-if __name__ == "__main__":
-    main(*sys.argv[1:])
+for path in sorted(pathlib.Path(folder).glob("*.csv")):
+    sheet = sheets[path.stem]
+    columns = {c.value: c.column for c in sheet[1]}
+    words = {} if path.stem == "job" else lists(sheet)
+    rows = list(csv.reader(path.open(encoding="utf-8", newline="")))
+    items = {sheet.cell(r, 1).value: r for r in range(2, sheet.max_row + 1)}
+    for number, row in enumerate(rows[1:], start=2):
+        if path.stem == "job":
+            number = items[row[0]]
+        for header, text in zip(rows[0], row):
+            column = columns[header]
+            if not text:
+                continue
+            if text not in words.get(column, [text]):
+                sys.exit(f"{path.name}: {text!r} is not in the list of {header}")
+            cell = sheet.cell(number, column)
+            cell.value = entry(text, cell)
+book.save(out)

@@ -148,25 +148,29 @@ func inTime(a, b Point) int {
 // linesOf are series over time, one a name, of the rows that have a time and
 // a value.
 func linesOf[T any](rows []T, name func(T) string, point func(T) Point) []Series {
-	index := map[string]int{}
+	asTyped, index := map[string]int{}, map[string]int{}
 	var all []Series
 	for _, r := range rows {
 		x := point(r)
 		if !x.At.Shown() || !x.Y.Shown() {
 			continue
 		}
-		key := evidence.Key(name(r))
-		i, known := index[key]
+		i, known := asTyped[name(r)]
 		if !known {
-			i = len(all)
-			index[key] = i
-			all = append(all, Series{Name: evidence.Tidy(name(r))})
+			key, tidy := evidence.Key(name(r)), evidence.Tidy(name(r))
+			if i, known = index[key]; !known {
+				i = len(all)
+				index[key], all = i, append(all, Series{Name: tidy})
+			}
+			all[i].Name = min(all[i].Name, tidy)
+			asTyped[name(r)] = i
 		}
-		all[i].Name = min(all[i].Name, evidence.Tidy(name(r)))
 		all[i].Points = append(all[i].Points, x)
 	}
 	for _, s := range all {
-		slices.SortStableFunc(s.Points, inTime)
+		if !slices.IsSortedFunc(s.Points, inTime) {
+			slices.SortStableFunc(s.Points, inTime)
+		}
 	}
 	slices.SortFunc(all, func(a, b Series) int { return evidence.Order(a.Name, b.Name) })
 	return all

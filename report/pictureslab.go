@@ -82,6 +82,9 @@ func (s Site) dryingPicture() Picture {
 		}
 		p.with(line.Name, line.Role, line.Points)
 	}
+	if n := len(p.Series); n > 0 && p.Series[n-1].Role == Others {
+		p.Notes = append(p.Notes, "named are the holes that read highest last")
+	}
 	p.ends("", s.Slab.RH, evidence.RH)
 	return p
 }

@@ -1,9 +1,14 @@
 package main
 
 import (
+	"encoding/csv"
+	"errors"
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
+	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -18,12 +23,14 @@ func blankCommand() *cli.Command {
 		Name:  "blank",
 		Usage: "write an empty record to fill in",
 		UsageText: toolName + " blank FILE.xlsx|DIR [--units imperial|metric] [--force]\n\nexample:\n   " +
-			toolName + " blank job.xlsx --units metric",
-		Description: "A workbook offers lists, checks what is typed and has a note on every header; a folder\n" +
-			"holds one CSV file a table. Either way, columns that a job does not need may stay empty.",
+			toolName + " blank gallery.xlsx --units imperial",
+		Description: "FILE.xlsx becomes a workbook with a sheet for each table, drop-down lists and\n" +
+			"input checks; DIR becomes a new folder with a CSV file for each table. The first\n" +
+			"sheet, or " + readMe + ", says which tables a small job needs. Imperial columns\n" +
+			"ask for F, in, ft, ft2 and lb, metric ones for C, mm, m, m2 and g.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "headers in `UNITS`: imperial or metric"},
-			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "`imperial` or metric columns"},
+			&cli.BoolFlag{Name: "force", Usage: "replace a file that exists, never a folder"},
 		},
 		OnUsageError: usage,
 		Action:       blank,
@@ -32,34 +39,107 @@ func blankCommand() *cli.Command {
 
 func blank(c *cli.Context) error {
 	if c.NArg() != 1 || c.Args().First() == "" {
-		return fmt.Errorf("blank: one record is written at a time, and %d were named; name FILE.xlsx or a new folder", c.NArg())
+		return errors.New("blank: name one workbook (.xlsx) or one folder to write")
 	}
-	units, known := map[string]record.Units{"imperial": record.Imperial, "metric": record.Metric}[c.String("units")]
-	if !known {
-		return fmt.Errorf("blank: --units %q is no set of units; write imperial or metric", c.String("units"))
-	}
-	out, layouts := c.Args().First(), record.Layouts(units)
-	if err := writeBlank(c, out, layouts); err != nil {
+	path := c.Args().First()
+	system, err := systemOf(c.String("units"))
+	if err != nil {
 		return err
 	}
-	fmt.Fprintln(c.App.Writer, "written: "+out)
-	for _, line := range report.StartHere() {
-		fmt.Fprint(c.App.Writer, wrap(line, "    "))
+	b := workbook.Blank{Tool: toolName + " " + version, Steps: record.FirstSteps(), Forms: record.Layout(system)}
+	switch ext := strings.ToLower(filepath.Ext(path)); {
+	case ext == ".xlsx":
+		err = blankFile(path, b, c.Bool("force"))
+	case slices.Contains([]string{".xls", ".xlsm", ".ods", ".csv", ".txt"}, ext):
+		err = fmt.Errorf("blank %s: an empty record is an .xlsx workbook or a folder; name it with .xlsx, or without %s", path, ext)
+	default:
+		err = blankFolder(path, b)
+	}
+	if err != nil {
+		return err
+	}
+	fmt.Fprintln(c.App.Writer, "written: "+path)
+	return nil
+}
+
+func systemOf(units string) (record.System, error) {
+	switch units {
+	case "imperial":
+		return record.Imperial, nil
+	case "metric":
+		return record.Metric, nil
+	}
+	return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
+}
+
+func blankFile(path string, b workbook.Blank, force bool) error {
+	targets := []target{{path, func(w io.Writer) error { return workbook.WriteBlank(w, b) }}}
+	if err := free(targets, "", force); err != nil {
+		return err
+	}
+	return save(targets)
+}
+
+// readMe is the file that tells of an empty record in a folder. It is no table.
+const readMe = "read-me.txt"
+
+// blankFolder makes a folder that is not there yet, whole or not at all.
+func blankFolder(path string, b workbook.Blank) error {
+	if _, err := os.Lstat(path); err == nil {
+		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and a folder is never replaced; name another", path)}
+	}
+	path = filepath.Clean(path)
+	temporary, err := os.MkdirTemp(filepath.Dir(path), ".firstboard-*")
+	if err != nil {
+		return unsaved(path, err)
+	}
+	defer os.RemoveAll(temporary)
+	if err := save(blankTables(temporary, b)); err != nil {
+		return exit{exitUnsaved, fmt.Errorf("%s: %w", path, err)}
+	}
+	if err := os.Chmod(temporary, 0o755); err != nil {
+		return unsaved(path, err)
+	}
+	if err := os.Rename(temporary, path); err != nil {
+		return unsaved(path, err)
 	}
 	return nil
 }
 
-func writeBlank(c *cli.Context, out string, layouts []report.Layout) error {
-	if strings.EqualFold(filepath.Ext(out), ".xlsx") {
-		targets := []target{{out, func(w io.Writer) error { return workbook.WriteBlank(w, toolName+" "+version, layouts) }}}
-		if err := free(targets, "", c.Bool("force")); err != nil {
-			return err
+// blankTables are the files of an empty record in a folder.
+func blankTables(folder string, b workbook.Blank) []target {
+	all := []target{{filepath.Join(folder, readMe), func(w io.Writer) error { return writeReadMe(w, b.Steps) }}}
+	for _, f := range b.Forms {
+		all = append(all, target{filepath.Join(folder, f.File), func(w io.Writer) error { return writeForm(w, f) }})
+	}
+	return all
+}
+
+// writeForm writes a table's header, and the items of Job with their entries
+// empty.
+func writeForm(w io.Writer, f report.Form) error {
+	var header []string
+	for _, field := range f.Fields {
+		header = append(header, field.Header)
+	}
+	rows := [][]string{header}
+	for _, item := range f.Rows {
+		rows = append(rows, []string{item.Header, ""})
+	}
+	return csv.NewWriter(w).WriteAll(rows)
+}
+
+func writeReadMe(w io.Writer, steps []report.StartStep) error {
+	all := "What one wood floor on a slab needs, in this order:\n\n"
+	for i, s := range steps {
+		line := strconv.Itoa(i+1) + ". "
+		if s.Table != "" {
+			line += s.Table + ": "
 		}
-		return save(targets)
+		all += wrap(line+s.Says, "")
 	}
-	var tables []report.Table
-	for _, l := range layouts {
-		tables = append(tables, l.Empty())
-	}
-	return saveFolder(out, "", tables)
+	all += "\n" + wrap("Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
+		"column stands on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")
+	_, err := io.WriteString(w, all)
+	return err
 }

@@ -1,66 +1,147 @@
 package main
 
 import (
+	"errors"
 	"fmt"
+	"io"
+	"slices"
+	"strings"
 
 	"github.com/urfave/cli/v2"
 )
 
-func completionCommand() *cli.Command {
-	return &cli.Command{
-		Name:  "completion",
-		Usage: "print a script that completes commands and flags in a shell",
-		UsageText: toolName + " completion bash|zsh|fish\n\nexample:\n   " +
-			toolName + " completion bash > ~/.local/share/bash-completion/completions/" + toolName,
-		OnUsageError: usage,
-		Action:       completion,
+// completionMark is the last argument of a script that asks what may follow.
+const completionMark = "--generate-bash-completion"
+
+// completing gives the words of a script that asks, the one being typed last.
+func completing(args []string) (words []string, ok bool) {
+	if len(args) < 2 || args[len(args)-1] != completionMark {
+		return nil, false
 	}
+	return append([]string{""}, args[1:len(args)-1]...), true
 }
 
-func completion(c *cli.Context) error {
-	script, known := map[string]string{"bash": bashCompletion, "zsh": zshCompletion, "fish": fishCompletion}[c.Args().First()]
-	if !known || c.NArg() != 1 {
-		return fmt.Errorf("completion: name one shell: bash, zsh or fish")
+// completions are what the last word may become: a flag or a command. There
+// are none where a file or a quantity is to be typed.
+func completions(app *cli.App, words []string) []string {
+	last, before := words[len(words)-1], words[max(len(words)-2, 0)]
+	names, cmd := []string{"--help", "--version"}, &cli.Command{Subcommands: app.Commands}
+	for _, word := range words[1:max(len(words)-1, 1)] {
+		if sub := subcommand(cmd, word); sub != nil {
+			names, cmd = []string{"--help"}, sub
+		}
 	}
-	fmt.Fprint(c.App.Writer, script)
+	switch {
+	case slices.Contains(words[:len(words)-1], "--") || strings.HasPrefix(before, "-") && takesValue(cmd, before):
+		return nil
+	case strings.HasPrefix(last, "-"):
+		names = append(flagNames(cmd), names...)
+	default:
+		names = nil
+		for _, sub := range cmd.Subcommands {
+			names = append(names, sub.Name)
+		}
+	}
+	return slices.DeleteFunc(names, func(name string) bool { return !strings.HasPrefix(name, last) })
+}
+
+func subcommand(cmd *cli.Command, name string) *cli.Command {
+	for _, sub := range cmd.Subcommands {
+		if sub.HasName(name) {
+			return sub
+		}
+	}
 	return nil
 }
 
-// completing says whether a shell asks what may follow.
-func completing(args []string) bool {
-	return len(args) > 1 && args[len(args)-1] == "--generate-bash-completion"
+func flagNames(cmd *cli.Command) []string {
+	var names []string
+	for _, flag := range cmd.Flags {
+		names = append(names, "--"+flag.Names()[0])
+	}
+	return names
 }
 
-// The scripts ask the command itself what may follow, with the flag that the
-// command-line library answers to; where it knows nothing, files are offered.
+func completionCommand() *cli.Command {
+	cmd := &cli.Command{
+		Name:         "completion",
+		Usage:        "print a script by which a shell completes commands",
+		UsageText:    toolName + " completion bash|zsh|fish\n\nexample:\n   " + toolName + " completion bash",
+		OnUsageError: usage,
+		Action: func(c *cli.Context) error {
+			if c.NArg() > 0 {
+				return fmt.Errorf("completion: no script for %q; choose bash, zsh or fish", c.Args().First())
+			}
+			return errors.New("completion: choose bash, zsh or fish")
+		},
+	}
+	cmd.Subcommands = []*cli.Command{
+		shellCommand("bash", bashScript), shellCommand("zsh", zshScript), shellCommand("fish", fishScript),
+	}
+	return cmd
+}
+
+func printLines(w io.Writer, lines []string) {
+	for _, line := range lines {
+		fmt.Fprintln(w, line)
+	}
+}
+
+func shellCommand(shell, script string) *cli.Command {
+	return &cli.Command{
+		Name:         shell,
+		Usage:        "print the script for " + shell,
+		UsageText:    toolName + " completion " + shell + "\n\nexample:\n   " + toolName + " completion " + shell,
+		OnUsageError: usage,
+		Action: func(c *cli.Context) error {
+			if c.NArg() > 0 {
+				return fmt.Errorf("completion %s: takes no argument, and %q was given", shell, c.Args().First())
+			}
+			_, err := io.WriteString(c.App.Writer, strings.NewReplacer("NAME", toolName, "MARK", completionMark).Replace(script))
+			return err
+		},
+	}
+}
+
+// The scripts ask the command itself, with the word being typed. Where it has
+// no answer they offer the names of files.
 const (
-	bashCompletion = `_firstboard() {
-  local word=${COMP_WORDS[COMP_CWORD]}
-  local line=("${COMP_WORDS[@]:1:COMP_CWORD-1}")
-  [[ $word == -* ]] && line+=("$word")
-  local offers
-  offers=$(firstboard "${line[@]}" --generate-bash-completion 2>/dev/null | grep -vxe h -e help)
-  COMPREPLY=($(compgen -W "$offers" -- "$word"))
+	bashScript = `# Completion of NAME for bash.
+_NAME() {
+  local IFS=$'\n' word=${COMP_WORDS[COMP_CWORD]}
+  COMPREPLY=($(compgen -W "$("${COMP_WORDS[@]:0:COMP_CWORD}" "$word" MARK 2>/dev/null)" -- "$word"))
 }
-complete -o default -o bashdefault -F _firstboard firstboard
+complete -o bashdefault -o default -F _NAME NAME
 `
-	zshCompletion = `#compdef firstboard
-_firstboard() {
-  local -a offers line
-  line=("${(@)words[2,CURRENT-1]}")
-  [[ $words[CURRENT] == -* ]] && line+=("$words[CURRENT]")
-  offers=("${(@f)$(firstboard "${line[@]}" --generate-bash-completion 2>/dev/null | grep -vxe h -e help)}")
-  compadd -a offers
-  _files
+
+	zshScript = `#compdef NAME
+# Completion of NAME for zsh.
+_NAME() {
+  local -a answers=("${(@f)$("${(@)words[1,CURRENT-1]}" "$words[CURRENT]" MARK 2>/dev/null)}")
+  if [[ -n $answers[1] ]]; then
+    compadd -a answers
+  else
+    _files
+  fi
 }
-compdef _firstboard firstboard
+if [[ $funcstack[1] == _NAME ]]; then
+  _NAME "$@"
+else
+  compdef _NAME NAME
+fi
 `
-	fishCompletion = `function __firstboard_offers
-  set -l line (commandline -opc)
-  set -l word (commandline -ct)
-  string match -q -- '-*' $word; and set -a line $word
-  $line --generate-bash-completion 2>/dev/null | string match -rv "^h(elp)?$"
+
+	fishScript = `# Completion of NAME for fish.
+function __NAME_answers
+    set -l before (commandline -opc)
+    set -l word (commandline -ct)
+    set -l answers ($before "$word" MARK 2>/dev/null)
+    if test (count $answers) -gt 0
+        printf '%s\n' $answers
+    else
+        __fish_complete_path "$word"
+    end
 end
-complete -c firstboard -a '(__firstboard_offers)'
+complete -c NAME -f -a '(__NAME_answers)'
 `
 )

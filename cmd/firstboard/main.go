@@ -46,10 +46,11 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 func run(args []string, stdout, stderr io.Writer) int {
 	out := &sink{w: stdout}
 	app := newApp(out, stderr)
-	ordered, err := args, error(nil)
-	if !completing(args) {
-		ordered, err = flagsFirst(app, args)
+	if asked, ok := completing(args); ok {
+		printLines(out, completions(app, asked))
+		return exitGo
 	}
+	ordered, err := flagsFirst(app, args)
 	if err == nil {
 		err = app.Run(ordered)
 	}
@@ -87,17 +88,16 @@ func (s *sink) Write(b []byte) (int, error) {
 
 func newApp(stdout, stderr io.Writer) *cli.App {
 	return &cli.App{
-		Name:                 toolName,
-		Usage:                "judge whether a floor may be laid yet, area by area, and prove it",
-		Version:              version,
-		Writer:               stdout,
-		ErrWriter:            stderr,
-		HideHelpCommand:      true,
-		EnableBashCompletion: true,
-		Commands:             []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
-		Action:               noCommand,
-		OnUsageError:         usage,
-		ExitErrHandler:       func(*cli.Context, error) {},
+		Name:            toolName,
+		Usage:           "judge whether a floor may be laid yet, area by area, and prove it",
+		Version:         version,
+		Writer:          stdout,
+		ErrWriter:       stderr,
+		HideHelpCommand: true,
+		Commands:        []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Action:          noCommand,
+		OnUsageError:    usage,
+		ExitErrHandler:  func(*cli.Context, error) {},
 	}
 }
 

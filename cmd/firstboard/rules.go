@@ -12,7 +12,7 @@ func rulesCommand() *cli.Command {
 	return &cli.Command{
 		Name:         "rules",
 		Usage:        "list the checks, their limits, sources and standings",
-		UsageText:    toolName + " rules",
+		UsageText:    toolName + " rules\n\nexample:\n   " + toolName + " rules",
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {

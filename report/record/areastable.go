@@ -56,7 +56,7 @@ func moreArea(d *decoder, a *report.Area) {
 // after areas, so it is looked up when both are read.
 func product(title string, kinds []string, field func(*report.Area) *string) column[report.Area] {
 	col := name(title, field)
-	col.holds = holding{kind: report.ChoiceColumn, table: "Products"}
+	col.takes.Of = "Products"
 	store := col.read
 	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
 		store(d, c, a)
@@ -80,7 +80,7 @@ func (d *decoder) product(typed string, kinds []string) {
 // climate is the column that names an area's climate, looked up as late.
 func climate(field func(*report.Area) *string) column[report.Area] {
 	col := name("Climate", field)
-	col.holds = holding{kind: report.ChoiceColumn, table: "Climates"}
+	col.takes.Of = "Climates"
 	store := col.read
 	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
 		store(d, c, a)

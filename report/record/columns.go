@@ -22,14 +22,14 @@ func words(c *report.Cell) string {
 
 // text is a column of free words.
 func text[T any](name string, field func(*T) *string) column[T] {
-	return column[T]{name: name, holds: holding{kind: report.WordsColumn}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: name, read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = words(c)
 	}}
 }
 
 // name is a column of identifiers.
 func name[T any](title string, field func(*T) *string) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.IdentifierColumn}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = evidence.Tidy(words(c))
 	}}
 }
@@ -57,10 +57,9 @@ func instrument[T any](field func(*T) *string) column[T] {
 	return reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
 }
 
-// reference is a column that names a row of another table.
-func reference[T any](title, table string, to func(*decoder) *index, field func(*T) *string) column[T] {
+func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {
 	col := name(title, field)
-	col.holds = holding{kind: report.ChoiceColumn, table: table}
+	col.takes.Of = of
 	store := col.read
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
@@ -73,7 +72,7 @@ func reference[T any](title, table string, to func(*decoder) *index, field func(
 
 // word is a column of fixed words, stored in their own spelling.
 func word[T any](title string, among []string, field func(*T) *string) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.ChoiceColumn, among: among}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
 		if complaint != "" {
 			d.fault("%s", complaint)
@@ -89,14 +88,16 @@ func yesNo[T any](title string, field func(*T) *string) column[T] {
 // number is a column of plain decimals under a rule. Its units are those the
 // header may carry in its bracket.
 func number[T any](title string, units []evidence.Unit, rule rule, field func(*T) *evidence.Reading) column[T] {
-	return column[T]{name: title, units: units, holds: holding{kind: report.NumberColumn, rule: rule}, read: func(d *decoder, c *report.Cell, row *T) {
+	takes := report.Takes{Kind: report.NumberField}
+	return column[T]{name: title, units: units, takes: takes, rule: rule, read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.number(c, rule)
 	}}
 }
 
 // limit is a column of a product's limits: a number, none, or blank.
 func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
-	return column[T]{name: title, units: units, holds: holding{kind: report.LimitColumn, rule: rule}, read: func(d *decoder, c *report.Cell, row *T) {
+	takes := report.Takes{Kind: report.NumberField, None: true}
+	return column[T]{name: title, units: units, takes: takes, rule: rule, read: func(d *decoder, c *report.Cell, row *T) {
 		switch inWords := c.Kind == report.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
 		case inWords && evidence.Same(c.Text, "none"):
 			field(row).None = true
@@ -110,21 +111,21 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 
 // date is a column of calendar days.
 func date[T any](title string, from earliest, field func(*T) *evidence.Date) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.DayColumn}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.of(report.DayField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
 func clock[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.MinuteColumn}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.of(report.ClockField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
 
 // clockOrDay is a column of times in which a day alone means its end.
 func clockOrDay[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.MinuteColumn}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.of(report.ClockOrDayField), read: func(d *decoder, c *report.Cell, row *T) {
 		if isDay(c) {
 			*field(row) = d.endOf(d.date(c, from))
 			return
@@ -135,8 +136,9 @@ func clockOrDay[T any](title string, from earliest, field func(*T) *evidence.Tim
 
 // flag is a column of yes and no in which a blank is a no.
 func flag[T any](title string, field func(*T) *bool) column[T] {
-	return column[T]{name: title, holds: holding{kind: report.ChoiceColumn, among: []string{"yes", "no"}}, read: func(d *decoder, c *report.Cell, row *T) {
-		w, complaint := oneOf(words(c), []string{"yes", "no"})
+	among := []string{"yes", "no"}
+	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
+		w, complaint := oneOf(words(c), among)
 		if complaint != "" {
 			d.fault("%s", complaint)
 		}

@@ -52,7 +52,8 @@ func checksTable() table[report.InstrumentCheck] {
 // checked is a column of numbers in the unit of the row's instrument: no
 // fractions of one where that reads RH.
 func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
-	return column[report.InstrumentCheck]{name: title, holds: holding{kind: report.NumberColumn, rule: anything}, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
+	takes := report.Takes{Kind: report.NumberField}
+	return column[report.InstrumentCheck]{name: title, takes: takes, rule: anything, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
 		named := d.typed("Instrument")
 		meter, _ := d.job.Instruments.Find(words(&named))
 		switch meter.Kind {

@@ -50,14 +50,14 @@ func (d *decoder) item(i *item, items []column[report.Job]) {
 func jobItems() []column[report.Job] {
 	type job = report.Job
 	items := []column[job]{
-		text("Job", func(j *job) *string { return &j.Name }),
+		text("Job", func(j *job) *string { return &j.Name }).must(),
 		text("Site", func(j *job) *string { return &j.Site }),
 		text("Prepared by", func(j *job) *string { return &j.PreparedBy }),
 		text("Company", func(j *job) *string { return &j.Company }),
 		text("General contractor", func(j *job) *string { return &j.GeneralContractor }),
 		{name: "Time zone", read: readZone},
 		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Metre}, anything, func(j *job) *evidence.Reading { return &j.Elevation }),
-		{name: "Acceptance", read: readAcceptance},
+		{name: "Acceptance", takes: report.Takes{Words: acceptances()}, read: readAcceptance},
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
 		date("Acceptance agreed on", anyYear, func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
 	}
@@ -80,8 +80,10 @@ func readZone(d *decoder, c *report.Cell, j *report.Job) {
 	j.Zone, j.ZoneName = at, zone
 }
 
+func acceptances() []string { return []string{"simple", "guarded"} }
+
 func readAcceptance(d *decoder, c *report.Cell, j *report.Job) {
-	w, complaint := oneOf(words(c), []string{"simple", "guarded"})
+	w, complaint := oneOf(words(c), acceptances())
 	if complaint != "" {
 		d.fault("%s", complaint)
 	}

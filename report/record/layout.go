@@ -1,102 +1,106 @@
 package record
 
 import (
-	"slices"
-
-	"github.com/shopspring/decimal"
-
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-// holding is what a column's cells hold: their kind, and the words that may
-// stand there, or the table whose first column lists them, or the rule of their
-// numbers.
-type holding struct {
-	kind  report.ColumnKind
-	among []string
-	table string
-	rule  rule
-}
+// System is the units that an empty record asks for.
+type System int
 
-// Units are the units that an empty record is made in.
-type Units int
-
-// The two sets of units.
+// The systems: F, in, ft, ft2 and lb, or C, mm, m, m2 and g.
 const (
-	Imperial Units = iota
+	Imperial System = iota
 	Metric
 )
 
-// Layouts are the tables of an empty record, in the design's order.
-func Layouts(units Units) []report.Layout {
-	var all []report.Layout
-	for _, s := range schemas() {
-		l := report.Layout{Table: s.title()}
-		for _, c := range s.heads() {
-			l.Columns = append(l.Columns, units.column(s.title(), c))
+// Layout are the tables of a record as empty forms, in the design's order and
+// the units of a system. They come from the schema that reads a record, so
+// what they ask for is what is read.
+func Layout(s System) []report.Form {
+	var forms []report.Form
+	for _, t := range schemas() {
+		forms = append(forms, t.form(s))
+	}
+	forms[0].Rows = jobRows(s)
+	return forms
+}
+
+func (t table[T]) form(s System) report.Form {
+	return report.Form{Name: t.name, File: fileOf(t.name), Fields: fields(t.name, t.columns, s)}
+}
+
+// fields are what columns ask for; one that carries units of the other system
+// alone is left out.
+func fields[T any](table string, columns []column[T], s System) []report.Field {
+	var all []report.Field
+	known := notes()
+	for _, c := range columns {
+		unit, ok := c.unit(s)
+		if !ok {
+			continue
 		}
-		all = append(all, l)
+		n := known.of(table, c.name)
+		f := report.Field{Header: spelled(c.name, unit), Must: c.star, Says: n.says, Example: n.example, Takes: c.takes}
+		if s == Metric && n.metric != "" {
+			f.Example = n.metric
+		}
+		if c.rule != nil {
+			f.Takes.Span = c.rule(unit)
+		}
+		all = append(all, f)
 	}
 	return all
 }
 
-func (u Units) column(table string, c column[any]) report.LayoutColumn {
-	unit := u.of(c)
-	col := report.LayoutColumn{
-		Header: c.name, Kind: c.holds.kind, Among: c.holds.among, Table: c.holds.table,
-		Required: c.star, Note: note(table, c.name),
-	}
-	if unit != "" {
-		col.Header = spelled(c.name, unit)
-	}
-	if c.holds.rule != nil {
-		col.Least, col.Most = c.holds.rule.ends(unit)
-	}
-	return col
-}
-
-// of is the unit that a column stands in.
-func (u Units) of(c column[any]) evidence.Unit {
+// unit is the one a column carries in a system, none where it needs none.
+func (c column[T]) unit(s System) (u evidence.Unit, ok bool) {
 	if len(c.units) == 0 {
-		return ""
+		return evidence.None, true
 	}
-	if u == Metric {
-		for _, metric := range []evidence.Unit{evidence.Celsius, evidence.SquareM, evidence.Grams, millimetresOrMetres(c.units[0])} {
-			if slices.Contains(c.units, metric) {
-				return metric
+	u = c.units[0]
+	if s == Imperial {
+		return u, u != evidence.Celsius
+	}
+	twins := metric(u)
+	for _, twin := range twins {
+		for _, carried := range c.units {
+			if carried == twin {
+				return twin, true
 			}
 		}
 	}
-	return c.units[0]
+	return u, len(twins) == 0
 }
 
-// millimetresOrMetres is the metric unit for what is usually told in inches or
-// in feet.
-func millimetresOrMetres(usual evidence.Unit) evidence.Unit {
-	if usual == evidence.Inch {
-		return evidence.Millimetre
+// metric are the metric units that may stand for another, the handier first.
+func metric(u evidence.Unit) []evidence.Unit {
+	switch u {
+	case evidence.Fahrenheit:
+		return []evidence.Unit{evidence.Celsius}
+	case evidence.Inch:
+		return []evidence.Unit{evidence.Millimetre}
+	case evidence.Foot:
+		return []evidence.Unit{evidence.Metre}
+	case evidence.SquareFoot:
+		return []evidence.Unit{evidence.SquareCM, evidence.SquareM}
+	case evidence.Pounds:
+		return []evidence.Unit{evidence.Grams}
 	}
-	return evidence.Metre
+	return nil
 }
 
-// ends are the least and the most that a rule takes, among those that the rules
-// of a record have; empty where it takes whatever lies beyond.
-func (r rule) ends(unit evidence.Unit) (least, most string) {
-	takes := func(written string, beyond int64) bool {
-		x := evidence.Typed(written, unit)
-		x.Value = x.Value.Add(decimal.New(beyond, -3))
-		return r(x, true) == ""
-	}
-	for _, end := range []string{"-40", "0", "0.001", "1"} {
-		if takes(end, 0) && !takes(end, -1) {
-			least = end
+// jobRows are the items of Job. A setting says what holds while it is blank.
+func jobRows(s System) []report.Field {
+	rows := fields("Job", jobItems(), s)
+	settings := report.DefaultSettings()
+	for _, item := range settings.Items() {
+		for i := range rows {
+			if rows[i].Header == item.Item {
+				rows[i].Says += "; blank is " + item.Value.Written
+				rows[i].Example = item.Value.Written
+			}
 		}
 	}
-	for _, end := range []string{"160", "71.1", "200", "100", "14", "2"} {
-		if takes(end, 0) && !takes(end, 100) {
-			most = end
-		}
-	}
-	return least, most
+	return rows
 }

@@ -10,7 +10,7 @@ import (
 )
 
 // number reads the number of a cell, in the unit of its column.
-func (d *decoder) number(c *report.Cell, broken rule) evidence.Reading {
+func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
 	percent := c.Kind == percentCell
 	written, complaint := d.written(c)
 	if complaint != "" {
@@ -18,7 +18,7 @@ func (d *decoder) number(c *report.Cell, broken rule) evidence.Reading {
 		return evidence.Reading{}
 	}
 	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit, Place: d.cell()}
-	if complaint := broken(r, percent); complaint != "" {
+	if complaint := outside(rule(r.Unit), r.Value, percent); complaint != "" {
 		d.fault("%s", saying(strings.TrimSpace(c.Text), "%s", complaint))
 		return evidence.Reading{}
 	}

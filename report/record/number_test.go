@@ -106,12 +106,12 @@ func TestRules(t *testing.T) {
 		{fraction, "0.75", evidence.None, false},
 		{fraction, "75", evidence.None, true},
 	} {
-		complaint := c.rule(evidence.Typed(c.written, c.unit), false)
+		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit).Value, false)
 		if (complaint == "") != c.ok {
 			t.Errorf("%s %s: %q", c.written, c.unit, complaint)
 		}
 	}
-	if complaint := humidity()(evidence.Typed("0.5", evidence.RH), true); complaint != "" {
+	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH).Value, true); complaint != "" {
 		t.Errorf("a percentage: %q", complaint)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"firstboard/report"
 )
@@ -52,7 +53,7 @@ func (o *origin) decode() ([]report.Table, report.Job, error) {
 		}
 	}
 	if o.tables["Areas"].blank() {
-		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole", o.name, ErrNoArea)
+		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", o.name, ErrNoArea, o.emptyToo())
 	}
 	job, err := d.finish()
 	return o.known(), job, err
@@ -75,6 +76,24 @@ type origin struct {
 	notRead   []string
 	tables    map[string]*source
 	left      *room
+}
+
+// emptyToo says which tables that an area leans on are empty forms.
+func (o origin) emptyToo() string {
+	var empty []string
+	for _, table := range []string{"Products", "Climates", "Instruments"} {
+		if src := o.tables[table]; src != nil && src.blank() {
+			empty = append(empty, table)
+		}
+	}
+	switch n := len(empty); n {
+	case 0:
+		return ""
+	case 1:
+		return "; " + empty[0] + " is empty too"
+	default:
+		return "; " + strings.Join(empty[:n-1], ", ") + " and " + empty[n-1] + " are empty too"
+	}
 }
 
 func newOrigin(name string) origin {

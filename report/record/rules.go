@@ -5,77 +5,70 @@ import (
 
 	"github.com/shopspring/decimal"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-// rule says what is wrong with a number and what to write instead, or
-// nothing. A percentage is a number that its source shows with a percent sign.
-type rule func(r evidence.Reading, percent bool) string
+// rule is the numbers that a column takes in a unit it may carry.
+type rule func(evidence.Unit) report.Span
 
-func anything(evidence.Reading, bool) string { return "" }
+func anything(evidence.Unit) report.Span { return report.Span{} }
 
-func notNegative(r evidence.Reading, _ bool) string {
-	if r.Value.IsNegative() {
-		return "is below 0; write a number from 0 up, or leave the cell blank"
-	}
-	return ""
+func notNegative(evidence.Unit) report.Span { return report.Span{Least: bound64(0)} }
+
+func aboveNought(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Above: true} }
+
+func oneOrTwo(evidence.Unit) report.Span {
+	return report.Span{Least: bound64(1), Most: bound64(2), Whole: true}
 }
 
-func aboveNought(r evidence.Reading, _ bool) string {
-	if !r.Value.IsPositive() {
-		return "is not above 0; write a number above 0, or leave the cell blank"
-	}
-	return ""
-}
-
-func oneOrTwo(r evidence.Reading, _ bool) string {
-	if !r.Value.Equal(decimal.NewFromInt(1)) && !r.Value.Equal(decimal.NewFromInt(2)) {
-		return "is not a number of faces; write 1 or 2"
-	}
-	return ""
-}
+// fraction is the rule of a percentage without bounds.
+func fraction(evidence.Unit) report.Span { return report.Span{Percent: true} }
 
 // within is the rule of a number that lies between two bounds.
 func within(low, high int64) rule {
-	least, most := decimal.NewFromInt(low), decimal.NewFromInt(high)
-	return func(r evidence.Reading, _ bool) string {
-		if r.Value.Cmp(least) < 0 || r.Value.Cmp(most) > 0 {
-			return fmt.Sprintf("is outside %d to %d; write the number in the unit of its column, or leave the cell blank", low, high)
-		}
-		return ""
-	}
+	span := report.Span{Least: bound64(low), Most: bound64(high)}
+	return func(evidence.Unit) report.Span { return span }
 }
 
 // percents is the rule of a percentage: within bounds, and not typed as a
 // fraction of one.
 func percents(high int64) rule {
-	bounds := within(0, high)
-	return func(r evidence.Reading, percent bool) string {
-		if complaint := fraction(r, percent); complaint != "" {
-			return complaint
-		}
-		return bounds(r, percent)
-	}
-}
-
-func fraction(r evidence.Reading, percent bool) string {
-	if !percent && r.Value.IsPositive() && r.Value.Cmp(decimal.NewFromInt(1)) <= 0 {
-		return fmt.Sprintf("looks like a fraction of one; write %s", r.Value.Shift(2))
-	}
-	return ""
+	span := report.Span{Least: bound64(0), Most: bound64(high), Percent: true}
+	return func(evidence.Unit) report.Span { return span }
 }
 
 // temperature is the rule of a temperature: -40 to 160 F, in either unit.
 func temperature() rule {
 	inF := within(-40, 160)
-	least, most, nine := decimal.NewFromInt(-40), decimal.NewFromInt(640), decimal.NewFromInt(9)
-	return func(r evidence.Reading, percent bool) string {
-		if r.Unit == evidence.Fahrenheit {
-			return inF(r, percent)
+	inC := inF(evidence.Celsius)
+	inC.Most.Decimal = evidence.Typed("160", evidence.Fahrenheit).In(evidence.Celsius).Decimal()
+	return func(u evidence.Unit) report.Span {
+		if u == evidence.Celsius {
+			return inC
 		}
-		if r.Value.Cmp(least) < 0 || r.Value.Mul(nine).Cmp(most) > 0 {
-			return "is outside -40 to 71.1; write the number in the unit of its column, or leave the cell blank"
-		}
-		return ""
+		return inF(u)
 	}
+}
+
+func bound64(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decimal.NewFromInt(n)) }
+
+// outside says what is wrong with a number and what to write instead, or
+// nothing. A percentage is a number that its source shows with a percent sign.
+func outside(s report.Span, x decimal.Decimal, percent bool) string {
+	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
+	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)
+	switch {
+	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
+		return fmt.Sprintf("looks like a fraction of one; write %s", x.Shift(2))
+	case s.Whole && (low || high || !x.IsInteger()):
+		return "is not a number of faces; write 1 or 2"
+	case s.Most.Valid && (low || high):
+		return fmt.Sprintf("is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+	case low && s.Above:
+		return "is not above 0; write a number above 0, or leave the cell blank"
+	case low:
+		return "is below 0; write a number from 0 up, or leave the cell blank"
+	}
+	return ""
 }

@@ -10,6 +10,7 @@ type schema interface {
 	title() string
 	heads() []column[any]
 	read(d *decoder, src *source)
+	form(s System) report.Form
 }
 
 // table is a table whose rows become values of T: its columns, where the rows
@@ -26,9 +27,10 @@ type table[T any] struct {
 type column[T any] struct {
 	name  string          // without its unit
 	units []evidence.Unit // it may carry, the design's own first
+	takes report.Takes    // what a person may enter
+	rule  rule            // of a number
 	star  bool            // must be there when the table has rows
 	key   bool            // must be filled in when its row holds anything
-	holds holding
 	read  func(d *decoder, c *report.Cell, row *T)
 }
 
@@ -71,7 +73,7 @@ func (t table[T]) title() string { return t.name }
 func (t table[T]) heads() []column[any] {
 	heads := make([]column[any], len(t.columns))
 	for i, c := range t.columns {
-		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key, holds: c.holds}
+		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key}
 	}
 	return heads
 }

@@ -17,6 +17,11 @@ const (
 	lastYear          = 2199
 )
 
+// of is what a column of dates or times takes.
+func (e earliest) of(kind report.FieldKind) report.Takes {
+	return report.Takes{Kind: kind, Since: int(e), Until: lastYear}
+}
+
 const (
 	minute     = "2006-01-02 15:04"
 	writeDay   = "write it as year-month-day, such as 2026-03-04"

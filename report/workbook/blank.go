@@ -1,160 +1,170 @@
 package workbook
 
 import (
-	"fmt"
 	"io"
-	"strings"
-
-	"github.com/xuri/excelize/v2"
+	"iter"
+	"strconv"
 
 	"firstboard/report"
 )
 
-// mostEntries is how many rows of an empty record are checked while they are
-// typed.
-const mostEntries = 2000
-
-// WriteBlank writes an empty record: what to fill in first, an example that is
-// no table of a record, and every table with its columns, lists and checks of
-// what is typed.
-func WriteBlank(w io.Writer, tool string, layouts []report.Layout) error {
-	all := []page{startPage(), examplePage()}
-	for _, l := range layouts {
-		all = append(all, blankPage(l))
-	}
-	return write(w, Book{Tool: tool}, "an empty record", all, 0)
+// Blank is an empty record to be written as a workbook.
+type Blank struct {
+	Tool  string // name and version
+	Steps []report.StartStep
+	Forms []report.Form
 }
 
-func startPage() page {
+// The sheets of an empty record that are no tables of it.
+const (
+	startName   = "Start here"
+	columnsName = "What goes where"
+)
+
+// WriteBlank writes an empty record: a first sheet that says where to begin,
+// a sheet for each table with drop-down lists and input checks, and a last one
+// that says what goes into every column, with an example. Equal blanks give
+// equal bytes. Nothing is written where an error is returned, unless w itself
+// failed.
+func WriteBlank(w io.Writer, b Blank) error {
+	pages := []page{startPage(b)}
+	for _, f := range b.Forms {
+		pages = append(pages, formPage(f))
+	}
+	pages = append(pages, columnsPage(b))
+	return write(w, Book{Job: report.Job{Name: "A flooring record"}, Tool: b.Tool}, "an empty record", pages, 0)
+}
+
+// startPage says which tables a small job needs, in which order.
+func startPage(b Blank) page {
+	widths := []float64{5, 21, 88}
+	across := len(widths)
 	rows := []row{
-		{cells: []cell{{value: "An empty record for firstboard", look: look{size: large, bold: true}, across: 2}}},
-		{cells: []cell{{value: "A small job needs these tables, in this order. Every header says what goes below it; columns in black are needed, those in grey may stay empty.", across: 2}}},
+		{cells: []cell{{value: "An empty record of one job", look: look{size: large, bold: true}, across: across}}, least: 26},
+		{cells: []cell{{value: "What one wood floor on a slab needs, in this order:", across: across}}, least: formRow},
 	}
-	for i, s := range report.StartHere() {
-		rows = append(rows, row{cells: []cell{{value: float64(i + 1), look: look{form: number}}, {value: s}}})
-	}
-	return page{name: "Start here", widths: []float64{5, 115}, rows: numbered(rows), last: len(rows)}
-}
-
-// examplePage shows a few rows as they may look.
-func examplePage() page {
-	rows := []row{{cells: []cell{{value: "How rows may look. This sheet is no table of the record and is not read.", look: look{bold: true}, across: 8}}}}
-	for _, t := range [][][]string{
-		{{"Areas", "Area", "Size (ft2)", "Base", "Covering", "Climate", "Lay on", ""}, {"", "A1", "480", "slab", "OAK-5", "home", "2026-03-12", ""}},
-		{{"Slab RH", "Area", "Hole", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Instrument"}, {"", "A1", "H1", "2", "2026-03-03 08:00", "2026-03-06 09:10", "72.5", "RP1"}},
-		{{"Wood", "Area", "Of", "Piece", "Read at", "Method", "Reading (%)", "Instrument"}, {"", "A1", "flooring", "B1", "2026-03-10 10:05", "pin", "7.4", "PM1"}},
-	} {
-		rows = append(rows, row{}, header(t[0]...))
-		var line row
-		for _, s := range t[1] {
-			line.cells = append(line.cells, text(s))
+	for i, s := range b.Steps {
+		where := cell{value: s.Table, look: look{boxed: true, bold: true}}
+		if s.Table != "" {
+			where = where.leading(address(s.Table, 1), widths[1])
 		}
-		rows = append(rows, line)
+		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: indented}}
+		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})
 	}
-	return page{name: "Example", widths: []float64{12, 10, 14, 14, 20, 20, 14, 14}, rows: numbered(rows), last: len(rows)}
+	rows = append(rows, row{},
+		row{cells: []cell{
+			{value: "", look: look{tone: dark}},
+			{value: "A dark header: fill this column in. A light one may stay blank. Choose a header to read what goes there; all of it stands on the last sheet, " + columnsName + ".", across: across - 1},
+		}})
+	return page{name: startName, widths: widths, rows: numbered(rows), last: len(rows), single: true}
 }
 
-func blankPage(l report.Layout) page {
-	head := header(l.Empty().Header...)
-	p := page{name: l.Table, last: mostEntries, head: 1, frozen: true, grid: true}
-	for i, c := range l.Columns {
-		head.cells[i].look.grey = !c.Required
-		p.widths = append(p.widths, max(headWidth(c.Header), blankWidth(c)))
-		p.columns = append(p.columns, columnLook(c))
-		p.entries = append(p.entries, entriesOf(i, c)...)
+// columnsPage says what goes into every field, with an example of it: here,
+// because a row of a table is evidence.
+func columnsPage(b Blank) page {
+	rows := []row{header("Table", "Column", "Must be filled in", "What goes there", "For example")}
+	for _, f := range b.Forms {
+		fields := f.Fields
+		if f.Rows != nil {
+			fields = f.Rows
+		}
+		for _, field := range fields {
+			asked := ""
+			if field.Must {
+				asked = "yes"
+			}
+			example := text(field.Example)
+			example.look.form = literal
+			rows = append(rows, row{cells: []cell{text(f.Name), text(field.Header), text(asked), text(says(field)), example}})
+		}
 	}
-	p.rows = numbered([]row{head})
+	return page{
+		name: columnsName, widths: []float64{17, 24, 11, 76, 32}, rows: numbered(rows),
+		last: len(rows), head: 1, frozen: true,
+	}
+}
+
+// formRow is the height of an empty row, in points: a finger's.
+const formRow = 20
+
+// formPage is an empty table, ruled as far as one printed page goes. The rows
+// below take entries as well.
+func formPage(f report.Form) page {
+	p := page{
+		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, handwritten: true, checks: inputChecks(f),
+	}
+	n := len(f.Rows)
+	if n == 0 {
+		n = p.ruled()
+	}
+	p.rows, p.last = formLines(f, n), n+1
+	for _, field := range f.Fields {
+		p.columns = append(p.columns, fieldLook(field.Takes))
+	}
 	return p
 }
 
-// blankWidth is wide enough for what is typed into a column on a tablet.
-func blankWidth(c report.LayoutColumn) float64 {
-	switch c.Kind {
-	case report.MinuteColumn:
-		return 19
-	case report.WordsColumn:
-		return 24
-	case report.DayColumn, report.ChoiceColumn:
-		return 15
-	}
-	return 12
+// ruled is how many empty rows one printed page has room for below a header
+// of two lines.
+func (p page) ruled() int {
+	const headRows = 2
+	scale := min(1, paperWide*float64(p.across())/p.wide())
+	return int(paperTall/scale/formRow) - headRows
 }
 
-// columnLook is how an empty column takes what is typed: names stay texts, days
-// and times stay days and times.
-func columnLook(c report.LayoutColumn) look {
-	switch c.Kind {
-	case report.WordsColumn, report.IdentifierColumn, report.ChoiceColumn:
-		return look{form: literal}
-	case report.DayColumn:
-		return look{form: day}
-	case report.MinuteColumn:
-		return look{form: minute}
-	}
-	return look{}
-}
-
-// entriesOf are the note on a column's header and the check of what is typed
-// below it.
-func entriesOf(i int, c report.LayoutColumn) []*excelize.DataValidation {
-	name, err := excelize.ColumnNumberToName(i + 1)
-	if err != nil {
-		return nil
-	}
-	note := excelize.NewDataValidation(true)
-	note.SetSqref(name + "1")
-	note.SetInput(c.Header, orElse(c.Note, "What this column says."))
-	below := excelize.NewDataValidation(true)
-	below.SetSqref(fmt.Sprintf("%s2:%s%d", name, name, mostEntries))
-	if !checkTyped(below, c) {
-		return []*excelize.DataValidation{note}
-	}
-	return []*excelize.DataValidation{note, below}
-}
-
-// checkTyped sets what may be typed; false where anything may.
-func checkTyped(v *excelize.DataValidation, c report.LayoutColumn) bool {
-	stop := func(style excelize.DataValidationErrorStyle, message string) {
-		v.SetError(style, c.Header, message)
-	}
-	switch c.Kind {
-	case report.ChoiceColumn:
-		return offered(v, c, stop)
-	case report.NumberColumn:
-		least, most := orElse(c.Least, "-1000000000"), orElse(c.Most, "1000000000")
-		stop(excelize.DataValidationErrorStyleStop, "Write a number"+bounds(c)+", or leave the cell blank.")
-		return v.SetRange(least, most, excelize.DataValidationTypeDecimal, excelize.DataValidationOperatorBetween) == nil
-	case report.DayColumn, report.MinuteColumn:
-		what := "Write a day, such as 2026-03-04."
-		if c.Kind == report.MinuteColumn {
-			what = "Write day and time, such as 2026-03-04 08:30."
+func formLines(f report.Form, n int) iter.Seq2[int, row] {
+	return func(yield func(int, row) bool) {
+		var head row
+		for _, field := range f.Fields {
+			head.cells = append(head.cells, cell{value: field.Header, look: headLook(field)})
 		}
-		stop(excelize.DataValidationErrorStyleStop, what)
-		const from, to = 32874, 109575 // 1990 to 2199
-		return v.SetRange(from, to, excelize.DataValidationTypeDate, excelize.DataValidationOperatorBetween) == nil
+		if !yield(1, head) {
+			return
+		}
+		for i := range n {
+			if !yield(i+2, formLine(f, i)) {
+				return
+			}
+		}
 	}
-	return false
 }
 
-func bounds(c report.LayoutColumn) string {
-	switch {
-	case c.Least == "0.001" && c.Most == "":
-		return " above 0"
-	case c.Least != "" && c.Most != "":
-		return " from " + c.Least + " to " + c.Most
-	case c.Least != "":
-		return " from " + c.Least + " up"
+// formLine is an empty row, or an item of Job with its entry empty.
+func formLine(f report.Form, nth int) row {
+	r := row{least: formRow}
+	for _, field := range f.Fields {
+		l := fieldLook(field.Takes)
+		l.boxed = true
+		r.cells = append(r.cells, cell{look: l})
 	}
-	return ""
+	if nth < len(f.Rows) {
+		item := f.Rows[nth]
+		entry := fieldLook(item.Takes)
+		entry.boxed = true
+		r.cells = []cell{{value: item.Header, look: look{form: literal, boxed: true, bold: item.Must, stands: indented}}, {look: entry}}
+	}
+	return r
 }
 
-// offered lists fixed words, or what the first column of another table lists.
-func offered(v *excelize.DataValidation, c report.LayoutColumn, stop func(excelize.DataValidationErrorStyle, string)) bool {
-	if c.Table != "" {
-		v.SetSqrefDropList(fmt.Sprintf("%s!$A$2:$A$%d", quoted(c.Table), mostEntries))
-		stop(excelize.DataValidationErrorStyleWarning, "It is not listed on sheet "+c.Table+" yet. List it there too.")
-		return true
+// headLook is a dark header where the column must be filled in.
+func headLook(f report.Field) look {
+	l := look{tone: heading, stands: fieldLook(f.Takes).stands}
+	if f.Must {
+		l.tone = dark
 	}
-	stop(excelize.DataValidationErrorStyleStop, "Write "+strings.Join(c.Among, ", ")+", or leave the cell blank.")
-	return v.SetDropList(c.Among) == nil
+	return l
+}
+
+// fieldLook is how an entry stands: a text stays the text it is typed as, and
+// a number shows every digit it is typed with.
+func fieldLook(t report.Takes) look {
+	switch t.Kind {
+	case report.NumberField:
+		return look{stands: atRight}
+	case report.DayField:
+		return look{form: day, stands: indented}
+	case report.ClockField, report.ClockOrDayField:
+		return look{form: minute, stands: indented}
+	}
+	return look{form: literal, stands: indented}
 }

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"io"
+	"sort"
 	"strings"
 
 	"github.com/xuri/excelize/v2"
@@ -58,7 +59,18 @@ func write(w io.Writer, b Book, description string, all []page, most uint64) err
 			return err
 		}
 	}
+	inOrder(f)
 	return f.Write(w)
+}
+
+// inOrder sorts the kinds of parts, which the library lists at random once a
+// chart is added.
+func inOrder(f *excelize.File) {
+	if f.ContentTypes == nil {
+		return
+	}
+	kinds := f.ContentTypes.Defaults
+	sort.Slice(kinds, func(i, j int) bool { return kinds[i].Extension < kinds[j].Extension })
 }
 
 // pages are the sheets in their order.

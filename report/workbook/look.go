@@ -58,6 +58,7 @@ type tone int
 const (
 	plain tone = iota
 	heading
+	dark // a heading of what must be filled in
 	blue
 	orange
 	white
@@ -110,7 +111,7 @@ func (l look) points() float64 {
 
 func (l look) ink() string {
 	switch {
-	case l.tone == blue:
+	case l.tone == blue, l.tone == dark:
 		return "FFFFFF"
 	case l.grey:
 		return "707070"
@@ -135,6 +136,8 @@ func (l look) ground() string {
 	switch l.tone {
 	case heading:
 		return paleGrey
+	case dark:
+		return "404040"
 	case blue:
 		return deepBlue
 	case orange:

@@ -25,8 +25,10 @@ type page struct {
 	tints  []tint
 	charts []placedChart
 
-	columns []look                     // of cells that nothing was written to
-	entries []*excelize.DataValidation // what may be typed, and notes
+	handwritten bool // it may be printed to be filled in
+
+	columns []look                     // of whole columns, below the rows too
+	checks  []*excelize.DataValidation // of what is typed
 }
 
 // tint is the ground that cells take while a condition holds: what a formula
@@ -116,10 +118,14 @@ func (b *binder) open(p page) (*sheet, error) {
 		if err := sw.SetColWidth(i+1, i+1, w); err != nil {
 			return nil, err
 		}
-		if i < len(p.columns) {
-			if err := b.styleColumn(sw, i+1, p.columns[i]); err != nil {
-				return nil, err
-			}
+	}
+	for i, l := range p.columns {
+		id, err := b.style(l)
+		if err != nil {
+			return nil, err
+		}
+		if err := sw.SetColStyle(i+1, i+1, id); err != nil {
+			return nil, err
 		}
 	}
 	if p.frozen {
@@ -129,14 +135,6 @@ func (b *binder) open(p page) (*sheet, error) {
 		})
 	}
 	return &sheet{binder: b, page: p, sw: sw}, err
-}
-
-func (b *binder) styleColumn(sw *excelize.StreamWriter, column int, l look) error {
-	id, err := b.style(l)
-	if err != nil {
-		return err
-	}
-	return sw.SetColStyle(column, column, id)
 }
 
 // insert adds an empty sheet; a new file comes with one to rename.

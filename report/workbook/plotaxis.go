@@ -113,6 +113,9 @@ func (b *block) evenly(x, y *axis, room float64) {
 	if need := (across.high - across.low + unit) / room; high-low < need {
 		high = low + math.Ceil(need/unit)*unit
 	}
+	if up.low >= 0 {
+		low, high = max(low, 0), high-min(low, 0)
+	}
 	wide := math.Round((high-low)*room/unit) * unit
 	left := math.Floor(((across.low+across.high)-wide)/2/unit) * unit
 	if across.low >= 0 {

@@ -91,7 +91,10 @@ func (b *binder) repeat(p page) error {
 // across is how many printed pages lie side by side: one, unless a table of
 // the record would be too small to read on one.
 func (p page) across() int {
-	const smallest = 0.48 // of the letters' size
+	smallest := 0.48 // of the letters' size
+	if p.handwritten {
+		smallest = 0.7
+	}
 	if !p.grid {
 		return 1
 	}

@@ -87,7 +87,7 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
-	for _, v := range s.page.entries {
+	for _, v := range s.page.checks {
 		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
 			return err
 		}

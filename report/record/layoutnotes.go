@@ -1,0 +1,140 @@
+package record
+
+// note is what goes into a field, and an entry for it. The metric one is
+// given where the two differ.
+type note struct{ says, example, metric string }
+
+// noteBook are the notes by table and name; those under no table hold where a
+// table has none of its own.
+type noteBook map[string]map[string]note
+
+func (b noteBook) of(table, name string) note {
+	if n, ok := b[table][name]; ok {
+		return n
+	}
+	return b[""][name]
+}
+
+func notes() noteBook {
+	return noteBook{
+		"":                  commonNotes(),
+		"Job":               jobNotes(),
+		"Areas":             areaNotes(),
+		"Products":          productNotes(),
+		"Climates":          climateNotes(),
+		"Instruments":       instrumentNotes(),
+		"Instrument checks": instrumentCheckNotes(),
+		"Slab RH":           holeNotes(),
+		"Slab emission":     dishNotes(),
+		"Slab pH":           {"pH": {says: "pH of the surface", example: "9.6"}},
+		"Slab CM":           {"CM": {says: "moisture by the carbide method, % of mass", example: "1.8"}},
+		"Other tests":       otherNotes(),
+		"Air":               airNotes(),
+		"Surface":           {"Temp": {says: "temperature of the surface", example: "66.9", metric: "19.4"}},
+		"Wood":              woodNotes(),
+		"Scan":              scanNotes(),
+		"Events":            eventNotes(),
+		"Photos":            photoNotes(),
+		"Sign-off":          signOffNotes(),
+	}
+}
+
+func commonNotes() map[string]note {
+	return map[string]note{
+		"Area":       {says: "the area, as listed in Areas", example: "A1"},
+		"Spot":       {says: "your name for the spot", example: "S1"},
+		"X":          {says: "how far along the area, from a corner you choose", example: "6", metric: "1.8"},
+		"Y":          {says: "how far across the area, from the same corner", example: "2.5", metric: "0.8"},
+		"Depth":      {says: "how deep below the top it was read", example: "0.25", metric: "6"},
+		"Read at":    {says: "day and time it was read", example: "2026-03-02 09:10"},
+		"Instrument": {says: "the instrument, as listed in Instruments", example: "M1"},
+		"By":         {says: "who did it", example: "tester"},
+		"Note":       {says: "anything worth keeping", example: "by the window"},
+	}
+}
+
+func jobNotes() map[string]note {
+	return map[string]note{
+		"Item":                 {says: "what the entry beside it is", example: "Job"},
+		"Entry":                {says: "your entry; leave it blank where there is none", example: "Mill, building C"},
+		"Job":                  {says: "name of the job", example: "Mill, building C"},
+		"Site":                 {says: "where it is", example: "ground floor"},
+		"Prepared by":          {says: "who keeps this record", example: "tester"},
+		"Company":              {says: "whose work it is", example: "the flooring company"},
+		"General contractor":   {says: "who accepts the areas", example: "the general contractor"},
+		"Time zone":            {says: "area and city of the clock, so that waits over a clock change come out right", example: "America/Chicago"},
+		"Elevation":            {says: "of the site above the sea", example: "620", metric: "190"},
+		"Acceptance":           {says: "simple: readings count as read; guarded: the instrument's uncertainty counts against them; blank is simple", example: "simple"},
+		"Acceptance agreed by": {says: "who agreed to it", example: "tester and the general contractor"},
+		"Acceptance agreed on": {says: "on which day", example: "2026-02-02"},
+		"Probe wait":           {says: "hours between sealing a hole and reading it", example: ""},
+		"Depth tolerance":      {says: "how far a hole may be off its depth", example: ""},
+		"Held conditions":      {says: "hours the air must have been in range before a reading", example: ""},
+		"Largest air gap":      {says: "hours that air readings may lie apart", example: ""},
+		"Air excursion":        {says: "hours that air may leave its range and be excused", example: ""},
+		"Slab reading life":    {says: "days that a slab reading counts", example: ""},
+		"Wood reading life":    {says: "days that a wood reading counts", example: ""},
+		"Air reading life":     {says: "hours that an air or surface reading counts", example: ""},
+		"Dew margin":           {says: "how far a surface must be above the dew point", example: ""},
+		"Target tolerance":     {says: "how far a lot's mean may be off the target", example: ""},
+		"Heat run":             {says: "hours the floor heating must have run before the first reading", example: ""},
+	}
+}
+
+func areaNotes() map[string]note {
+	return map[string]note{
+		"Area":           {says: "a short name; every other table names the area by it", example: "A1"},
+		"Name":           {says: "what people call it", example: "Gallery"},
+		"Size":           {says: "floor area; it sets how many tests are asked for", example: "560", metric: "52"},
+		"Base":           {says: "what the covering is laid on", example: "slab"},
+		"Slab thickness": {says: "of the slab", example: "5", metric: "125"},
+		"Drying faces":   {says: "faces the slab dries at: 2 only where it is open below; blank is 1", example: "1"},
+		"Slab kind":      {says: "what carries the slab", example: "on ground"},
+		"Made of":        {says: "what it is made of; blank is normal concrete", example: "normal"},
+		"Under slab":     {says: "whether a vapour retarder lies below", example: "retarder"},
+		"Exterior wall":  {says: "whether the area has one; blank is yes", example: "yes"},
+		"Placed on":      {says: "day the slab was placed", example: "2025-10-22"},
+		"Enclosed on":    {says: "day the building was closed in", example: "2025-11-14"},
+		"Heated":         {says: "whether the floor itself is heated; blank is no", example: "no"},
+		"Heat run from":  {says: "when the heating began to run at working output", example: "2026-02-20 08:00"},
+		"Conditioned by": {says: "what keeps the air in range", example: "permanent"},
+		"Below":          {says: "what lies below a wood base", example: "heated room"},
+		"Ground cover":   {says: "whether the ground of a crawl space is covered", example: "yes"},
+		"Covering":       {says: "the covering, as listed in Products", example: "FLOOR"},
+		"Adhesive":       {says: "the adhesive, as listed in Products", example: "GLUE"},
+		"Membrane":       {says: "the membrane, as listed in Products", example: "SHEET"},
+		"Fixing":         {says: "how it is fixed; blank is judged as glued", example: "glued"},
+		"Climate":        {says: "the climate the floor will live in, as listed in Climates", example: "C1"},
+		"Covered on":     {says: "day the slab was covered, by a membrane for example", example: "2026-03-04"},
+		"Lay on":         {says: "day the first board is to be laid", example: "2026-03-05"},
+		"Run":            {says: "length of the room across the boards", example: "20", metric: "6.1"},
+	}
+}
+
+func productNotes() map[string]note {
+	return map[string]note{
+		"Product":            {says: "a short name; Areas names the product by it", example: "FLOOR"},
+		"Kind":               {says: "what it is", example: "solid wood"},
+		"Description":        {says: "what it is in words", example: "plank, tongue and groove"},
+		"Species":            {says: "of the wood", example: "white oak"},
+		"Cut":                {says: "how the boards were sawn", example: "flat"},
+		"Face width":         {says: "of a board; blank is judged as wide", example: "5", metric: "127"},
+		"Thickness":          {says: "of a board or sheet", example: "0.75", metric: "19"},
+		"Slab RH max":        {says: "highest humidity in the slab that the data sheet allows", example: "75"},
+		"Emission max":       {says: "highest moisture emission it allows in 24 h: lb over 1000 ft2, or g over 1 m2", example: "3", metric: "15"},
+		"CM max":             {says: "highest carbide reading it allows", example: "none"},
+		"pH min":             {says: "lowest pH of the slab it allows", example: "7"},
+		"pH max":             {says: "highest pH of the slab it allows", example: "10"},
+		"Subfloor MC max":    {says: "highest moisture content of a wood subfloor it allows", example: "12"},
+		"Flooring MC min":    {says: "lowest moisture content of a board it allows", example: "6"},
+		"Flooring MC max":    {says: "highest moisture content of a board it allows", example: "9"},
+		"Difference max":     {says: "most that boards and subfloor may differ", example: "2"},
+		"Air temp min":       {says: "lowest air temperature it allows", example: "60", metric: "16"},
+		"Air temp max":       {says: "highest air temperature it allows", example: "80", metric: "27"},
+		"Air RH min":         {says: "lowest humidity of the air it allows", example: "30"},
+		"Air RH max":         {says: "highest humidity of the air it allows", example: "55"},
+		"Surface temp max":   {says: "highest surface temperature of a heated floor it allows", example: "82", metric: "28"},
+		"Across coefficient": {says: "change of a board's width for each point of moisture content", example: "0.00365"},
+		"Data sheet":         {says: "title and date of the sheet the limits were read in", example: "plank laying sheet, 2025-05"},
+	}
+}

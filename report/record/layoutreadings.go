@@ -1,0 +1,130 @@
+package record
+
+// The notes of the tables that hold readings, and of those about them.
+
+func climateNotes() map[string]note {
+	return map[string]note{
+		"Climate": {says: "a short name; Areas names the climate by it", example: "C1"},
+		"Period":  {says: "a season, or a month: a row for each", example: "winter"},
+		"Temp":    {says: "mean temperature of the air in it", example: "70", metric: "21"},
+		"RH":      {says: "mean humidity of the air in it", example: "32"},
+		"From":    {says: "who says so", example: "designer, mechanical schedule, 2025-04"},
+	}
+}
+
+func instrumentNotes() map[string]note {
+	return map[string]note{
+		"Instrument":       {says: "a short name; the readings name the instrument by it", example: "M1"},
+		"Kind":             {says: "what it reads", example: "RH probe"},
+		"Maker and model":  {says: "who made it, and which it is", example: "reusable hole probe"},
+		"Serial":           {says: "its number", example: "R-0117"},
+		"Calibrated on":    {says: "day of the last calibration", example: "2025-09-15"},
+		"Due on":           {says: "day the next is due; blank is a year after the last", example: "2026-09-15"},
+		"Certificate":      {says: "number of the certificate", example: "CAL-2209"},
+		"Uncertainty":      {says: "expanded (k = 2), in the unit of its readings", example: "1.8"},
+		"Uncertainty temp": {says: "the same of its temperatures", example: "0.7", metric: "0.4"},
+	}
+}
+
+func instrumentCheckNotes() map[string]note {
+	return map[string]note{
+		"Checked at": {says: "day and time it was held to a standard", example: "2026-02-09 15:40"},
+		"Standard":   {says: "what it was held to; NaCl at 23 C fills a blank Expected", example: "NaCl at 23 C"},
+		"Expected":   {says: "what it should have read", example: "75.4"},
+		"Read":       {says: "what it did read", example: "75.8"},
+	}
+}
+
+func holeNotes() map[string]note {
+	return map[string]note{
+		"Hole":             {says: "your name for the hole; each reading of it is a row", example: "H1"},
+		"To exterior wall": {says: "from the hole to the nearest one", example: "2.5", metric: "0.8"},
+		"Thickness":        {says: "of the slab at the hole; blank is that of the area", example: "5", metric: "125"},
+		"Depth":            {says: "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces", example: "2", metric: "50"},
+		"Sealed at":        {says: "day and time the hole was lined and sealed", example: "2026-02-27 10:15"},
+		"RH":               {says: "humidity in the hole", example: "71.8"},
+		"Temp":             {says: "of the concrete in the hole", example: "65.7", metric: "18.7"},
+		"Discarded":        {says: "why the hole is not counted; a high reading is no reason", example: ""},
+	}
+}
+
+func dishNotes() map[string]note {
+	return map[string]note{
+		"Dish":       {says: "your name for the dish", example: "D1"},
+		"Set at":     {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
+		"Lifted at":  {says: "day and time it was lifted, 60 to 72 h later", example: "2026-03-02 04:00"},
+		"Start mass": {says: "of the dish when it was set", example: "30.1"},
+		"End mass":   {says: "of the dish when it was lifted", example: "34.1"},
+		"Test area":  {says: "concrete under the dome, less the dish", example: "0.449", metric: "417"},
+	}
+}
+
+func otherNotes() map[string]note {
+	return map[string]note{
+		"Test":       {says: "name of the test that a maker asks for", example: "water drop absorption"},
+		"Result":     {says: "what it gave", example: "145"},
+		"At least":   {says: "lowest result the maker allows", example: "30"},
+		"At most":    {says: "highest result the maker allows", example: "300"},
+		"Unit":       {says: "of the three numbers", example: "s"},
+		"Data sheet": {says: "title and date of the sheet that asks for it", example: "tile adhesive data sheet, 2025-01"},
+	}
+}
+
+func airNotes() map[string]note {
+	return map[string]note{
+		"Area": {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+		"Temp": {says: "temperature of the air", example: "70.9", metric: "21.6"},
+		"RH":   {says: "humidity of the air", example: "40.1"},
+	}
+}
+
+func woodNotes() map[string]note {
+	return map[string]note{
+		"Of":             {says: "what was read", example: "flooring"},
+		"Piece":          {says: "your name for the board or spot", example: "B1"},
+		"Lot":            {says: "the delivery that a board came with", example: "L1"},
+		"Method":         {says: "how it was read", example: "pin"},
+		"Reading":        {says: "moisture content as the meter showed it", example: "8.2"},
+		"Scale":          {says: "species, gravity or panel setting of the meter, or corrected", example: "white oak"},
+		"Species":        {says: "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the covering's", example: "white oak"},
+		"Wood temp":      {says: "temperature of the wood", example: "66", metric: "19"},
+		"Temp corrected": {says: "whether the meter corrected for it", example: "yes"},
+		"Set aside":      {says: "yes for a board that was culled; say why in the note", example: "no"},
+	}
+}
+
+func scanNotes() map[string]note {
+	return map[string]note{
+		"Reading": {says: "relative number of the meter; never a moisture content", example: "44"},
+		"Over":    {says: "bare, or the covering in place; blank is bare", example: "bare"},
+	}
+}
+
+func eventNotes() map[string]note {
+	return map[string]note{
+		"Area":  {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+		"At":    {says: "day and time it happened", example: "2026-02-12 11:30"},
+		"What":  {says: "what happened; wetted starts the tests anew", example: "other"},
+		"Words": {says: "what happened, in words", example: "building closed in"},
+	}
+}
+
+func photoNotes() map[string]note {
+	return map[string]note{
+		"File":     {says: "name of the picture", example: "a1-h1.jpg"},
+		"Taken at": {says: "day and time it was taken", example: "2026-03-02 09:11"},
+		"Of":       {says: "what it shows", example: "reading at hole H1"},
+	}
+}
+
+func signOffNotes() map[string]note {
+	return map[string]note{
+		"Role":     {says: "who signs", example: "installer"},
+		"Name":     {says: "name of who signs", example: "lead installer"},
+		"At":       {says: "day and time of signing", example: "2026-03-04 17:35"},
+		"Decision": {says: "accept or refuse the area, or waive checks", example: "accept"},
+		"Waives":   {says: "ids of the checks that are waived", example: ""},
+		"Paper":    {says: "where the signature itself is kept", example: "form F-12"},
+		"Words":    {says: "what was agreed", example: "read with the tester on site"},
+	}
+}

@@ -1,0 +1,37 @@
+package workbook
+
+import (
+	"time"
+
+	"firstboard/report"
+)
+
+// formWidths are columns wide enough for a finger, their header and what is
+// likely to be typed.
+func formWidths(f report.Form) []float64 {
+	var widths []float64
+	for _, field := range f.Fields {
+		widths = append(widths, max(headWidth(field.Header), fieldWidth(field)))
+	}
+	if f.Rows != nil {
+		widths = []float64{30, 48}
+	}
+	return widths
+}
+
+func fieldWidth(f report.Field) float64 {
+	const narrow, wide, spare = 11, 26, 4 // spare for the arrow of a list
+	switch {
+	case f.Takes.Kind == report.DayField:
+		return wideFor(span(time.DateOnly)+indent) + spare
+	case f.Takes.Kind == report.ClockField || f.Takes.Kind == report.ClockOrDayField:
+		return wideFor(span("2006-01-02 15:04")+indent) + spare
+	case f.Takes.Kind == report.NumberField:
+		return narrow
+	}
+	w := wideFor(span(f.Example) + indent)
+	for _, word := range f.Takes.Words {
+		w = max(w, wideFor(span(word)+indent))
+	}
+	return min(max(w+spare, narrow), wide)
+}

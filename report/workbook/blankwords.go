@@ -1,0 +1,82 @@
+package workbook
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report"
+)
+
+// says is what goes into a field.
+func says(f report.Field) string {
+	return strings.Join(append([]string{sentence(f.Says)}, allowance(f.Takes)...), " ")
+}
+
+// prompt is the same for the header of the field.
+func prompt(f report.Field) string {
+	if f.Must {
+		return "Must be filled in. " + says(f)
+	}
+	return says(f)
+}
+
+// warning is what a refused entry is answered with.
+func warning(t report.Takes) string {
+	switch {
+	case t.Of != "":
+		return fmt.Sprintf("That is not listed in %s. Choose one that is, or go on and list it there too.", t.Of)
+	case t.Kind == report.ClockField:
+		return "Write the day and the time, such as 2026-03-04 08:30. A day alone counts as midnight: go on only if it was."
+	}
+	s := strings.Join(allowance(t), " ")
+	if t.Words == nil {
+		s = "Write " + strings.ToLower(s[:1]) + s[1:]
+	}
+	return s + " Or leave the cell blank."
+}
+
+// allowance is what a field takes, in sentences.
+func allowance(t report.Takes) []string {
+	switch n := len(t.Words); {
+	case n > 0:
+		return []string{"Choose " + strings.Join(t.Words[:n-1], ", ") + " or " + t.Words[n-1] + "."}
+	case t.Kind == report.NumberField:
+		return numberAllowance(t)
+	case t.Kind == report.DayField:
+		return []string{"A day, such as 2026-03-04."}
+	case t.Kind == report.ClockField:
+		return []string{"Such as 2026-03-04 08:30."}
+	case t.Kind == report.ClockOrDayField:
+		return []string{"A day and a time, such as 2026-03-04 08:30, or a day alone for its end."}
+	}
+	return nil
+}
+
+func numberAllowance(t report.Takes) []string {
+	s := "A number"
+	switch {
+	case t.Span.Whole:
+		s = "A whole number from " + t.Span.Least.Decimal.String() + " to " + most(t.Span)
+	case t.Span.Most.Valid:
+		s += " from " + t.Span.Least.Decimal.String() + " to " + most(t.Span)
+	case t.Span.Above:
+		s += " above 0"
+	case t.Span.Least.Valid:
+		s += " from 0 up"
+	}
+	if t.None {
+		s += ", or none where the data sheet states none; blank where nobody looked"
+	}
+	if t.Span.Percent {
+		return []string{s + ".", "In percent: 84.7, not 0.847."}
+	}
+	return []string{s + "."}
+}
+
+// sentence begins with a capital and ends with a stop.
+func sentence(s string) string {
+	if s == "" {
+		return ""
+	}
+	return strings.ToUpper(s[:1]) + s[1:] + "."
+}
