@@ -51,7 +51,7 @@ func drawn(p report.Picture) string {
 }
 
 func TestNoPictureIsDrawnOfNothing(t *testing.T) {
-	if got := report.Judge(slabJob())[0].Pictures; len(got) != 0 {
+	if got := report.Pictures(slabJob(), slabJob().Areas[0]); len(got) != 0 {
 		t.Errorf("an area without a reading has the pictures %+v", got)
 	}
 }
@@ -175,7 +175,7 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 	}
 	seen := map[report.Shows]bool{}
 	for _, d := range report.Judge(rec.Job) {
-		for _, p := range d.Pictures {
+		for _, p := range report.Pictures(rec.Job, d.Area) {
 			seen[p.Shows] = true
 			for _, s := range p.Series {
 				for _, x := range s.Points {
@@ -186,7 +186,7 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 			}
 		}
 	}
-	for s := report.HoleReadings; s <= report.Plan; s++ {
+	for s := report.HoleReadings; s <= report.Positions; s++ {
 		if !seen[s] {
 			t.Errorf("no area has a picture of kind %d", s)
 		}
