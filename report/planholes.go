@@ -26,7 +26,7 @@ func (p *planner) surveyHoles() {
 		}
 		good = append(good, hole)
 		for _, h := range hole.Rows {
-			if h.SealedAt.Shown() {
+			if h.SealedAt.Shown() && f.ReadableFrom(h).After(p.sealed[hole.Name]) {
 				p.sealed[hole.Name] = f.ReadableFrom(h)
 			}
 		}

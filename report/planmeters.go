@@ -4,7 +4,11 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/slab"
 )
+
+// asker asks for a thing that several readings lack, once.
+type asker func(checks []string, do, what string)
 
 // meters asks for what the instruments lack: those behind the readings made,
 // and those for the readings to come.
@@ -16,21 +20,35 @@ func (p *planner) meters() {
 			p.ask(checks, do+what, what)
 		}
 	}
-	calibrated := func(id string) {
-		once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
-	}
-	for _, e := range p.rows {
+	p.metersUsed(once)
+	p.metersToCome(once)
+	p.probesUsed(once)
+	p.probesToCome()
+}
+
+func (once asker) calibrated(id string) {
+	once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
+}
+
+// metersUsed asks for what the instruments behind readings lack.
+func (p *planner) metersUsed(once asker) {
+	for _, e := range p.byMeter() {
 		meter, listed := p.Job.Instruments.Find(e.instrument)
 		switch {
 		case !listed && e.kind == airRow:
 			once([]string{"calibration"}, "write down ", "the instrument of the air's readings (Air, Instrument), from whoever kept the log")
 		case listed && !meter.CalibratedOn.Shown():
-			calibrated(meter.ID)
+			once.calibrated(meter.ID)
 		}
 		if listed && p.Job.Guarded && !p.Job.Instruments.U(meter.ID, evidence.None).Known {
 			once(uncertain(), "write down ", "the uncertainty of "+meter.ID+" (Instruments), from its certificate: acceptance is guarded")
 		}
 	}
+}
+
+// metersToCome asks for the instruments of the readings to come: one of each
+// kind, and none whose calibration will have lapsed.
+func (p *planner) metersToCome(once asker) {
 	for _, n := range p.needs() {
 		meters := p.metersOf(n.tool)
 		if len(meters) == 0 {
@@ -38,16 +56,23 @@ func (p *planner) meters() {
 		}
 		for _, m := range meters {
 			if !m.CalibratedOn.Shown() {
-				calibrated(m.ID)
+				once.calibrated(m.ID)
 			} else if due, _ := dueOn(m); p.Area.LayOn.Shown() && due < p.Area.LayOn.Day+evidence.Day(n.day) {
-				once([]string{"calibration"}, "", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
+				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
 			}
 		}
 	}
-	p.probesUsed(once)
-	p.probesToCome()
 }
 
+// byMeter are the judged rows in the order of their instruments.
+func (p *planner) byMeter() []entry {
+	rows := slices.Clone(p.rows)
+	slices.SortStableFunc(rows, func(a, b entry) int { return evidence.Order(a.instrument, b.instrument) })
+	return rows
+}
+
+// uncertain are the checks that count an uncertainty where acceptance is
+// guarded.
 func uncertain() []string {
 	return []string{
 		"slab-rh", "emission-rate", "slab-ph", "slab-cm", "other-tests", "heated-surface", "surface-dew",
@@ -80,23 +105,40 @@ func (p *planner) needs() []need {
 }
 
 // probesUsed asks for the checks that probes lack behind readings made.
-func (p *planner) probesUsed(once func(checks []string, do, what string)) {
+func (p *planner) probesUsed(once asker) {
+	var all []string
 	for _, hole := range p.Slab.JudgedHoles() {
-		if p.Slab.NoHoles != "" || !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
+		if !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
 			continue
 		}
 		for _, h := range hole.Rows {
-			for _, it := range p.probeItems(h) {
-				what := "the check of " + h.Instrument + " before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again"
-				if it.Place != h.Place {
-					what = it.Name + " in full (Instrument checks: " + it.Lack + "), from whoever made it"
-				}
-				if it.Lack != "" {
-					once([]string{"probe-check"}, "bring in ", what)
-				}
-			}
+			all = append(all, p.checksLacking(h)...)
 		}
 	}
+	slices.Sort(all)
+	for _, what := range all {
+		once([]string{"probe-check"}, "bring in ", what)
+	}
+}
+
+// checksLacking are the checks of a reading's probe that are not there, or not
+// whole, in words.
+func (p *planner) checksLacking(h slab.Hole) []string {
+	meter, _ := p.Job.Instruments.Find(h.Instrument)
+	if meter.Kind != evidence.Probe {
+		return nil
+	}
+	var all []string
+	for _, it := range p.probeItems(h) {
+		switch {
+		case it.Lack == "":
+		case it.Place == h.Place:
+			all = append(all, "the check of "+meter.ID+" before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again")
+		default:
+			all = append(all, it.Name+" in full (Instrument checks: "+it.Lack+"), from whoever made it")
+		}
+	}
+	return all
 }
 
 // probesToCome adds a check of each probe whose last one will be too old when

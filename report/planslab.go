@@ -3,7 +3,6 @@ package report
 import (
 	"slices"
 
-	"firstboard/report/evidence"
 	"firstboard/slab"
 )
 
@@ -16,43 +15,10 @@ func (p *planner) survey() {
 	p.surveySurfaces()
 }
 
-func (p *planner) surveyDishes() {
-	f := p.Slab
-	if f.NoDishes != "" || f.UnfitForDishes() != "" {
-		return
-	}
-	p.dishes = survey(p.Site, f.JudgedDishes(), look[slab.Dish]{
-		kind: slabRow, heat: true, entry: dishEntry, spoil: exposed,
-		read: func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
-		blank: func(d slab.Dish) []string {
-			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
-		},
-	})
-	asked, known := slab.HolesNeeded(f.Size)
-	if !known {
-		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
-	}
-	p.moreDishes = newNames("D", asked-len(p.dishes), names(p.dishes, always))
-}
-
 func always(thing) bool     { return true }
 func never[T any](T) string { return "" }
 
-// exposed says why a dish has to be set again: it lay too short or too long.
-func exposed(d slab.Dish) string {
-	if !d.SetAt.Shown() || !d.LiftedAt.Shown() {
-		return ""
-	}
-	for _, passed := range []evidence.Exact{
-		evidence.Hours(evidence.Shortest(d.SetAt, d.LiftedAt)), evidence.Hours(evidence.Longest(d.SetAt, d.LiftedAt)),
-	} {
-		if (evidence.Item{Value: passed, Limit: slab.Exposure()}).Breaks(evidence.Acceptance{}) {
-			return "it did not lie for " + slab.Exposure().String()
-		}
-	}
-	return ""
-}
-
+// surveySpots looks at the spots of pH and carbide, and at further tests.
 func (p *planner) surveySpots() {
 	f := p.Slab
 	if f.NoPH == "" {
@@ -193,44 +159,4 @@ func (p *planner) holeRows(t task) []PlannedRow {
 		rows = append(rows, p.row(t, name, note))
 	}
 	return rows
-}
-
-// setDishes adds the dishes: set on one day, lifted on another.
-func (p *planner) setDishes() {
-	t := task{
-		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
-		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
-	}
-	for _, d := range p.Slab.Dishes {
-		p.lift(t, d)
-	}
-	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
-	p.do(t)
-	which := slices.Concat(names(t.things, func(x thing) bool { return x.open || x.again != "" }), p.moreDishes)
-	if len(which) > 0 {
-		p.add(p.days.slab, t.checks, "lift "+t.named(which)+", "+slab.Exposure().String()+" after each was set, and weigh "+p.with(t.tool), "")
-	}
-}
-
-// lies says whether a dish is set and not lifted yet.
-func (p *planner) lies(x thing) bool {
-	return x.open && slices.ContainsFunc(p.Slab.Dishes, func(d slab.Dish) bool { return evidence.Same(d.Dish, x.name) && isSet(d) })
-}
-
-func isSet(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && !d.LiftedAt.Shown() }
-
-// lift adds the lifting of a dish that was set.
-func (p *planner) lift(t task, d slab.Dish) {
-	if p.Slab.NoDishes != "" || p.Slab.UnfitForDishes() != "" || !isSet(d) {
-		return
-	}
-	ends := slab.Exposure().Ends()
-	from, to := d.SetAt.Last.Add(evidence.Duration(ends[0])), d.SetAt.First.Add(evidence.Duration(ends[1]))
-	when := "from " + clock(from) + " to " + clock(to)
-	what := t.named([]string{d.Dish}) + " " + when + ", weighed " + p.with(t.tool)
-	day := p.days.slab
-	if p.Area.LayOn.Shown() {
-		day = p.dayOf(from)
-	}
-	p.add(day, t.checks, "lift "+what, "the lifting of "+what)
 }

@@ -66,8 +66,6 @@ func (p *planner) with(t tool) string {
 // do adds the steps of a task: things still to be made, those whose rows are
 // open, those to be measured again, and rows that lack something else.
 func (p *planner) do(t task) {
-	t.things = slices.Clone(t.things)
-	slices.SortStableFunc(t.things, func(a, b thing) int { return evidence.Order(a.name, b.name) })
 	if len(t.more) > 0 {
 		subject := t.count()
 		how := sentence(p.with(t.tool), t.until)

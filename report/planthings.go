@@ -66,13 +66,16 @@ func survey[T any](s Site, things []evidence.Judged[T], l look[T]) []thing {
 	return all
 }
 
+// firstOf is the first reason in the order of the alphabet, so that the order
+// of rows never matters; empty where there is none.
 func firstOf(reasons ...string) string {
+	first := ""
 	for _, r := range reasons {
-		if r != "" {
-			return r
+		if r != "" && (first == "" || r < first) {
+			first = r
 		}
 	}
-	return ""
+	return first
 }
 
 // spoilt says why a reading has to be taken again although it was made: it

@@ -106,11 +106,11 @@ func visitEnds(lot wood.Lot) time.Time {
 }
 
 func (p *planner) boardNames(lot string) []string {
-	var used []string
-	for _, r := range p.Wood.Of(wood.OfFlooring) {
-		if evidence.Same(r.Lot, lot) && !slices.ContainsFunc(used, func(u string) bool { return evidence.Same(u, r.Piece) }) {
-			used = append(used, r.Piece)
-		}
+	rows := of(p.Wood.Of(wood.OfFlooring), lot, func(r wood.Row) string { return r.Lot })
+	boards := evidence.Latest(rows, time.Time{}, func(r wood.Row) string { return r.Piece }, func(r wood.Row) evidence.Time { return r.ReadAt })
+	used := make([]string, len(boards))
+	for i, board := range boards {
+		used[i] = board.Name
 	}
 	return used
 }
