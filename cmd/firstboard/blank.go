@@ -94,8 +94,10 @@ func blankFolder(path string, b workbook.Blank) error {
 		return unsaved(path, err)
 	}
 	defer os.RemoveAll(temporary)
-	if err := save(blankTables(temporary, b)); err != nil {
-		return exit{exitUnsaved, fmt.Errorf("%s: %w", path, err)}
+	for _, t := range blankTables(temporary, b) {
+		if err := create(t); err != nil {
+			return unsaved(path, err)
+		}
 	}
 	if err := os.Chmod(temporary, 0o755); err != nil {
 		return unsaved(path, err)
@@ -104,6 +106,19 @@ func blankFolder(path string, b workbook.Blank) error {
 		return unsaved(path, err)
 	}
 	return nil
+}
+
+// create writes a file of a folder that nobody has seen yet.
+func create(t target) error {
+	f, err := os.Create(t.path)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	if err := t.write(f); err != nil {
+		return err
+	}
+	return f.Close()
 }
 
 // blankTables are the files of an empty record in a folder.
