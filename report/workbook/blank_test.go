@@ -170,6 +170,18 @@ func TestEveryHeaderOfABlankSaysWhatGoesThere(t *testing.T) {
 	}
 }
 
+// A spreadsheet calls a workbook damaged whose prompts are too long.
+func TestBlankRefusesAPromptThatNoSpreadsheetTakes(t *testing.T) {
+	b := sampleBlank()
+	for letters, ok := range map[int]bool{254: true, 255: false} { // a stop follows
+		b.Forms[1].Fields[1].Says = strings.Repeat("x", letters)
+		var out bytes.Buffer
+		if err := workbook.WriteBlank(&out, b); (err == nil) != ok || (out.Len() > 0) != ok {
+			t.Errorf("%d letters: %v, %d bytes", letters, err, out.Len())
+		}
+	}
+}
+
 // A column that takes names is text to its end, so that 007 stays 007.
 func TestBlankColumnsHaveTheirFormats(t *testing.T) {
 	f := openedBlank(t)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 	"time"
+	"unicode/utf16"
 
 	"github.com/xuri/excelize/v2"
 
@@ -73,6 +74,18 @@ func inputCheck(f report.Field, first string) *excelize.DataValidation {
 	}
 	check.SetError(style, promptTitle(f.Header), warning(t))
 	return check
+}
+
+// fits says whether a spreadsheet takes a check's words: it calls a workbook
+// damaged that has more of them.
+func fits(check *excelize.DataValidation) bool {
+	const most = 255
+	for _, s := range []*string{check.Prompt, check.Error, &check.Formula1} {
+		if s != nil && len(utf16.Encode([]rune(*s))) > most {
+			return false
+		}
+	}
+	return true
 }
 
 // escaped is a formula as XML holds it.

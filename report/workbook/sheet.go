@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"errors"
+	"fmt"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -83,6 +84,9 @@ func (s *sheet) close() error {
 		}
 	}
 	for _, c := range s.page.checks {
+		if !fits(c) {
+			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", c.Sqref)
+		}
 		if err := s.file.AddDataValidation(s.page.name, c); err != nil {
 			return err
 		}
