@@ -3,5 +3,6 @@
 // settle in it.
 //
 // It computes the target equilibrium moisture content from the service
-// climate. It does not forecast when a lot will have settled.
+// climate, and a service climate from a year of outdoor air. It does not
+// forecast when a lot will have settled.
 package acclimate

@@ -66,8 +66,8 @@ func surfaceDew(r Room) evidence.Finding {
 	return evidence.Weigh(items, r.Acceptance, noSurface)
 }
 
-// nearest is how far from a surface reading the air may have been read.
-const nearest = 2 * time.Hour
+// Nearest is how far from a surface reading the air may have been read.
+const Nearest = 2 * time.Hour
 
 // margins are the margins of a surface reading above the dew point of the air
 // rows nearest in time: of equally near ones the worst decides.
@@ -101,7 +101,7 @@ func (r Room) margins(s Surface) []evidence.Item {
 // AirNear are the air rows nearest in time to a surface reading, at most 2 h
 // away; untimed says that a row without a time may be nearer.
 func (r Room) AirNear(s Surface) (near []Air, untimed bool) {
-	best := nearest
+	best := Nearest
 	for _, a := range r.Air {
 		if !a.ReadAt.Shown() {
 			untimed = true

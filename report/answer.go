@@ -11,6 +11,7 @@ import (
 type Answer struct {
 	Tool   ToolAnswer   `json:"tool"`
 	Record RecordAnswer `json:"record"`
+	Seal   string       `json:"seal"`
 	Job    JobAnswer    `json:"job"`
 	Areas  []AreaAnswer `json:"areas"`
 }
@@ -55,6 +56,7 @@ type AreaAnswer struct {
 	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
 	Looks      []string        `json:"worthALook,omitempty"`
+	Missing    []MissingAnswer `json:"missing,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
 }
 
@@ -74,6 +76,13 @@ type WaiverAnswer struct {
 	Doubts []string `json:"doubts"`
 }
 
+// MissingAnswer is one thing that checks which stop the area still wait for, in
+// the order one would fetch them.
+type MissingAnswer struct {
+	What   string   `json:"what"`
+	Checks []string `json:"checks"`
+}
+
 // FindingAnswer is one finding.
 type FindingAnswer struct {
 	ID       string   `json:"id"`
@@ -89,8 +98,8 @@ type FindingAnswer struct {
 	Evidence []string `json:"evidence"`
 }
 
-// Answers puts decisions into their answer's shape. The caller adds tool and
-// record.
+// Answers puts decisions into their answer's shape. The caller adds tool,
+// record and seal.
 func Answers(j Job, decisions []Decision) Answer {
 	a := Answer{
 		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},
@@ -125,6 +134,9 @@ func (d Decision) answer() AreaAnswer {
 	}
 	for _, w := range d.Waivers {
 		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
+	}
+	for _, m := range d.Missing {
+		a.Missing = append(a.Missing, MissingAnswer(m))
 	}
 	a.Discarded = d.Discarded
 	for _, c := range d.Corrections {

@@ -69,10 +69,7 @@ func (s Site) calibrated(e entry, limit evidence.Limit) evidence.Item {
 }
 
 func daysLeft(it evidence.Item, meter evidence.Instrument, e entry) evidence.Item {
-	due, how := meter.CalibratedOn.Day+365, "365 days from its calibration"
-	if meter.DueOn.Shown() {
-		due, how = meter.DueOn.Day, "its due day"
-	}
+	due, how := dueOn(meter)
 	days := int(due - e.at.Day())
 	it.Says = fmt.Sprintf("instrument %s was used on %s, %s before %s, %s", meter.ID, e.at.Day(), inDays(days), due, how)
 	if days < 0 {
@@ -84,6 +81,14 @@ func daysLeft(it evidence.Item, meter evidence.Instrument, e entry) evidence.Ite
 	}
 	it.Value, it.Written = evidence.Whole(days), fmt.Sprint(days)
 	return it
+}
+
+// dueOn is the last day that a calibration covers, and what says so.
+func dueOn(meter evidence.Instrument) (due evidence.Day, how string) {
+	if meter.DueOn.Shown() {
+		return meter.DueOn.Day, "its due day"
+	}
+	return meter.CalibratedOn.Day + 365, "365 days from its calibration"
 }
 
 func inDays(n int) string { return evidence.Count(n, "day", "days") }

@@ -24,9 +24,10 @@ type Decision struct {
 	Signatures  []Signature
 	Discarded   []string // holes out of use, with their words
 	Corrections []Correction
-	Advice      []string // what the meters say together
-	Looks       []string // what is worth a second look
-	Items       []Item   // what a moisture report should hold
+	Advice      []string  // what the meters say together
+	Looks       []string  // what is worth a second look
+	Items       []Item    // what a moisture report should hold
+	Missing     []Missing // what checks that stop the area still wait for
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,

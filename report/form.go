@@ -50,8 +50,8 @@ type Span struct {
 	Percent     bool // above 0 to 1 is taken for a fraction of one, and refused
 }
 
-// Step is one of the things to do first with an empty record.
-type Step struct {
+// StartStep is one of the things to do first with an empty record.
+type StartStep struct {
 	Table string // empty where it is about none
 	Says  string
 }

@@ -12,6 +12,7 @@ import (
 
 // Both verdicts are drawn often, or the laws would say little.
 func TestDrawnRecordsGiveBothVerdicts(t *testing.T) {
+	t.Parallel()
 	seen := map[evidence.Verdict]int{}
 	records := rapid.Custom(spoilt)
 	for seed := range 60 {
@@ -27,6 +28,7 @@ func TestDrawnRecordsGiveBothVerdicts(t *testing.T) {
 // A good job must be able to reach GO: every made-up record that nothing
 // spoilt does, as read and guarded.
 func TestGoodRecordsReachGo(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		for _, d := range report.Judge(made(t)) {
 			if d.Verdict != evidence.Go {

@@ -190,6 +190,7 @@ func gained(before, after []report.Decision) string {
 
 // Both verdicts occur, or the laws below would hold of nothing.
 func TestLawsSeeBothVerdicts(t *testing.T) {
+	t.Parallel()
 	seen := map[evidence.Verdict]int{}
 	for _, j := range bases(t) {
 		for _, d := range report.Judge(j) {

@@ -69,26 +69,49 @@ func (s Site) inForce(what string, b evidence.Bound) LimitLine {
 	}
 }
 
-// unused are the numbers that products state and that do not govern, and the
-// words none.
+// unused are the numbers that products state and that do not govern, the words
+// none, and the cells that nobody looked up where one is expected.
 func (s Site) unused(what string, l evidence.Limit, limits []limitOf) []LimitLine {
 	var lines []LimitLine
 	for _, p := range s.stack.products() {
-		for _, of := range limits {
+		for i, of := range limits {
 			stated := of(p)
-			line := s.inForce(what, p.bound(of))
+			line := s.inForce(what+end(i, len(limits)), p.bound(of))
 			switch {
 			case stated.None:
 				line.Limit, line.Unit, line.Note = "none", "", "the data sheet states none"
+			case stated.Blank() && s.expected(what, p):
+				line.Cite, line.Note = evidence.Cite{}, "nobody looked it up"
 			case !stated.Number.Shown() || governs(l, line):
 				continue
 			default:
-				line.Note = "not used: another product's limit governs"
+				line.Note = "not used: another limit governs"
 			}
 			lines = append(lines, line)
 		}
 	}
 	return lines
+}
+
+// end is the word for one end of a limit that has two.
+func end(i, of int) string {
+	if of < 2 {
+		return ""
+	}
+	return [...]string{", at least", ", at most"}[i]
+}
+
+// expected says whether a data sheet of the product may be expected to speak of
+// a limit: any of the slab's, the covering of what lies under and over it. The
+// air's and the flooring's bounds are the maker's to state or not.
+func (s Site) expected(what string, p *Product) bool {
+	switch what {
+	case "slab relative humidity", "slab moisture emission", "slab pH", "slab carbide (CM)":
+		return true
+	case "subfloor moisture content", "flooring less subfloor", "heated surface":
+		return p == s.stack.covering
+	}
+	return false
 }
 
 func governs(l evidence.Limit, line LimitLine) bool {

@@ -117,7 +117,7 @@ func checkAge(name string, h slab.Hole, c InstrumentCheck) evidence.Item {
 func agreement(c InstrumentCheck) evidence.Item {
 	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("2", evidence.RH)})
 	it := evidence.Item{Name: "the check of " + c.Instrument + " at " + c.CheckedAt.Written, Limit: limit, Place: c.Place}
-	expected, from := c.expectation()
+	expected, from := c.Expectation()
 	if !expected.Shown() || !c.Read.Shown() {
 		it.Lack = "no expected or no read value"
 		return it
@@ -128,10 +128,10 @@ func agreement(c InstrumentCheck) evidence.Item {
 	return it
 }
 
-// expectation is what the check should have read: as typed, or, where that is
+// Expectation is what the check should have read: as typed, or, where that is
 // blank and the standard names a saturated salt ("NaCl at 23 C"), its fixed
 // point rounded to 0.01, and where it is from.
-func (c InstrumentCheck) expectation() (expected evidence.Reading, from string) {
+func (c InstrumentCheck) Expectation() (expected evidence.Reading, from string) {
 	if c.Expected.Shown() {
 		return c.Expected, ""
 	}

@@ -46,7 +46,7 @@ const (
 // Concerning is the table with the rows of one area, and those of the whole
 // site, where it has a column of areas; else the table as it is.
 func (t Table) Concerning(area string) Table {
-	column := slices.IndexFunc(t.Header, func(h string) bool { return evidence.Same(h, "Area") })
+	column := t.column("Area")
 	if column < 0 {
 		return t
 	}
@@ -58,4 +58,50 @@ func (t Table) Concerning(area string) Table {
 		return text != "" && !evidence.Same(text, area)
 	})
 	return t
+}
+
+// With is the table with rows below its last one, each an entry for each of
+// the columns named, as a person would type it. A column that the table lacks
+// is added at its end. The table itself is left as it was.
+func (t Table) With(columns []string, rows ...[]string) Table {
+	old := len(t.Header)
+	t.Header = slices.Clone(t.Header)
+	at := make([]int, len(columns))
+	for i, name := range columns {
+		if at[i] = t.column(name); at[i] < 0 {
+			at[i] = len(t.Header)
+			t.Header = append(t.Header, name)
+		}
+	}
+	t.Rows = t.widened(old)
+	next := 2
+	if n := len(t.Rows); n > 0 {
+		next = t.Rows[n-1].Number + 1
+	}
+	for i, entries := range rows {
+		cells := make([]Cell, len(t.Header))
+		for k, text := range entries {
+			if text != "" {
+				cells[at[k]] = Cell{Kind: TextCell, Text: text}
+			}
+		}
+		t.Rows = append(t.Rows, TableRow{Number: next + i, Cells: cells})
+	}
+	return t
+}
+
+// widened are the rows, with a blank for each column beyond the old ones.
+func (t Table) widened(old int) []TableRow {
+	rows := slices.Clone(t.Rows)
+	if len(t.Header) == old {
+		return rows
+	}
+	for i, r := range rows {
+		rows[i].Cells = append(slices.Clip(r.Cells), make([]Cell, len(t.Header)-len(r.Cells))...)
+	}
+	return rows
+}
+
+func (t Table) column(name string) int {
+	return slices.IndexFunc(t.Header, func(h string) bool { return evidence.Same(h, name) })
 }

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"slices"
 
 	"firstboard/report/evidence"
@@ -86,4 +87,15 @@ func (d Decision) Says() string {
 		return string(d.Verdict) + ", laid under waiver"
 	}
 	return string(d.Verdict) + ", " + d.Why
+}
+
+// Tally is how many of the decisions are GO, in words.
+func Tally(all []Decision) string {
+	n := 0
+	for _, d := range all {
+		if d.Verdict == evidence.Go {
+			n++
+		}
+	}
+	return fmt.Sprintf("%d of %s GO", n, evidence.Count(len(all), "area", "areas"))
 }

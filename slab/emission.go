@@ -52,13 +52,22 @@ func (f Floor) JudgedDishes() []evidence.Judged[Dish] {
 const noDish = "no dish was set"
 
 func (f Floor) onDishes(judge func(dishes []evidence.Judged[Dish]) evidence.Finding) evidence.Finding {
-	switch {
-	case f.NoDishes != "":
+	if f.NoDishes != "" {
 		return evidence.Unneeded("%s", f.NoDishes)
-	case f.MadeOf == Lightweight || f.MadeOf == Gypsum || f.MadeOf == CalciumSulphate:
-		return evidence.Unshown("the slab is %s: dishes are a method for normal concrete; ask the covering's maker which test to use", f.MadeOf)
+	}
+	if unfit := f.UnfitForDishes(); unfit != "" {
+		return evidence.Unshown("%s", unfit)
 	}
 	return judge(f.JudgedDishes())
+}
+
+// UnfitForDishes says why the slab cannot be judged by dishes, empty where it
+// can.
+func (f Floor) UnfitForDishes() string {
+	if f.MadeOf == Lightweight || f.MadeOf == Gypsum || f.MadeOf == CalciumSulphate {
+		return "the slab is " + f.MadeOf + ": dishes are a method for normal concrete; ask the covering's maker which test to use"
+	}
+	return ""
 }
 
 func enoughDishes(f Floor) evidence.Finding {
@@ -69,13 +78,18 @@ func enoughDishes(f Floor) evidence.Finding {
 	})
 }
 
-// exposure weighs the least and the most time that a dish can have lain, which
-// differ only where clocks went back.
-func exposure(f Floor) evidence.Finding {
-	limit := evidence.Limit{
+// Exposure is how long a dish lies on the slab: 60 to 72 h (ASTM F1869).
+func Exposure() evidence.Limit {
+	return evidence.Limit{
 		Least: evidence.Bound{Number: evidence.Typed("60", evidence.Hour)},
 		Most:  evidence.Bound{Number: evidence.Typed("72", evidence.Hour)},
 	}
+}
+
+// exposure weighs the least and the most time that a dish can have lain, which
+// differ only where clocks went back.
+func exposure(f Floor) evidence.Finding {
+	limit := Exposure()
 	return f.onDishes(func(dishes []evidence.Judged[Dish]) evidence.Finding {
 		least := evidence.Items(dishes, dishTime, exposed(limit, evidence.Shortest))
 		most := evidence.Items(dishes, dishTime, exposed(limit, evidence.Longest))

@@ -2,6 +2,7 @@ package slab
 
 import (
 	"fmt"
+	"time"
 
 	"github.com/shopspring/decimal"
 
@@ -76,13 +77,22 @@ func HolesNeeded(size evidence.Reading) (n int, known bool) {
 // onHoles answers a check of the hole method, where it applies and the slab
 // is one that the method is made for.
 func (f Floor) onHoles(judge func(holes []evidence.Judged[Hole]) evidence.Finding) evidence.Finding {
-	switch {
-	case f.NoHoles != "":
+	if f.NoHoles != "" {
 		return evidence.Unneeded("%s", f.NoHoles)
-	case f.MadeOf == Gypsum || f.MadeOf == CalciumSulphate:
-		return evidence.Unshown("the slab is %s: probes in holes are a method for concrete; ask the covering's maker which test to use", f.MadeOf)
+	}
+	if unfit := f.UnfitForHoles(); unfit != "" {
+		return evidence.Unshown("%s", unfit)
 	}
 	return judge(f.JudgedHoles())
+}
+
+// UnfitForHoles says why the slab cannot be judged by probes in holes, empty
+// where it can.
+func (f Floor) UnfitForHoles() string {
+	if f.MadeOf == Gypsum || f.MadeOf == CalciumSulphate {
+		return "the slab is " + f.MadeOf + ": probes in holes are a method for concrete; ask the covering's maker which test to use"
+	}
+	return ""
 }
 
 const noHole = "no hole was read"
@@ -102,10 +112,15 @@ func edgeHole(f Floor) evidence.Finding {
 	return f.onHoles(nearWall)
 }
 
+// NearWall is how far from an exterior wall one hole may lie: 3 ft.
+func NearWall() evidence.Limit {
+	return evidence.AtMost(evidence.Bound{Number: evidence.Typed("3", evidence.Foot)})
+}
+
 // nearWall asks for one hole of which every judged row is near the wall; a
 // hole whose distance is not known may be the one.
 func nearWall(holes []evidence.Judged[Hole]) evidence.Finding {
-	near := evidence.AtMost(evidence.Bound{Number: evidence.Typed("3", evidence.Foot)})
+	near := NearWall()
 	best := evidence.Finding{Reason: noHole}.Against(near)
 	for i, hole := range holes {
 		items := evidence.Items([]evidence.Judged[Hole]{hole}, holeTime, func(name string, h Hole) evidence.Item {
@@ -144,7 +159,7 @@ func holeDepth(f Floor) evidence.Finding {
 			if !thick.Shown() {
 				thick = f.Thickness
 			}
-			it := evidence.Measure("hole "+name, h.Depth, f.depthRange(thick))
+			it := evidence.Measure("hole "+name, h.Depth, f.DepthRange(thick))
 			it.Says = fmt.Sprintf("hole %s is %s deep in %s of slab", name, h.Depth, thick)
 			if !h.Depth.Shown() {
 				it.Lack = "no depth"
@@ -166,7 +181,9 @@ func Depth(thickness decimal.Decimal, twoFaces bool) decimal.Decimal {
 	return thickness.Mul(decimal.New(40, -2))
 }
 
-func (f Floor) depthRange(thick evidence.Reading) evidence.Limit {
+// DepthRange is the depth of a hole in a slab of that thickness, with the
+// tolerance either side; no limit where the thickness is blank.
+func (f Floor) DepthRange(thick evidence.Reading) evidence.Limit {
 	if !thick.Shown() {
 		return evidence.Limit{}
 	}
@@ -192,6 +209,11 @@ func eighthInch(unit evidence.Unit) decimal.Decimal {
 		return decimal.New(3175, -6)
 	}
 	return decimal.New(125, -3)
+}
+
+// ReadableFrom is when a sealed hole may be read at the earliest.
+func (f Floor) ReadableFrom(h Hole) time.Time {
+	return h.SealedAt.Last.Add(evidence.Duration(f.Wait.Number.Exact()))
 }
 
 func holeWait(f Floor) evidence.Finding {

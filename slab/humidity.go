@@ -42,6 +42,18 @@ func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
 	return items
 }
 
+// Unreplaced names the discarded holes beside which another hole must still be
+// sealed and read, within 3 ft.
+func (f Floor) Unreplaced() []string {
+	var names []string
+	for _, it := range f.unreplaced(f.JudgedHoles()) {
+		if !slices.Contains(names, it.Name) {
+			names = append(names, it.Name)
+		}
+	}
+	return names
+}
+
 func replaced(out Hole, holes []evidence.Judged[Hole]) bool {
 	return slices.ContainsFunc(holes, func(hole evidence.Judged[Hole]) bool {
 		return len(hole.Rows) > 0 && !slices.ContainsFunc(hole.Rows, func(h Hole) bool {

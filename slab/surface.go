@@ -45,7 +45,7 @@ func slabPH(f Floor) evidence.Finding {
 		it.U = f.Instruments.U(r.Instrument, evidence.PH)
 		return it
 	})
-	return few(evidence.Weigh(items, f.Acceptance, "no pH was read").Against(f.PH), usable, 2)
+	return few(evidence.Weigh(items, f.Acceptance, "no pH was read").Against(f.PH), usable, PHSpots)
 }
 
 func slabCM(f Floor) evidence.Finding {
@@ -63,11 +63,19 @@ func slabCM(f Floor) evidence.Finding {
 	if !f.Size.Shown() && weighed.Outcome == evidence.Met {
 		weighed.Outcome, weighed.Reason = evidence.NotShown, "how many spots are needed cannot be told: the area's size is not recorded"
 	}
-	needed := 2
-	if f.Size.Shown() && f.Size.In(evidence.SquareM).Cmp(evidence.Whole(50)) > 0 {
-		needed = 3
+	return few(weighed, usable, CarbidesNeeded(f.Size))
+}
+
+// PHSpots is how many spots of a slab are read for pH (practice).
+const PHSpots = 2
+
+// CarbidesNeeded is how many spots are sampled for carbide: 2, or 3 above 50 m2
+// (practice). A blank size asks for 2 at least.
+func CarbidesNeeded(size evidence.Reading) int {
+	if size.Shown() && size.In(evidence.SquareM).Cmp(evidence.Whole(50)) > 0 {
+		return 3
 	}
-	return few(weighed, usable, needed)
+	return 2
 }
 
 // few turns a finding that was met on too few spots to one that is not shown.

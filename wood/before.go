@@ -17,7 +17,7 @@ func (f Floor) MeanBefore(lot Lot) Span {
 	}
 	var earlier []Row
 	for _, r := range rows {
-		if r.ReadAt.Shown() && first.Shown() && first.First.Sub(r.ReadAt.First) >= visit {
+		if r.ReadAt.Shown() && first.Shown() && first.First.Sub(r.ReadAt.First) >= Visit {
 			earlier = append(earlier, r)
 		}
 	}

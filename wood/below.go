@@ -31,7 +31,7 @@ func belowDry(f Floor) evidence.Finding {
 		items[i].U = nil
 	}
 	joists := evidence.Weigh(items, evidence.Acceptance{}, "no joist was read").Against(limit)
-	return evidence.Worst(joists, f.tally(f.Pieces(OfJoist), 5, "joist", "joists"), f.ground())
+	return evidence.Worst(joists, f.tally(f.Pieces(OfJoist), PerJoist, "joist", "joists"), f.ground())
 }
 
 // ground asks whether the ground of a crawl space is covered.

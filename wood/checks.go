@@ -78,6 +78,15 @@ func DefaultDifference(face evidence.Reading, solid bool) evidence.Bound {
 	return evidence.Bound{Number: evidence.Typed(points, evidence.Points), Cite: cite}
 }
 
+// How many pieces are read on each 1000 ft2, and how many boards of each lot
+// where there are several.
+const (
+	PerFlooring = 40
+	PerSubfloor = 20
+	PerJoist    = 5
+	EachLot     = 10
+)
+
 // Needed is the number of pieces for an area at so many per 1000 ft2, never
 // fewer than 3. Known is false for a blank size.
 func Needed(size evidence.Reading, per1000 int) (n int, known bool) {
@@ -97,7 +106,7 @@ func enoughSubfloor(f Floor) evidence.Finding {
 	if f.NoSubfloor != "" {
 		return evidence.Unneeded("%s", f.NoSubfloor)
 	}
-	return f.tally(f.Pieces(OfSubfloor), 20, "subfloor piece", "subfloor pieces")
+	return f.tally(f.Pieces(OfSubfloor), PerSubfloor, "subfloor piece", "subfloor pieces")
 }
 
 func (f Floor) tally(things []evidence.Judged[Row], per1000 int, one, many string) evidence.Finding {
@@ -178,7 +187,7 @@ func enoughBoards(f Floor) evidence.Finding {
 			each = append(each, f.enoughOfLot(lot))
 		}
 	}
-	return evidence.Worst(append([]evidence.Finding{f.tally(all, 40, "board", "boards")}, each...)...)
+	return evidence.Worst(append([]evidence.Finding{f.tally(all, PerFlooring, "board", "boards")}, each...)...)
 }
 
 // lost are the boards of a lot that were read before it was wetted, without
@@ -190,7 +199,7 @@ func (f Floor) lost(lot Lot) []evidence.Judged[Row] {
 
 func (f Floor) enoughOfLot(lot Lot) evidence.Finding {
 	usable, unusable := evidence.TallyOf(lot.Boards, f.counts)
-	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, 10, true), Value: strconv.Itoa(usable), Limit: "10", Unit: evidence.Pieces}
+	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, EachLot, true), Value: strconv.Itoa(usable), Limit: strconv.Itoa(EachLot), Unit: evidence.Pieces}
 	enough.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
 	enough.Cite = evidence.Cite{Source: "10 of each lot: common practice, no source", Standing: evidence.Practice}
 	enough.Evidence = evidence.Rows(lot.Boards, func(r Row) evidence.Place { return r.Place })

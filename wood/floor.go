@@ -39,8 +39,8 @@ type Lot struct {
 	Unexplained int
 }
 
-// visit is how far back from its latest row a visit reaches.
-const visit = 72 * time.Hour
+// Visit is how far back from its latest row a visit reaches.
+const Visit = 72 * time.Hour
 
 func pieceName(r Row) string       { return r.Piece }
 func lotName(r Row) string         { return r.Lot }
@@ -99,6 +99,6 @@ func culled(r Row) bool { return r.SetAside && r.ReadAt.Shown() }
 // time, which may belong to it.
 func within(rows []Row, last evidence.Time) []Row {
 	return slices.DeleteFunc(slices.Clone(rows), func(r Row) bool {
-		return r.ReadAt.Shown() && last.First.Sub(r.ReadAt.First) > visit
+		return r.ReadAt.Shown() && last.First.Sub(r.ReadAt.First) > Visit
 	})
 }

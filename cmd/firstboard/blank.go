@@ -144,7 +144,7 @@ func writeForm(w io.Writer, f report.Form) error {
 	return csv.NewWriter(w).WriteAll(rows)
 }
 
-func writeReadMe(w io.Writer, steps []report.Step) error {
+func writeReadMe(w io.Writer, steps []report.StartStep) error {
 	all := "What one wood floor on a slab needs, in this order:\n\n"
 	for i, s := range steps {
 		line := strconv.Itoa(i+1) + ". "

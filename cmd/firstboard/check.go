@@ -37,10 +37,17 @@ func checkCommand() *cli.Command {
 	}
 }
 
-// judged is a record with its decisions.
+// judged is a record with its decisions and their seal.
 type judged struct {
 	record.Record
 	decisions []report.Decision
+	seal      report.Seal
+}
+
+// sealed is a record with these decisions, sealed.
+func sealed(rec record.Record, decisions []report.Decision) judged {
+	answer := report.Answers(rec.Job, decisions)
+	return judged{rec, decisions, report.SealOf(madeWith(), report.Rules(), rec.Tables, answer)}
 }
 
 func check(c *cli.Context) error {
@@ -60,7 +67,7 @@ func check(c *cli.Context) error {
 	if err != nil {
 		return exit{exitUnusable, err}
 	}
-	j := judged{rec, report.Judge(rec.Job)}
+	j := sealed(rec, report.Judge(rec.Job))
 	targets, err := j.targets(c)
 	if err != nil {
 		return err
@@ -159,27 +166,31 @@ func fileNames(decisions []report.Decision) []string {
 // book is all that the decision workbook shows.
 func (j judged) book() workbook.Book {
 	return workbook.Book{
-		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: toolName + " " + version,
+		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
 		Tables: j.Tables, Decisions: j.decisions,
 		Catalogue: report.Rules(), Limits: report.LimitLines(j.Job), Cautions: report.Cautions(),
 	}
 }
 
-// only is the same record with what concerns one area.
+// only is the same record with what concerns one area. Its tables stay whole
+// where their part would be judged otherwise.
 func (j judged) only(d report.Decision) judged {
-	j.Job.Areas, j.decisions = []report.Area{d.Area}, []report.Decision{d}
-	tables := slices.Clone(j.Tables)
-	for i, t := range tables {
-		tables[i] = t.Concerning(d.Area.ID)
+	part := j.Record
+	part.Job.Areas = []report.Area{d.Area}
+	if j.Job.StandsAlone(d) {
+		part.Tables = slices.Clone(part.Tables)
+		for i, t := range part.Tables {
+			part.Tables[i] = t.Concerning(d.Area.ID)
+		}
 	}
-	j.Tables = tables
-	return j
+	return sealed(part, []report.Decision{d})
 }
 
 func (j judged) writeJSON(w io.Writer) error {
 	a := report.Answers(j.Job, j.decisions)
 	a.Tool = report.ToolAnswer{Name: toolName, Version: version}
 	a.Record = report.RecordAnswer{Name: j.Name, SHA256: j.SHA256, NotRead: append([]string{}, j.NotRead...)}
+	a.Seal = j.seal.String()
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
@@ -197,6 +208,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	if len(j.NotRead) > 0 {
 		fmt.Fprint(w, wrap("not read: "+strings.Join(j.NotRead, ", "), ""))
 	}
+	fmt.Fprintln(w, "seal: "+j.seal.String())
 	for _, t := range targets {
 		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
 			return errors.New("standard output: cannot be written")

@@ -17,6 +17,9 @@ const (
 	version  = "0.1.0"
 )
 
+// madeWith is the tool with its version.
+func madeWith() string { return toolName + " " + version }
+
 // Exit codes.
 const (
 	exitGo       = 0 // every area may be laid
@@ -58,7 +61,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return exitUnsaved
 	case err == nil:
 		return exitGo
-	case errors.Is(err, noGo):
+	case errors.Is(err, noGo), errors.Is(err, altered):
 		return exitNoGo
 	case errors.As(err, &e):
 		fmt.Fprintln(stderr, err)
@@ -91,7 +94,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Writer:          stdout,
 		ErrWriter:       stderr,
 		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), blankCommand(), rulesCommand(), calcCommand(), completionCommand()},
+		Commands:        []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
 		Action:          noCommand,
 		OnUsageError:    usage,
 		ExitErrHandler:  func(*cli.Context, error) {},

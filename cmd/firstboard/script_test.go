@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"unicode/utf16"
 
 	"github.com/rogpeppe/go-internal/testscript"
 )
@@ -29,8 +30,13 @@ func TestMain(m *testing.M) {
 //	finding CHECK OUTCOME [value V] [limit L] [unit U] [standing S] [says TEXT]...
 //	verdict VERDICT [WHY]          of the only area of job, as it stands now
 //	condition TEXT                 a condition that the area carries
+//	weather FILE.epw [LINES]       a weather file of an invented place, or its first lines
 //	exits CODE COMMAND...          run a command that ends with that exit code
 //	leftovers NAME...              nothing else stands in the work folder
+//	utf16 FILE                     write a text file anew as UTF-16, marked
+//	keep NAME EXPRESSION           what its group finds on standard output, as $NAME
+//	cell FILE SHEET TEXT VALUE     set the first cell of a workbook that shows TEXT, or one by its address
+//	without FILE SHEET             delete a sheet of a workbook
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -49,8 +55,13 @@ func TestScripts(t *testing.T) {
 			"finding":   cmdFinding,
 			"verdict":   cmdVerdict,
 			"condition": cmdCondition,
+			"weather":   cmdWeather,
 			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
+			"utf16":     cmdUTF16,
+			"keep":      cmdKeep,
+			"cell":      cmdCell,
+			"without":   cmdWithout,
 		},
 	})
 }
@@ -168,4 +179,13 @@ func cmdLeftovers(ts *testscript.TestScript, neg bool, want []string) {
 	if !slices.Equal(got, want) {
 		ts.Fatalf("%s", fmt.Sprintf("the folder holds %q, want %q", got, want))
 	}
+}
+
+func cmdUTF16(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 1, "utf16 FILE")
+	wide := []byte("\xff\xfe")
+	for _, r := range utf16.Encode([]rune(ts.ReadFile(a[0]))) {
+		wide = append(wide, byte(r), byte(r>>8))
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(a[0]), wide, 0o644))
 }

@@ -7,6 +7,7 @@ import (
 	"unicode/utf8"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 )
 
 const columns = 80
@@ -57,16 +58,26 @@ func headline(d report.Decision) string {
 	return head + ": " + strings.Join(d.Blocking(), ", ")
 }
 
+// details are what stands in an area's way: limits broken, then what is still
+// missing in the order one would fetch it, then whatever else is not shown; and
+// what its verdict rests on.
 func details(d report.Decision, settings []report.Setting) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
 		lines = append(lines, "to go on after that day read again: "+strings.Join(d.ReRead, ", "))
 	}
-	for _, f := range d.Findings {
-		if f.Blocks() {
-			lines = append(lines, f.ID+" "+f.Outcome.String()+": "+f.Reason)
+	blocked := func(holds func(evidence.Finding) bool) {
+		for _, f := range d.Findings {
+			if f.Blocks() && holds(f) {
+				lines = append(lines, f.ID+" "+f.Outcome.String()+": "+f.Reason)
+			}
 		}
 	}
+	blocked(func(f evidence.Finding) bool { return f.Outcome == evidence.NotMet })
+	for _, m := range d.Missing {
+		lines = append(lines, "still missing: "+m.What)
+	}
+	blocked(func(f evidence.Finding) bool { return f.Outcome != evidence.NotMet && !d.Awaits(f.ID) })
 	for _, c := range d.Conditions {
 		lines = append(lines, "condition: "+c)
 	}

@@ -11,4 +11,8 @@
 // cells in one pass over the XML of each table's sheet, because a sheet that
 // is cut short may lack just the row that fails; whatever is damaged refuses
 // the file with one clear error.
+//
+// It reads two more kinds of file on the way to a record: the export of a
+// logger or meter, and an open weather file. And it writes a record's tables
+// as CSV.
 package record

@@ -81,7 +81,7 @@ func tableOfFile(file string) string {
 	return ""
 }
 
-// fileOf is the name of a table's file.
+// fileOf is the file name of a table: slab-rh.csv.
 func fileOf(table string) string {
 	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
 }

@@ -33,7 +33,15 @@ func bracket(u evidence.Unit) string {
 // folded is the text of a bracket as units are compared: °F is f, sq ft is
 // ft2.
 func folded(unit string) string {
-	unit = strings.NewReplacer(" ", "", "°", "", "º", "", "²", "2").Replace(evidence.Key(unit))
+	unit = strings.Map(func(r rune) rune {
+		switch r {
+		case ' ', '°', 'º':
+			return -1
+		case '²':
+			return '2'
+		}
+		return r
+	}, evidence.Key(unit))
 	if rest, square := strings.CutPrefix(unit, "sq"); square {
 		return rest + "2"
 	}

@@ -4,8 +4,8 @@ import "firstboard/report"
 
 // FirstSteps are the tables that a small job needs, one wood floor on a slab,
 // in the order to fill them in.
-func FirstSteps() []report.Step {
-	return []report.Step{
+func FirstSteps() []report.StartStep {
+	return []report.StartStep{
 		{Table: "Job", Says: "Name the job. The rest of the entries may stay blank."},
 		{Table: "Products", Says: "A row for the covering, and for an adhesive or a membrane. A limit is the data sheet's number, none where it states none, blank where nobody looked."},
 		{Table: "Climates", Says: "A row for each season the floor will live through: temperature, humidity, and who says so."},

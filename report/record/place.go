@@ -31,6 +31,10 @@ func (p Place) String() string {
 // Row is the table the place lies in and the number of its row there.
 func (p Place) Row() (table string, number int) { return p.Table, p.Number }
 
+// Cell is the table the place lies in, and the numbers of its row and column
+// there; column 0 for a whole row.
+func (p Place) Cell() (table string, row, column int) { return p.Table, p.Number, p.Column }
+
 // Fault is one thing to mend in a record: where, and what to write instead.
 type Fault struct {
 	Place  Place

@@ -31,22 +31,43 @@ func Read(path string) (Record, error) {
 	if err != nil {
 		return Record{}, err
 	}
-	d := newDecoder()
-	rec := Record{Name: from.name, SHA256: from.sum, NotRead: from.notRead}
-	for order, s := range schemas() {
-		if src := from.tables[s.title()]; src != nil {
-			d.read(order, s, src)
-			rec.Tables = append(rec.Tables, src.Table)
-		}
-	}
-	if from.tables["Areas"].blank() {
-		return Record{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", rec.Name, ErrNoArea, from.emptyToo())
-	}
-	rec.Job, err = d.finish()
+	return from.decoded()
+}
+
+// decoded is the record, its tables settled by the schemas.
+func (o origin) decoded() (rec Record, err error) {
+	rec = Record{Name: o.name, SHA256: o.sum, NotRead: o.notRead}
+	rec.Tables, rec.Job, err = o.decode()
 	if err != nil {
 		return Record{}, err
 	}
 	return rec, nil
+}
+
+// decode is what the tables hold, as they stand and as a job.
+func (o *origin) decode() ([]report.Table, report.Job, error) {
+	d := newDecoder()
+	for order, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			d.read(order, s, src)
+		}
+	}
+	if o.tables["Areas"].blank() {
+		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", o.name, ErrNoArea, o.emptyToo())
+	}
+	job, err := d.finish()
+	return o.known(), job, err
+}
+
+// known are the tables in the design's order.
+func (o *origin) known() []report.Table {
+	var tables []report.Table
+	for _, s := range schemas() {
+		if src := o.tables[s.title()]; src != nil {
+			tables = append(tables, src.Table)
+		}
+	}
+	return tables
 }
 
 // origin is a record before it is decoded: its tables by name.

@@ -8,6 +8,7 @@ import (
 // schema is what the decoder knows of a table.
 type schema interface {
 	title() string
+	heads() []column[any]
 	read(d *decoder, src *source)
 	form(s System) report.Form
 }
@@ -67,6 +68,15 @@ type bound[T any] struct {
 }
 
 func (t table[T]) title() string { return t.name }
+
+// heads are the columns without the way they are read.
+func (t table[T]) heads() []column[any] {
+	heads := make([]column[any], len(t.columns))
+	for i, c := range t.columns {
+		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key}
+	}
+	return heads
+}
 
 func (t table[T]) read(d *decoder, src *source) {
 	columns := t.header(d, src)

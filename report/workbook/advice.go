@@ -76,6 +76,6 @@ func wide(t tone, held, what, asked, standing, lacks string) row {
 		{value: what, look: l, across: 3},
 		{value: asked, look: l, across: 3},
 		{value: lacks, look: l},
-		{value: standing, look: l},
+		{value: standing, look: l, across: 2},
 	}}
 }

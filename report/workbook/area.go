@@ -7,27 +7,40 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/live"
 )
 
 func areaWidths() []float64 {
-	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10}
+	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10, 13}
 }
 
 // placeWidth is that of a column of places.
 const placeWidth = 23
 
-// areaPage is one area: what was decided, and every check behind it.
-func areaPage(b Book, d report.Decision, t titles, name string) page {
+// areaPage is one area: what was decided, and every check behind it. Verdict,
+// values and outcomes are formulas over the area's working.
+func areaPage(b Book, d report.Decision, t titles, name string, w live.Working, pictures pictured) page {
 	rows := areaHead(b, d)
 	rows = append(rows, header("Check", "Asks", "Outcome", "Counts as", "Value", "Limit", "Unit",
-		"Reason", "Evidence", "Source", "Standing"))
+		"Reason", "Evidence", "Source", "Standing", "Worked out"))
 	head := len(rows)
 	for _, f := range d.Findings {
-		rows = append(rows, findingRow(f, t))
+		rows = append(rows, findingRow(f, t, w.Of(f.ID)))
 	}
-	rows = append(rows, adviceRows(d)...)
-	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head}
+	v := verdict{d, head + 1, len(rows)}
+	rows[verdictRow-1].cells[0].formula = v.formula()
+	rows[standingRow-1].cells[0].formula, rows[standingRow-1].cells[0].value = v.standing()
+	drawn, charts := pictures(len(rows), areaWidths())
+	rows = append(append(rows, drawn...), adviceRows(d)...)
+	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head, tints: v.tints(), charts: charts}
 }
+
+// Rows of an area's sheet that others refer to.
+const (
+	verdictRow  = 2
+	standingRow = 3
+)
 
 func areaHead(b Book, d report.Decision) []row {
 	across := len(areaWidths())
@@ -37,6 +50,7 @@ func areaHead(b Book, d report.Decision) []row {
 			look:  look{size: large, bold: true}, across: across,
 		}}},
 		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
+		{cells: []cell{{look: look{grey: true}, across: across}}},
 		{},
 	}
 	for _, e := range areaEntries(b, d) {
@@ -105,12 +119,13 @@ func target(t *report.Target) string {
 	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }
 
-func findingRow(f evidence.Finding, t titles) row {
+func findingRow(f evidence.Finding, t titles, w live.Finding) row {
 	id, outcome := text(f.ID), text(f.Outcome.String())
+	outcome.formula = w.Outcome.String()
 	id.look.bold, outcome.look.bold = true, true
 	cells := []cell{
-		id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
-		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)),
+		id, text(f.Asks), outcome, text(counts(f.Deciding)), worked(figure(f.Value), w.Value), worked(figure(f.Limit), w.Limit), text(string(f.Unit)),
+		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)), text(workedOut(f, w)),
 	}
 	if f.Blocks() {
 		cells[2].look.tone = orange
@@ -121,4 +136,24 @@ func findingRow(f evidence.Finding, t titles) row {
 		}
 	}
 	return row{cells: cells}
+}
+
+// worked is a figure as its formula gives it, shown with the places that the
+// judge wrote.
+func worked(c cell, by formula.Expr) cell {
+	if by.String() == "" {
+		return c
+	}
+	c.formula, c.value = by.String(), by.Value()
+	return c
+}
+
+func workedOut(f evidence.Finding, w live.Finding) string {
+	switch {
+	case f.Outcome == evidence.NotNeeded:
+		return ""
+	case w.Live:
+		return "by formula"
+	}
+	return "judged by firstboard, not recalculated"
 }

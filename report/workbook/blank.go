@@ -5,15 +5,13 @@ import (
 	"iter"
 	"strconv"
 
-	"github.com/xuri/excelize/v2"
-
 	"firstboard/report"
 )
 
 // Blank is an empty record to be written as a workbook.
 type Blank struct {
 	Tool  string // name and version
-	Steps []report.Step
+	Steps []report.StartStep
 	Forms []report.Form
 }
 
@@ -34,9 +32,7 @@ func WriteBlank(w io.Writer, b Blank) error {
 		pages = append(pages, formPage(f))
 	}
 	pages = append(pages, columnsPage(b))
-	return write(w, pages, func(f *excelize.File) error {
-		return properties(f, excelize.DocProperties{Title: "A flooring record", Creator: b.Tool}, excelize.AppProperties{Application: b.Tool})
-	})
+	return write(w, Book{Job: report.Job{Name: "A flooring record"}, Tool: b.Tool}, "an empty record", pages, 0)
 }
 
 // startPage says which tables a small job needs, in which order.

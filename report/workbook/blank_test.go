@@ -27,7 +27,7 @@ func sampleBlank() workbook.Blank {
 	limit.None = true
 	return workbook.Blank{
 		Tool:  "firstboard 0",
-		Steps: []report.Step{{Table: "Job", Says: "Name the job."}, {Says: "Judge it."}},
+		Steps: []report.StartStep{{Table: "Job", Says: "Name the job."}, {Says: "Judge it."}},
 		Forms: []report.Form{
 			{
 				Name: "Job", Fields: []report.Field{field("Item", report.Takes{}), field("Entry", report.Takes{})},

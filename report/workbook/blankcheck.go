@@ -17,7 +17,7 @@ import (
 func inputChecks(f report.Form) []*excelize.DataValidation {
 	var all []*excelize.DataValidation
 	for i, field := range f.Fields {
-		column := letters(i)
+		column := columnLetters(i)
 		head := excelize.NewDataValidation(true)
 		head.SetInput(promptTitle(field.Header), prompt(field))
 		head.SetSqref(column + "1")
@@ -40,7 +40,7 @@ func inputChecks(f report.Form) []*excelize.DataValidation {
 	return all
 }
 
-func letters(column int) string {
+func columnLetters(column int) string {
 	name, _ := excelize.ColumnNumberToName(column + 1) // fails below 1 and beyond the last column alone
 	return name
 }
@@ -63,9 +63,9 @@ func inputCheck(f report.Field, first string) *excelize.DataValidation {
 		check.Type, check.Formula1 = "list", fmt.Sprintf("%s!$A$2:$A$500", t.Of)
 		style = excelize.DataValidationErrorStyleWarning
 	case t.Kind == report.NumberField:
-		check.Formula1 = escaped(numberFormula(t, first))
+		check.Formula1 = xmlText(numberFormula(t, first))
 	case t.Kind != report.TextField:
-		check.Formula1 = escaped(clockFormula(t, first))
+		check.Formula1 = xmlText(clockFormula(t, first))
 		if t.Kind == report.ClockField {
 			style = excelize.DataValidationErrorStyleWarning
 		}
@@ -88,8 +88,8 @@ func fits(check *excelize.DataValidation) bool {
 	return true
 }
 
-// escaped is a formula as XML holds it.
-func escaped(formula string) string {
+// xmlText is a formula as XML holds it.
+func xmlText(formula string) string {
 	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(formula)
 }
 

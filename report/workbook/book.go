@@ -2,10 +2,13 @@ package workbook
 
 import (
 	"io"
+	"sort"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/workbook/live"
 )
 
 // Book is all that one workbook shows.
@@ -14,6 +17,7 @@ type Book struct {
 	Record    string         // name of the record
 	SHA256    string         // of the record
 	Tool      string         // name and version
+	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Decisions []report.Decision
 	Catalogue []report.Rule
@@ -24,67 +28,106 @@ type Book struct {
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
-	return write(w, pages(b), func(f *excelize.File) error { return describe(f, b) })
+	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
 }
 
-// write writes sheets as a workbook with the properties that describe sets.
-func write(w io.Writer, pages []page, describe func(*excelize.File) error) error {
+// WriteRecord writes a record alone: a sheet for each of its tables. Over so
+// many bytes unpacked, which no reader would take, it is an error.
+func WriteRecord(w io.Writer, job report.Job, tool string, tables []report.Table, most uint64) error {
+	var all []page
+	for _, t := range tables {
+		p := tablePage(t, t.Name)
+		p.job = job.Name
+		all = append(all, p)
+	}
+	return write(w, Book{Job: job, Tool: tool}, "a record", all, most)
+}
+
+func write(w io.Writer, b Book, description string, all []page, most uint64) error {
 	f := excelize.NewFile()
 	defer f.Close()
-	f.SetZipWriter(sortedZip)
-	if err := describe(f); err != nil {
+	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
+	if err := describe(f, b, description); err != nil {
 		return err
 	}
 	if err := f.SetDefaultFont(fontName); err != nil {
 		return err
 	}
 	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range pages {
+	for _, p := range all {
 		if err := bind.add(p); err != nil {
 			return err
 		}
 	}
+	inOrder(f)
 	return f.Write(w)
+}
+
+// inOrder sorts the kinds of parts, which the library lists at random once a
+// chart is added.
+func inOrder(f *excelize.File) {
+	if f.ContentTypes == nil {
+		return
+	}
+	kinds := f.ContentTypes.Defaults
+	sort.Slice(kinds, func(i, j int) bool { return kinds[i].Extension < kinds[j].Extension })
 }
 
 // pages are the sheets in their order.
 func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
+	plots := plot(b, t)
+	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
-		all = append(all, areaPage(b, d, t, t.areas[i]))
+		w := live.For(tables, b.Job, d, t.workings[i])
+		all = append(all, areaPage(b, d, t, t.areas[i], w, plots.of(i)))
+		workings = append(workings, workingPage(w))
 	}
 	for i, table := range b.Tables {
 		if i != t.signed {
 			all = append(all, tablePage(table, t.tables[i]))
 		}
 	}
-	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
+	all = append(all, workings...)
+	if plots.widest > 0 {
+		all = append(all, plots.page())
+	}
 	for i := range all {
 		all[i].job = b.Job.Name
 	}
 	return all
 }
 
-// describe sets the document's properties from the job.
-func describe(f *excelize.File, b Book) error {
+// describe sets the document's properties from the job. The dates are fixed:
+// when a workbook was made says nothing of the floor.
+func describe(f *excelize.File, b Book, description string) error {
+	const made = "2000-01-01T00:00:00Z"
 	author := b.Job.PreparedBy
 	if author == "" {
 		author = b.Tool
 	}
-	return properties(f, excelize.DocProperties{
-		Title: b.Job.Name, Subject: b.Job.Site, Creator: author,
-		Description: "record " + b.Record + ", SHA-256 " + b.SHA256,
-	}, excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
-}
-
-// properties sets a document's properties. The dates are fixed: when a
-// workbook was made says nothing of the floor.
-func properties(f *excelize.File, doc excelize.DocProperties, app excelize.AppProperties) error {
-	const made = "2000-01-01T00:00:00Z"
-	doc.LastModifiedBy, doc.Created, doc.Modified = doc.Creator, made, made
-	if err := f.SetDocProps(&doc); err != nil {
+	err := f.SetDocProps(&excelize.DocProperties{
+		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
+		Description: description,
+		Created:     made, Modified: made,
+	})
+	if err != nil {
 		return err
 	}
-	return f.SetAppProps(&app)
+	qualify(f)
+	return f.SetAppProps(&excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
+}
+
+// qualify writes the core properties with the prefix that every program writes
+// them with: some readers know them by that alone.
+func qualify(f *excelize.File) {
+	const part = "docProps/core.xml"
+	if core, ok := f.Pkg.Load(part); ok {
+		f.Pkg.Store(part, []byte(strings.NewReplacer(
+			"<coreProperties xmlns=", "<cp:coreProperties xmlns:cp=", "</coreProperties>", "</cp:coreProperties>",
+			"<lastModifiedBy>", "<cp:lastModifiedBy>", "</lastModifiedBy>", "</cp:lastModifiedBy>",
+		).Replace(string(core.([]byte)))))
+	}
 }

@@ -79,10 +79,10 @@ func opened(t *testing.T, b workbook.Book) *excelize.File {
 func TestSheetsStandInTheirOrder(t *testing.T) {
 	f := opened(t, sample())
 	sheets := f.GetSheetList()
-	if len(sheets) != 8 || sheets[0] != "Decision" || sheets[3] != "Slab RH" {
+	if len(sheets) != 11 || sheets[0] != "Decision" || sheets[3] != "Slab RH" {
 		t.Fatalf("sheets are %q", sheets)
 	}
-	if last := sheets[4:]; !slices.Equal(last, []string{"Limits", "Checks", "Cautions", "Sign-off"}) {
+	if last := sheets[4:9]; !slices.Equal(last, []string{"Limits", "Checks", "Cautions", "Sign-off", "Sealed"}) {
 		t.Errorf("the last sheets are %q", last)
 	}
 	for _, s := range sheets {

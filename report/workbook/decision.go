@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -76,10 +77,14 @@ func (t decisionTable) page() page {
 	for i, d := range t.book.Decisions {
 		rows = append(rows, t.row(d, t.titles.areas[i]))
 	}
+	last := len(rows)
 	rows = append(rows, decisionFoot()...)
+	rows[1].cells[0].formula = t.tally(head+1, last)
+	rows[1].cells[1].formula, rows[1].cells[1].value = t.standing()
 	return page{
 		name: t.titles.decision, widths: decisionWidths(t.narrowed),
 		rows: numbered(rows), last: len(rows), head: head, single: true,
+		tints: verdictTints(fmt.Sprintf("D%d:D%d", head+1, last), fmt.Sprintf("$D%d", head+1)),
 	}
 }
 
@@ -88,7 +93,9 @@ func decisionHead(b Book) []row {
 	across := decisionColumns
 	rows := []row{
 		{cells: []cell{{value: "May the first board be laid here, yet?", look: look{size: large, bold: true}, across: across}}},
-		{cells: []cell{{value: tally(b.Decisions), look: look{bold: true}, across: across}}},
+		{cells: []cell{
+			{value: report.Tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{grey: true}, across: across - 4},
+		}},
 	}
 	j := b.Job
 	for _, e := range [][4]string{
@@ -97,6 +104,7 @@ func decisionHead(b Book) []row {
 		{"Prepared by", j.PreparedBy, "Acceptance", acceptance(j)},
 		{"Company", j.Company, "Agreed by", agreed(j)},
 		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
+		{"Catalogue", fmt.Sprintf("%d checks, version %.16s", len(b.Catalogue), b.Seal.Catalogue), "Seal", b.Seal.String()},
 	} {
 		rows = append(rows, row{cells: []cell{
 			{value: e[0], look: look{grey: true}, across: 2},
@@ -108,14 +116,24 @@ func decisionHead(b Book) []row {
 	return append(rows, row{})
 }
 
-func tally(all []report.Decision) string {
-	n := 0
-	for _, d := range all {
-		if d.Verdict == evidence.Go {
-			n++
-		}
+// tally counts the areas that are GO by their rows on the page.
+func (t decisionTable) tally(first, last int) string {
+	areas := evidence.Count(len(t.book.Decisions), "area", "areas")
+	return fmt.Sprintf("COUNTIF($D$%d:$D$%d,%q)&%q", first, last, evidence.Go, " of "+areas+" GO")
+}
+
+// standing says whether every area's sheet still shows what was judged.
+func (t decisionTable) standing() (formula, value string) {
+	var same []string
+	for _, name := range t.titles.areas {
+		same = append(same, fmt.Sprintf("%s!$A$%d=%q", quoted(name), standingRow, asJudged))
 	}
-	return fmt.Sprintf("%d of %s GO", n, evidence.Count(len(all), "area", "areas"))
+	const most = 200 // arguments of one function
+	var parts []string
+	for group := range slices.Chunk(same, most) {
+		parts = append(parts, "AND("+strings.Join(group, ",")+")")
+	}
+	return fmt.Sprintf("IF(AND(%s),%q,%q)", strings.Join(parts, ","), asJudged, changed), asJudged
 }
 
 func acceptance(j report.Job) string {
@@ -139,7 +157,7 @@ func (t decisionTable) row(d report.Decision, sheet string) row {
 		id.leading(address(sheet, 1), idWidth*t.narrowed),
 		text(strings.Join(named(d.Area), "\n")),
 		text(strings.Join(stack(d.Area), "\n")),
-		{value: d.Says(), look: look{tone: verdictTone(d), size: large}},
+		{value: d.Says(), formula: quoted(sheet) + fmt.Sprintf("!$A$%d", verdictRow), look: look{tone: verdictTone(d), size: large}},
 		text(governs(d, t.titles)), text(tested(d)), text(goodUntil(d)),
 		t.inTheWay(d, sheet), t.provisos(d, sheet),
 	}}

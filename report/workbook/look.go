@@ -17,6 +17,7 @@ type look struct {
 	grey   bool
 	link   bool
 	stands stand
+	top    bool // not at half height
 }
 
 // stand is where a text stands in its column: at the left, a little in from
@@ -60,6 +61,7 @@ const (
 	dark // a heading of what must be filled in
 	blue
 	orange
+	white
 )
 
 func (l look) style() *excelize.Style {
@@ -86,6 +88,9 @@ func (l look) heavy() bool { return l.bold || l.tone != plain }
 // it is hard to read in print.
 func (l look) alignment() *excelize.Alignment {
 	a := &excelize.Alignment{Vertical: "center", WrapText: l.form == general || l.form == literal, Horizontal: "left"}
+	if l.top {
+		a.Vertical = "top"
+	}
 	switch l.stands {
 	case indented:
 		a.Indent = 1
@@ -114,16 +119,31 @@ func (l look) ink() string {
 	return "000000"
 }
 
+// The inks and grounds of cells and pictures. Blues are dark and oranges light,
+// or lines that differ in their dashes and marks as well.
+const (
+	deepBlue   = "1F4E8C"
+	paleOrange = "F6B26B"
+	deepOrange = "C55A11"
+	darkGrey   = "404040"
+	midGrey    = "7F7F7F"
+	paleGrey   = "E4E4E4"
+	black      = "000000"
+	paper      = "FFFFFF"
+)
+
 func (l look) ground() string {
 	switch l.tone {
 	case heading:
-		return "E4E4E4"
+		return paleGrey
 	case dark:
 		return "404040"
 	case blue:
-		return "1F4E8C"
+		return deepBlue
 	case orange:
-		return "F6B26B"
+		return paleOrange
+	case white:
+		return "FFFFFF"
 	}
 	return ""
 }

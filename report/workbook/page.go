@@ -21,11 +21,21 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+	shown  int  // number of the last row that is printed, 0 for all
+	tints  []tint
+	charts []placedChart
 
 	handwritten bool // it may be printed to be filled in
 
 	columns []look                     // of whole columns, below the rows too
 	checks  []*excelize.DataValidation // of what is typed
+}
+
+// tint is the ground that cells take while a condition holds: what a formula
+// gives may change.
+type tint struct {
+	cells, condition string
+	look             look
 }
 
 // row is one row of a page.
@@ -61,6 +71,7 @@ type binder struct {
 	file   *excelize.File
 	styles map[look]int
 	pages  int
+	charts int
 }
 
 func (b *binder) add(p page) error {

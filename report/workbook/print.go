@@ -53,7 +53,24 @@ func (b *binder) print(p page) error {
 	if err != nil {
 		return err
 	}
+	if err := b.confine(p); err != nil {
+		return err
+	}
 	return b.repeat(p)
+}
+
+// confine prints the first rows alone.
+func (b *binder) confine(p page) error {
+	if p.shown == 0 {
+		return nil
+	}
+	corner, err := excelize.CoordinatesToCellName(len(p.widths), p.shown, true)
+	if err != nil {
+		return err
+	}
+	return b.file.SetDefinedName(&excelize.DefinedName{
+		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: quoted(p.name) + "!$A$1:" + corner,
+	})
 }
 
 // repeat prints the header on every page, and the first column too where the

@@ -83,11 +83,21 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
-	for _, c := range s.page.checks {
-		if !fits(c) {
-			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", c.Sqref)
+	for _, t := range s.page.tints {
+		if err := s.tint(t); err != nil {
+			return err
 		}
-		if err := s.file.AddDataValidation(s.page.name, c); err != nil {
+	}
+	for _, v := range s.page.checks {
+		if !fits(v) {
+			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
+		}
+		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
+			return err
+		}
+	}
+	for _, c := range s.page.charts {
+		if err := s.place(c); err != nil {
 			return err
 		}
 	}
@@ -95,4 +105,15 @@ func (s *sheet) close() error {
 		return err
 	}
 	return s.sw.Flush()
+}
+
+func (s *sheet) tint(t tint) error {
+	style := t.look.style()
+	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.ink()}, Fill: style.Fill})
+	if err != nil {
+		return err
+	}
+	return s.file.SetConditionalFormat(s.page.name, t.cells, []excelize.ConditionalFormatOptions{
+		{Type: "formula", Criteria: t.condition, Format: &id},
+	})
 }

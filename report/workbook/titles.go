@@ -14,12 +14,15 @@ import (
 type titles struct {
 	tables   []string // as Book.Tables
 	areas    []string // as Book.Decisions
+	workings []string // the same
 	signed   int      // index of the record's sign-offs, -1 where there is none
 	decision string
 	limits   string
 	checks   string
 	cautions string
+	plotted  string
 	signOff  string
+	sealed   string
 
 	record string            // its name
 	rows   map[string]string // sheet of a table by the key of the table's name
@@ -40,9 +43,13 @@ func title(b Book) titles {
 		t.signOff = take(taken, signOffName)
 	}
 	t.decision, t.limits = take(taken, "Decision"), take(taken, "Limits")
-	t.checks, t.cautions = take(taken, "Checks"), take(taken, "Cautions")
+	t.checks, t.cautions, t.plotted = take(taken, "Checks"), take(taken, "Cautions"), take(taken, "Plotted")
+	t.sealed = take(taken, "Sealed")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
+	}
+	for _, d := range b.Decisions {
+		t.workings = append(t.workings, take(taken, "Working "+d.Area.ID))
 	}
 	return t
 }

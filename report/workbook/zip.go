@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"compress/flate"
 	"errors"
+	"fmt"
 	"hash"
 	"hash/crc32"
 	"io"
@@ -17,12 +18,14 @@ import (
 
 // sortedZip gives a writer whose parts stand in the order of their names and
 // carry no time, in whatever order they came. Each part is held compressed
-// until the end.
-func sortedZip(w io.Writer) excelize.ZipWriter { return &parts{to: w} }
+// until the end. More than most bytes before they are compressed are an error;
+// 0 is any number.
+func sortedZip(w io.Writer, most uint64) excelize.ZipWriter { return &parts{to: w, most: most} }
 
 type parts struct {
-	to  io.Writer
-	all []*part
+	to   io.Writer
+	all  []*part
+	most uint64 // bytes before they are compressed; 0 for any number
 }
 
 type part struct {
@@ -47,6 +50,13 @@ func (p *parts) AddFS(fs.FS) error { return errors.ErrUnsupported }
 
 // Close writes all parts.
 func (p *parts) Close() error {
+	var total uint64
+	for _, one := range p.all {
+		total += one.size
+	}
+	if p.most > 0 && total > p.most {
+		return fmt.Errorf("its sheets come to over %d MB, more than a record may; write a folder, or split the record", p.most>>20)
+	}
 	slices.SortFunc(p.all, func(a, b *part) int { return strings.Compare(a.name, b.name) })
 	zw := zip.NewWriter(p.to)
 	for _, one := range p.all {

@@ -1,0 +1,202 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/acclimate"
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/record"
+)
+
+func climateCommand() *cli.Command {
+	return &cli.Command{
+		Name:  "climate",
+		Usage: "a service climate by months from an open weather file (EPW)",
+		UsageText: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F] [--moisture 1..5]\n" +
+			"      [--into RECORD -o NEW] [--force]\n\nexample:\n   " + toolName + " climate town.epw --name home --moisture 2 --into job -o job-2",
+		Description: "Indoors is the outdoor monthly mean held between the set points, with the\n" +
+			"outdoor vapour and the moisture load of a humidity class. NEW is a copy of RECORD\n" +
+			"with the climate in it: a workbook if it ends in .xlsx, else a new folder. RECORD\n" +
+			"is never changed. Exit code: 0 done, 2 the command, the weather file or the\nrecord is unusable, 3 the output could not be written.",
+		Flags: []cli.Flag{
+			&cli.StringFlag{Name: "name", Usage: "`NAME` of the climate, as areas name it"},
+			&cli.StringFlag{Name: "heat-to", Value: "68F", Usage: "`TEMP` that heating keeps"},
+			&cli.StringFlag{Name: "cool-to", Value: "75F", Usage: "`TEMP` that cooling keeps"},
+			&cli.StringFlag{Name: "moisture", Value: "3", Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"},
+			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the copy to `NEW`, a folder or FILE.xlsx"},
+			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+		},
+		OnUsageError: usage,
+		Action:       climate,
+	}
+}
+
+// service is a service climate on its way from a weather file.
+type service struct {
+	name           string
+	heatTo, coolTo string // as typed, and whether they were given
+	moisture       string
+	unit           evidence.Unit // of its temperatures
+	in             acclimate.Indoors
+	weather        record.Weather
+	out            [12]acclimate.OutdoorMonth
+	air            [12]acclimate.IndoorAir
+}
+
+func climate(c *cli.Context) error {
+	s, err := asked(c)
+	if err != nil {
+		return fmt.Errorf("climate: %w", err)
+	}
+	if s.weather, err = record.ReadWeather(c.Args().First()); err != nil {
+		return exit{exitUnusable, err}
+	}
+	if err := s.reckon(); err != nil {
+		return exit{exitUnusable, fmt.Errorf("%s: %w", s.weather.Name, err)}
+	}
+	rec, err := s.into(c.String("into"))
+	if err != nil {
+		return exit{exitUnusable, err}
+	}
+	target := acclimate.TargetOf(s.periods())
+	if target.Lack != "" {
+		return exit{exitUnusable, fmt.Errorf("%s: %s; give other set points", s.weather.Name, target.Lack)}
+	}
+	if path := c.String("into"); path != "" {
+		if err := writeRecord(c, path, rec, rec.Tables); err != nil {
+			return err
+		}
+	}
+	s.print(c.App.Writer, target)
+	if c.String("output") != "" {
+		printWritten(c, rec)
+	}
+	return nil
+}
+
+// asked reads the command line.
+func asked(c *cli.Context) (*service, error) {
+	s := &service{
+		name:   evidence.Tidy(c.String("name")),
+		heatTo: given(c, "heat-to"), coolTo: given(c, "cool-to"), moisture: given(c, "moisture"),
+	}
+	switch {
+	case c.NArg() == 1 && c.Args().First() == "":
+		return s, errors.New("the weather file's name is empty; name an .epw file")
+	case c.NArg() != 1:
+		return s, fmt.Errorf("one weather file is read at a time, and %d were given", c.NArg())
+	case s.name == "":
+		return s, errors.New("--name is missing; name the climate as the areas of the record do, such as --name home")
+	case c.String("into") == "" && c.String("output") != "":
+		return s, errors.New("-o is for a copy of a record; name the record with --into")
+	case c.String("into") != "" && c.String("output") == "", c.IsSet("into") && c.String("into") == "":
+		return s, errors.New("--into takes a record and writes a copy of it; name both, as in --into job -o job-2")
+	}
+	points, err := floats(c, []string{"heat-to", "cool-to"}, []measure{temperature(), temperature()})
+	if err != nil {
+		return s, err
+	}
+	s.in.HeatToC, s.in.CoolToC = points[0], points[1]
+	if s.in.HeatToC > s.in.CoolToC {
+		return s, fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins", c.String("heat-to"), c.String("cool-to"))
+	}
+	s.unit = evidence.Fahrenheit
+	if strings.HasSuffix(strings.ToUpper(strings.TrimSpace(c.String("heat-to"))), "C") {
+		s.unit = evidence.Celsius
+	}
+	s.in.Moisture, err = moistureClass(c.String("moisture"))
+	return s, err
+}
+
+// given is a flag's value, and says so where it is the usual one.
+func given(c *cli.Context, flag string) string {
+	if c.IsSet(flag) {
+		return c.String(flag)
+	}
+	return c.String(flag) + " (not given: practice)"
+}
+
+func moistureClass(typed string) (acclimate.MoistureClass, error) {
+	for _, class := range acclimate.MoistureClasses() {
+		if strconv.Itoa(class.Class) == typed {
+			return class, nil
+		}
+	}
+	return acclimate.MoistureClass{}, fmt.Errorf("--moisture %s: the humidity classes are 1 to 5; write one of them", typed)
+}
+
+// reckon works out the months.
+func (s *service) reckon() (err error) {
+	if s.out, err = acclimate.OutdoorMonths(s.weather.Hours); err != nil {
+		return err
+	}
+	for i, m := range s.out {
+		if s.air[i], err = s.in.Air(m); err != nil {
+			return fmt.Errorf("%s: %w", m.Month, err)
+		}
+	}
+	return nil
+}
+
+// into reads the record with the climate's periods added to it. It refuses a
+// record that has a climate of that name, and a climate too damp to be one: its
+// target would let wet boards pass. The record's unit becomes the climate's.
+func (s *service) into(path string) (record.Record, error) {
+	if path == "" {
+		return record.Record{}, nil
+	}
+	for i, air := range s.air {
+		if air.Saturated {
+			return record.Record{}, fmt.Errorf("%s: in %s more vapour comes in than the indoor air can hold, and plant must dry it; a record takes the designer's figures for such a climate, not these", s.weather.Name, s.out[i].Month)
+		}
+	}
+	rec, err := record.ReadWith(path, "Climates", s.below)
+	if err != nil {
+		return record.Record{}, err
+	}
+	for _, p := range rec.Job.Climates[:len(rec.Job.Climates)-len(s.out)] {
+		if evidence.Same(p.Climate, s.name) {
+			return record.Record{}, fmt.Errorf("%s: the climate %q is in the record already; give this one another --name, or take its rows out of a copy of the record", p.Place, p.Climate)
+		}
+	}
+	return rec, nil
+}
+
+// below is the table of climates with this one's rows below its own, in its
+// columns and its unit.
+func (s *service) below(t report.Table) report.Table {
+	units := []evidence.Unit{evidence.Fahrenheit, evidence.Celsius}
+	if s.unit == evidence.Celsius {
+		slices.Reverse(units)
+	}
+	temp, unit := record.Heading(t, "Temp", units...)
+	rh, _ := record.Heading(t, "RH", evidence.RH)
+	s.unit = unit
+	var rows [][]string
+	for _, p := range s.periods() {
+		rows = append(rows, []string{p.Climate, p.Name, p.Temp.Written, p.RH.Written, p.From})
+	}
+	return t.With([]string{"Climate", "Period", temp, rh, "From"}, rows...)
+}
+
+// periods are the months as a record holds them, rounded once, to 0.1: the EMC
+// shown is the one that the record will give.
+func (s *service) periods() []acclimate.Period {
+	var all []acclimate.Period
+	for i, air := range s.air {
+		all = append(all, acclimate.Period{
+			Climate: s.name, Name: s.out[i].Month.String(), From: s.from(),
+			Temp: evidence.Typed(tenths(s.shown(air.TempC)), s.unit),
+			RH:   evidence.Typed(tenths(air.RHPct), evidence.RH),
+		})
+	}
+	return all
+}

@@ -1,0 +1,110 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report/evidence"
+	"firstboard/report/record"
+)
+
+func logCommand() *cli.Command {
+	return &cli.Command{
+		Name:  "log",
+		Usage: "bring a logger's or meter's CSV or TSV file into a record",
+		UsageText: toolName + " log RECORD FILE --table air|surface|slab-rh|wood [--area A1] --instrument L1 -o NEW\n\nexample:\n   " +
+			toolName + ` log testdata/jobs/millrace export.csv --table air --instrument AL1 -o millrace-2`,
+		Description: "NEW is a new folder of CSV files, or a new workbook where it ends in .xlsx; the record\n" +
+			"given stays as it is. What is guessed of FILE is printed, a line each; what cannot be\n" +
+			"told from it is refused, with the flag to give.",
+		Flags: []cli.Flag{
+			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
+			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
+			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the file by the record's: time=Date/Time,temp=Temp (F)"},
+			&cli.StringSliceFlag{Name: "fill", Usage: "`WHAT` every row is to hold: hole=H1,depth (in)=1.6"},
+			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates: day-first, month-first or year-first"},
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`"},
+			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+		},
+		OnUsageError: usage,
+		Action:       logRows,
+	}
+}
+
+func logRows(c *cli.Context) error {
+	if c.NArg() != 2 {
+		return fmt.Errorf("log: takes a record and the file to bring into it, and %d names were given", c.NArg())
+	}
+	for _, flag := range []string{"table", "instrument", "output"} {
+		if c.String(flag) == "" {
+			return fmt.Errorf("log: --%s is missing", flag)
+		}
+	}
+	if c.IsSet("area") && c.String("area") == "" {
+		return errors.New("log: --area names nothing; name an area, or leave it out")
+	}
+	path, file := c.Args().Get(0), c.Args().Get(1)
+	rec, err := record.Read(path)
+	if err != nil {
+		return exit{exitUnusable, err}
+	}
+	logged, err := logFile(c, rec, file)
+	if err != nil {
+		return exit{exitUnusable, err}
+	}
+	if err := writeRecord(c, path, rec, rec.With(logged.Table)); err != nil {
+		return err
+	}
+	printLogged(c.App.Writer, filepath.Base(file), logged)
+	printWritten(c, rec)
+	return nil
+}
+
+// logFile reads the export, with a bar where somebody looks on.
+func logFile(c *cli.Context, rec record.Record, file string) (record.Logged, error) {
+	name := filepath.Base(file)
+	f, err := os.Open(file)
+	if err != nil {
+		return record.Logged{}, fmt.Errorf("%s: there is no such file that can be read; check the name", name)
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil || !info.Mode().IsRegular() {
+		return record.Logged{}, fmt.Errorf("%s: is not a regular file; give the file that the logger or meter wrote", name)
+	}
+	from, done := watched(f, info.Size(), c.App.ErrWriter)
+	defer done()
+	return record.Log(rec, name, from, record.Intake{
+		Table: c.String("table"), Area: c.String("area"), Instrument: c.String("instrument"),
+		Columns: strings.Join(c.StringSlice("column"), ","), Fill: strings.Join(c.StringSlice("fill"), ","),
+		Order: c.String("time-format"),
+	})
+}
+
+func printLogged(w io.Writer, file string, l record.Logged) {
+	fmt.Fprintln(w, file+" was read so:")
+	for _, line := range l.Guesses {
+		fmt.Fprint(w, wrap(line, "    "))
+	}
+	fmt.Fprint(w, wrap(fmt.Sprintf("%s added to %s, %d repeated and skipped, %d not read",
+		evidence.Count(l.Added, "row", "rows"), l.Table.Name, l.Repeated, l.Unread), ""))
+	for _, line := range l.Faults {
+		fmt.Fprint(w, wrap(line, "    "))
+	}
+	if more := l.Unread - len(l.Faults); more > 0 {
+		fmt.Fprintf(w, "    and %d more\n", more)
+	}
+	if l.Doubled > 0 {
+		fmt.Fprint(w, wrap(evidence.Count(l.Doubled, "row says", "rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", ""))
+	}
+	if len(l.ToFill) > 0 {
+		fmt.Fprint(w, wrap("these cells are blank and to be filled in: "+strings.Join(l.ToFill, ", "), ""))
+	}
+}

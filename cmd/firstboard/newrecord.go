@@ -1,0 +1,72 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report"
+	"firstboard/report/record"
+	"firstboard/report/workbook"
+)
+
+// writeRecord writes tables as a new record to the output asked for: a
+// workbook where it ends in .xlsx, else a new folder.
+func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table) error {
+	out := c.String("output")
+	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
+		return saveFolder(out, path, tables)
+	}
+	targets := []target{{out, func(w io.Writer) error {
+		return workbook.WriteRecord(w, rec.Job, toolName+" "+version, tables, record.MostBytes)
+	}}}
+	if err := free(targets, path, c.Bool("force")); err != nil {
+		return err
+	}
+	return save(targets)
+}
+
+// saveFolder writes tables under a temporary name first and renames the folder
+// when all are whole. A folder that stands is never replaced, and none is made
+// inside the record.
+func saveFolder(out, path string, tables []report.Table) error {
+	out = filepath.Clean(out)
+	if _, err := os.Lstat(out); err == nil {
+		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and what stands is never replaced by a folder; name another", out)}
+	}
+	if sameFile(filepath.Dir(out), path) {
+		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder", out)}
+	}
+	temporary, err := os.MkdirTemp(filepath.Dir(out), ".firstboard-*")
+	if err != nil {
+		return unsaved(out, err)
+	}
+	defer os.RemoveAll(temporary)
+	var targets []target
+	for _, t := range tables {
+		targets = append(targets, target{filepath.Join(temporary, record.FileName(t)), func(w io.Writer) error { return record.WriteCSV(w, t) }})
+	}
+	if err := save(targets); err != nil {
+		return unsaved(out, err)
+	}
+	if err := os.Chmod(temporary, 0o755); err != nil {
+		return unsaved(out, err)
+	}
+	if err := os.Rename(temporary, out); err != nil {
+		return unsaved(out, err)
+	}
+	return nil
+}
+
+// printWritten says what of the record was not carried along, and what was
+// written.
+func printWritten(c *cli.Context, rec record.Record) {
+	if len(rec.NotRead) > 0 {
+		fmt.Fprint(c.App.Writer, wrap("not carried along: "+strings.Join(rec.NotRead, ", "), ""))
+	}
+	fmt.Fprintln(c.App.Writer, "written: "+c.String("output"))
+}

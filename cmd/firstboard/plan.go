@@ -1,0 +1,133 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/record"
+)
+
+func planCommand() *cli.Command {
+	return &cli.Command{
+		Name:      "plan",
+		Usage:     "say what is still to be measured, day by day, before the day of laying",
+		UsageText: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]\n\nexample:\n   " + toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
+		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Lay on may be blank: days then\n" +
+			"count from day 1. Exit code: 0 the plan is made, 2 the command or the record is\nunusable, 3 the output could not be written.",
+		Flags: []cli.Flag{
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder"},
+			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+		},
+		OnUsageError: usage,
+		Action:       plan,
+	}
+}
+
+func plan(c *cli.Context) error {
+	if c.NArg() != 1 {
+		return fmt.Errorf("plan: one record is planned at a time, and %d were given", c.NArg())
+	}
+	path, out := c.Args().First(), c.String("output")
+	switch {
+	case path == "":
+		return errors.New("plan: the record's name is empty; name a workbook or a folder")
+	case c.IsSet("output") && out == "":
+		return errors.New("plan: --output names nothing; name a file or a folder, or leave it out")
+	}
+	rec, err := record.Read(path)
+	if err != nil {
+		return exit{exitUnusable, err}
+	}
+	plans := report.Plans(rec.Job)
+	if out != "" {
+		if err := writeRecord(c, path, rec, report.WithPlans(rec.Tables, plans)); err != nil {
+			return err
+		}
+	}
+	printPlans(c.App.Writer, plans)
+	if out != "" {
+		fmt.Fprintln(c.App.Writer, "written: "+out)
+	}
+	return nil
+}
+
+// printPlans writes the cautions, where anything is to be done, and the plan of
+// each area.
+func printPlans(w io.Writer, plans []report.Plan) {
+	printCautions(w, report.PlanCautions(plans))
+	for _, p := range plans {
+		printPlan(w, p)
+	}
+}
+
+func printCautions(w io.Writer, cautions []report.Caution) {
+	for _, c := range cautions {
+		fmt.Fprintln(w, c.Heading)
+		for _, sentence := range c.Sentences {
+			fmt.Fprint(w, wrap(sentence, "    "))
+		}
+	}
+	if len(cautions) > 0 {
+		fmt.Fprintln(w)
+	}
+}
+
+// printPlan writes what an area waits for, day by day.
+func printPlan(w io.Writer, p report.Plan) {
+	fmt.Fprint(w, wrap(planHead(p), ""))
+	say := func(lead string, lines []string) {
+		for _, line := range lines {
+			fmt.Fprint(w, wrap(lead+line, "    "))
+		}
+	}
+	if len(p.There) > 0 {
+		say("there already: ", []string{strings.Join(p.There, "; ")})
+	}
+	if len(p.Steps) == 0 {
+		say("", []string{"nothing is left to measure"})
+	}
+	say("too late: ", p.Late)
+	day := ""
+	for _, s := range p.Steps {
+		if when := p.When(s); when != day {
+			day = when
+			fmt.Fprintln(w, "  "+day)
+		}
+		fmt.Fprint(w, item(s.Do))
+	}
+	say("look up in the data sheet of ", p.LookUp)
+}
+
+// item is a text with a dash before it.
+func item(text string) string {
+	return "    - " + strings.TrimLeft(wrap(text, "      "), " ")
+}
+
+func planHead(p report.Plan) string {
+	head := p.Area.ID
+	if p.Area.Name != "" {
+		head += " " + p.Area.Name
+	}
+	switch {
+	case p.Area.LayOn.Shown():
+		head += ", to be laid on " + p.Area.LayOn.Written
+	case len(p.Steps) > 0:
+		head += ", to be laid on " + p.Laying() + " (Lay on is blank)"
+	}
+	if p.Decision.Verdict == evidence.NoGo && p.Decision.Why == evidence.OverLimit {
+		var over []string
+		for _, f := range p.Decision.Findings {
+			if f.Deciding && f.Outcome == evidence.NotMet {
+				over = append(over, f.ID)
+			}
+		}
+		head += "; over a limit as it stands: " + strings.Join(over, ", ")
+	}
+	return head
+}

@@ -1,0 +1,159 @@
+package report
+
+import (
+	"iter"
+	"strconv"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// HeaderMark begins the line of a table's header, where the others have the
+// numbers of their rows.
+const HeaderMark = "row"
+
+// Lines are a table in its canonical form, a line a row: first the names of
+// its columns, then each row behind its number. Columns without a name hold
+// nothing and are left out. Kinds are not told: a column has but one.
+func (t Table) Lines() iter.Seq[string] {
+	return func(yield func(string) bool) {
+		names, at := t.columns()
+		if !yield(Line(append([]string{HeaderMark}, names...))) {
+			return
+		}
+		var fields []string
+		for _, r := range t.Rows {
+			fields = r.fields(append(fields[:0], strconv.Itoa(r.Number)), at)
+			if !yield(Line(fields)) {
+				return
+			}
+		}
+	}
+}
+
+// columns are the names of the columns that have one, and where they stand.
+func (t Table) columns() (names []string, at []int) {
+	for i, h := range t.Header {
+		if name := tidied(h); name != "" {
+			names, at = append(names, name), append(at, i)
+		}
+	}
+	return names, at
+}
+
+// fields adds what a row holds in some columns.
+func (r TableRow) fields(to []string, at []int) []string {
+	for _, i := range at {
+		if i < len(r.Cells) {
+			to = append(to, r.Cells[i].canonical())
+		} else {
+			to = append(to, "")
+		}
+	}
+	return to
+}
+
+// canonical is what a cell holds whatever file it stands in: a number without
+// idle noughts, a time as records write it, anything else tidied.
+func (c Cell) canonical() string {
+	if c.Kind != NumberCell {
+		return tidied(c.Text)
+	}
+	if s := loose(c.Text); s != "-0" {
+		return s
+	}
+	return "0"
+}
+
+// tidied is a text without idle spaces and letters that no workbook can hold.
+func tidied(s string) string {
+	if isTidy(s) {
+		return s
+	}
+	return evidence.Tidy(strings.Map(func(r rune) rune {
+		if r < ' ' && !strings.ContainsRune("\t\n\r", r) || r >= 0xfffd && r <= 0xffff {
+			return -1
+		}
+		return r
+	}, s))
+}
+
+// isTidy says of most texts that there is nothing to tidy.
+func isTidy(s string) bool {
+	space := true
+	for i := range len(s) {
+		if s[i] > '~' || s[i] < ' ' || s[i] == ' ' && space {
+			return false
+		}
+		space = s[i] == ' '
+	}
+	return !space || s == ""
+}
+
+// loose is a text whose numbers lose their idle noughts: not every spreadsheet
+// keeps them.
+func loose(s string) string {
+	s = tidied(s)
+	var b strings.Builder
+	for s != "" {
+		n := len(s) - len(strings.TrimLeft(s, "0123456789"))
+		if n == 0 {
+			n = strings.IndexAny(s+"0", "0123456789")
+			b.WriteString(s[:n])
+			s = s[n:]
+			continue
+		}
+		b.WriteString(strings.TrimLeft(s[:n-1], "0") + s[n-1:n])
+		if s = s[n:]; strings.HasPrefix(s, ".") {
+			m := len(s) - len(strings.TrimLeft(s[1:], "0123456789"))
+			b.WriteString(shorn(s[:m]))
+			s = s[m:]
+		}
+	}
+	return b.String()
+}
+
+// shorn is a point and the decimals behind it without the noughts at its end.
+func shorn(part string) string {
+	if short := strings.TrimRight(part, "0"); short != "." || part == "." {
+		return short
+	}
+	return ""
+}
+
+// Line joins fields to a line that Fields parts again. Blank ones at its end
+// are left out.
+func Line(fields []string) string {
+	for len(fields) > 0 && fields[len(fields)-1] == "" {
+		fields = fields[:len(fields)-1]
+	}
+	var b strings.Builder
+	for i, f := range fields {
+		if i > 0 {
+			b.WriteByte('|')
+		}
+		if strings.ContainsAny(f, `\|`) {
+			f = strings.ReplaceAll(strings.ReplaceAll(f, `\`, `\\`), "|", `\|`)
+		}
+		b.WriteString(f)
+	}
+	return b.String()
+}
+
+// Fields are the fields of a line.
+func Fields(line string) []string {
+	var fields []string
+	var b strings.Builder
+	for i := 0; i < len(line); i++ {
+		switch {
+		case line[i] == '|':
+			fields = append(fields, b.String())
+			b.Reset()
+			continue
+		case line[i] == '\\' && i+1 < len(line):
+			i++
+		}
+		b.WriteByte(line[i])
+	}
+	return append(fields, b.String())
+}

@@ -1,0 +1,127 @@
+package report
+
+import (
+	"slices"
+	"strings"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/wood"
+)
+
+// moisturePicture is how the boards and the subfloor are spread, lot by lot.
+func (s Site) moisturePicture() Picture {
+	p := Picture{
+		Shows: WoodMoisture, Title: "Moisture content of boards and subfloor (readings in each class of % MC)",
+		X: "moisture content (%)", Y: "number of readings", Unit: evidence.MC,
+	}
+	var lacking []string
+	if s.Wood.NoFlooring == "" {
+		for _, lot := range s.Wood.Lots() {
+			points := s.moistures(lot.Boards, &lacking)
+			p.with(lot.Title(), Flooring, points)
+		}
+	}
+	boards := len(p.Series) > 0
+	if s.Wood.NoSubfloor == "" {
+		p.with("subfloor", Subfloor, s.moistures(s.Wood.Pieces(wood.OfSubfloor), &lacking))
+	}
+	if n := len(p.Series); n > 0 && p.Series[n-1].Role == Subfloor {
+		p.ends("subfloor ", s.Limits.Subfloor, evidence.MC)
+	}
+	if boards {
+		p.ends("boards, ", s.Limits.Flooring, evidence.MC)
+		p.target(s)
+	}
+	switch {
+	case len(p.Series) == 0 || p.Series[0].Role == Subfloor:
+		p.Title = strings.Replace(p.Title, "boards and subfloor", "the subfloor", 1)
+	case !slices.ContainsFunc(p.Series, func(s Series) bool { return s.Role == Subfloor }):
+		p.Title = strings.Replace(p.Title, "boards and subfloor", "the boards", 1)
+	}
+	p.leftOut(lacking)
+	return p
+}
+
+// moistures are the judged readings of pieces, corrected where they had to be.
+func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) []Point {
+	var all []Point
+	for _, piece := range pieces {
+		var read []Point
+		for _, r := range piece.Rows {
+			m := wood.MoistureOf(r, s.Wood.Species)
+			if !r.ReadAt.Shown() {
+				m.Lack = evidence.NoTime
+			}
+			if m.Lack != "" {
+				*lacking = append(*lacking, piece.Name+" ("+m.Lack+")")
+				continue
+			}
+			y := evidence.Reading{Written: m.Written, Value: m.Value.Decimal(), Unit: evidence.MC, Place: r.Reading.Place}
+			read = append(read, Point{Name: piece.Name, At: r.ReadAt, Y: y})
+		}
+		slices.SortStableFunc(read, inTime)
+		all = append(all, read...)
+	}
+	return all
+}
+
+// target adds the target of the service climate, where it is known.
+func (p *Picture) target(s Site) {
+	if t := acclimate.TargetOf(s.Room.Service); t.Lack == "" {
+		p.level("target", TargetEMC, evidence.Computed(t.Mid, evidence.MC), evidence.MC)
+	}
+}
+
+// servicePicture is the moisture content that the boards will seek over the
+// year, beside their mean.
+func (s Site) servicePicture() Picture {
+	p := Picture{
+		Shows: ServiceEMC, Title: "Equilibrium moisture content of each period of the service climate (% MC)",
+		X: "period", Y: "moisture content (%)", Unit: evidence.MC,
+	}
+	if s.Wood.NoFlooring != "" {
+		return p
+	}
+	var points []Point
+	var lacking []string
+	for _, period := range s.Room.Service {
+		emc, err := period.EMC()
+		if err != nil {
+			lacking = append(lacking, period.Name)
+			continue
+		}
+		y := evidence.Computed(emc, evidence.MC)
+		y.Place = period.RH.Place
+		points = append(points, Point{Name: period.Name, Y: y})
+	}
+	p.with("EMC of the period", Judged, points)
+	s.means(&p)
+	p.target(s)
+	p.leftOut(lacking)
+	if len(p.Series) > 1 {
+		p.Notes = append(p.Notes, "a lot's mean may lie "+s.Room.Tolerance.Number.String()+" either side of the target")
+	}
+	return p
+}
+
+// means adds the mean of each lot; of many lots the lowest and the highest.
+func (s Site) means(p *Picture) {
+	const few = 4
+	var all []Series
+	for _, lot := range s.Wood.Lots() {
+		mean := s.Wood.Mean(lot)
+		for _, it := range wood.MeanItems(mean, func(x evidence.Exact) evidence.Item { return evidence.Item{Value: x} }) {
+			if it.Lack == "" {
+				y := evidence.Reading{Written: it.Value.Text(), Value: it.Value.Decimal(), Unit: evidence.MC}
+				all = append(all, Series{"mean of " + lot.Title(), LotMean, []Point{{Y: y}}})
+			}
+		}
+	}
+	if len(all) > few {
+		byMean := func(a, b Series) int { return a.Points[0].Y.Value.Cmp(b.Points[0].Y.Value) }
+		p.Notes = append(p.Notes, "the lots of the lowest and the highest mean are drawn, of "+evidence.Count(len(all), "mean", "means"))
+		all = []Series{slices.MinFunc(all, byMean), slices.MaxFunc(all, byMean)}
+	}
+	p.Series = append(p.Series, all...)
+}

@@ -1,0 +1,137 @@
+package report
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"firstboard/report/evidence"
+)
+
+// Plan is what is still to be measured and written down before an area can be
+// judged, day by day, and what is there already.
+type Plan struct {
+	Area     Area
+	Decision Decision
+	Steps    []Step   // in the order of their days
+	There    []string // what is there already, in words
+	LookUp   []string // limits that nobody looked up
+	Late     []string // why the day of laying cannot be kept
+	Drills   bool     // a hole is drilled or a sample is cut
+}
+
+// Step is one thing to do. Day counts from the day of laying: -1 is the day
+// before it. Do says it as an order, What as the thing that is missing, which
+// is empty where another step says it already. Checks are the checks it serves.
+type Step struct {
+	Day    int
+	Do     string
+	What   string
+	Checks []string
+	Rows   []PlannedRow
+}
+
+// PlannedRow is a row to fill in: what is known of it, by the names of its
+// table's columns without their units.
+type PlannedRow struct {
+	Table string
+	Cells map[string]string
+}
+
+// Missing is one thing that a check still waits for, and the checks that do.
+type Missing struct {
+	What   string
+	Checks []string
+}
+
+// Plans are the plans of all areas of a job.
+func Plans(j Job) []Plan {
+	var plans []Plan
+	for _, a := range j.Areas {
+		s := j.site(a)
+		plans = append(plans, s.plan(s.decide()))
+	}
+	return plans
+}
+
+// When is the day of a step: a date, or, where the day of laying is blank, a
+// number that counts from the first day of work.
+func (p Plan) When(s Step) string {
+	if p.Area.LayOn.Shown() {
+		return (p.Area.LayOn.Day + evidence.Day(s.Day)).String()
+	}
+	return "day " + strconv.Itoa(s.Day-p.Steps[0].Day+1)
+}
+
+// Laying is the day of laying as When writes days.
+func (p Plan) Laying() string { return p.When(Step{}) }
+
+// PlanCautions are the cautions that stand above plans that ask for anything:
+// what comes first, old floors, and, where a slab is opened, drilling. The
+// others travel with the workbook.
+func PlanCautions(plans []Plan) []Caution {
+	if !slices.ContainsFunc(plans, func(p Plan) bool { return len(p.Steps) > 0 }) {
+		return nil
+	}
+	headings := []string{"What comes first", "Old floors"}
+	if slices.ContainsFunc(plans, func(p Plan) bool { return p.Drills }) {
+		headings = append(headings, "Drilling into a slab")
+	}
+	return slices.DeleteFunc(Cautions(), func(c Caution) bool { return !slices.Contains(headings, c.Heading) })
+}
+
+// plan is what the area's decision still waits for. An area that may be laid
+// waits for nothing.
+func (s Site) plan(d Decision) Plan {
+	p := planner{Site: s, found: d.Findings}
+	p.survey()
+	p.days = p.planDays()
+	if d.Verdict != evidence.Go {
+		p.office()
+		p.meters()
+		p.heating()
+		p.air()
+		p.slab()
+		p.wood()
+		p.surfaceReadings()
+	}
+	return Plan{
+		Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.lookUp(), Late: p.late,
+		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
+	}
+}
+
+// missing are the steps that checks which stop the area wait for.
+func (s Site) missing(d Decision) []Missing {
+	if d.Verdict == evidence.Go {
+		return nil
+	}
+	var all []Missing
+	blocking := d.Blocking()
+	for _, step := range s.plan(d).Steps {
+		waits := slices.DeleteFunc(slices.Clone(blocking), func(id string) bool { return !slices.Contains(step.Checks, id) })
+		if step.What != "" && len(waits) > 0 {
+			all = append(all, Missing{step.What, waits})
+		}
+	}
+	return all
+}
+
+// Awaits says whether something that a check waits for is known to be missing.
+func (d Decision) Awaits(check string) bool {
+	return slices.ContainsFunc(d.Missing, func(m Missing) bool { return slices.Contains(m.Checks, check) })
+}
+
+// inOrder are the steps by day. What needs no day of its own comes first.
+func (p *planner) inOrder() []Step {
+	steps := slices.Concat(p.first, p.steps)
+	day := p.days.read
+	for _, s := range p.steps {
+		day = min(day, s.Day)
+	}
+	for i := range p.first {
+		steps[i].Day = day
+	}
+	slices.SortStableFunc(steps, func(a, b Step) int { return cmp.Compare(a.Day, b.Day) })
+	return steps
+}

@@ -1,0 +1,151 @@
+package report
+
+import (
+	"time"
+
+	"github.com/shopspring/decimal"
+
+	"firstboard/report/evidence"
+	"firstboard/slab"
+)
+
+// surveyHoles looks at the holes that are judged and names those still to be
+// drilled. A hole at a wrong depth does not count: another takes its place.
+func (p *planner) surveyHoles() {
+	f := p.Slab
+	if f.NoHoles != "" || f.UnfitForHoles() != "" {
+		return
+	}
+	judged := f.JudgedHoles()
+	p.sealed = map[string]time.Time{}
+	var good []evidence.Judged[slab.Hole]
+	for _, hole := range judged {
+		if p.wrongDepth(hole) {
+			p.wrong = append(p.wrong, hole.Name)
+			continue
+		}
+		good = append(good, hole)
+		for _, h := range hole.Rows {
+			if h.SealedAt.Shown() {
+				p.sealed[hole.Name] = f.ReadableFrom(h)
+			}
+		}
+	}
+	p.holes = survey(p.Site, good, look[slab.Hole]{
+		kind: slabRow, heat: true, spoil: p.spoiltHole,
+		entry: func(h slab.Hole) entry { return at(h.ReadAt, h.Instrument, h.Place) },
+		read:  func(h slab.Hole) bool { return h.RH.Shown() },
+		blank: func(h slab.Hole) []string {
+			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()}, cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})
+		},
+	})
+	p.moreHoles = newNames("H", p.holesToDrill(good), p.holeNames())
+}
+
+func (p *planner) wrongDepth(hole evidence.Judged[slab.Hole]) bool {
+	for _, h := range hole.Rows {
+		thick := h.Thickness
+		if !thick.Shown() {
+			thick = p.Slab.Thickness
+		}
+		if evidence.Measure("", h.Depth, p.Slab.DepthRange(thick)).Breaks(evidence.Acceptance{}) && h.Depth.Shown() {
+			return true
+		}
+	}
+	return false
+}
+
+// spoiltHole says why a hole has to be read again: too early, or by a probe
+// that cannot be believed.
+func (p *planner) spoiltHole(h slab.Hole) string {
+	if h.SealedAt.Shown() && h.ReadAt.Shown() && h.ReadAt.First.Before(p.Slab.ReadableFrom(h)) {
+		return "read before " + p.Slab.Wait.Number.String() + " had passed"
+	}
+	for _, it := range p.probeItems(h) {
+		if it.Breaks(evidence.Acceptance{}) {
+			return it.Says
+		}
+	}
+	return ""
+}
+
+// probeItems are what probe-check weighs of a row.
+func (p *planner) probeItems(h slab.Hole) []evidence.Item {
+	switch meter, _ := p.Job.Instruments.Find(h.Instrument); meter.Kind {
+	case evidence.Probe:
+		return p.checked("hole "+h.Hole, h, meter)
+	case evidence.SingleUse:
+		return []evidence.Item{p.usedOnce("hole "+h.Hole, h, meter)}
+	}
+	return nil
+}
+
+// holesToDrill is how many holes are still to be drilled: as many as the size
+// asks for, one near a wall, and one beside each discarded hole that was over
+// the limit.
+func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
+	asked, known := p.Slab.HolesAsked()
+	if !known {
+		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
+	}
+	near, known := nearWall(good)
+	p.atWall, p.unknownWall = p.Slab.Exterior && known && !near, p.Slab.Exterior && !known && !near
+	more := max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)))
+	if p.atWall {
+		more = max(more, 1)
+	}
+	return more
+}
+
+// nearWall says whether a hole lies near an exterior wall, and whether the
+// distance of every other is known.
+func nearWall(holes []evidence.Judged[slab.Hole]) (near, known bool) {
+	known = true
+	for _, hole := range holes {
+		for _, h := range hole.Rows {
+			beyond := evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{})
+			near = near || h.ToWall.Shown() && !beyond
+			known = known && h.ToWall.Shown()
+		}
+	}
+	return near, known
+}
+
+func (p *planner) holeNames() []string {
+	var used []string
+	for _, h := range p.Slab.Holes {
+		used = append(used, h.Hole)
+	}
+	return used
+}
+
+// depth is how deep a hole is drilled, in words.
+func (p *planner) depth() string {
+	share := slab.Depth(decimal.New(100, 0), p.Slab.TwoFaces).String() + " %"
+	faces := "one drying face"
+	if p.Slab.TwoFaces {
+		faces = "two drying faces"
+	}
+	l := p.Slab.DepthRange(p.Slab.Thickness)
+	if !l.Shown() {
+		return "at " + share + " of the slab's thickness (" + faces + ")"
+	}
+	ends := l.Ends()
+	return evidence.Mean(ends).Text() + " " + string(l.Unit()) + " deep (" + l.String() + ": " + share + " of " + p.Slab.Thickness.String() + ", " + faces + ")"
+}
+
+// where is where the holes are drilled, in words.
+func (p *planner) where() string {
+	wall, scan := "", ""
+	if p.atWall || p.unknownWall {
+		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
+	}
+	if p.outcome("scan-probed") == evidence.NotMet {
+		scan = "one at the highest scan of the bare slab"
+	}
+	clauses := []string{"spread over the area", wall, scan}
+	for _, name := range p.Slab.Unreplaced() {
+		clauses = append(clauses, "one within 3 ft of "+name)
+	}
+	return sentence(clauses...)
+}

@@ -1,0 +1,130 @@
+package report
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// WithPlans are the tables of a record with the rows that plans ask to be
+// filled in: what is known of them, and blanks where something is to be read.
+// A thing to be measured again keeps what was written down of its place. The
+// tables given are left as they are.
+func WithPlans(tables []Table, plans []Plan) []Table {
+	tables = slices.Clone(tables)
+	for _, columns := range plannedColumns() {
+		name, columns := columns[0], columns[1:]
+		rows := plannedRows(plans, name)
+		if len(rows) == 0 {
+			continue
+		}
+		at := slices.IndexFunc(tables, func(t Table) bool { return t.Name == name })
+		if at < 0 {
+			at = len(tables)
+			tables = append(tables, Table{Name: name})
+		}
+		tables[at] = tables[at].filled(columns, rows)
+	}
+	return tables
+}
+
+// plannedColumns are the tables that take rows to fill in, each with the
+// columns of such a row.
+func plannedColumns() [][]string {
+	return [][]string{
+		{"Instrument checks", "Instrument", "Checked at", "Standard", "Expected", "Read"},
+		{"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Temp (F)", "Instrument", "Note"},
+		{"Slab emission", "Area", "Dish", "Set at", "Lifted at", "Start mass (g)", "End mass (g)", "Test area (ft2)", "Instrument", "Note"},
+		{"Slab pH", "Area", "Spot", "Read at", "pH", "Instrument", "Note"},
+		{"Slab CM", "Area", "Spot", "Read at", "CM (%)", "Instrument", "Note"},
+		{"Surface", "Area", "Spot", "Read at", "Temp (F)", "Instrument", "Note"},
+		{"Wood", "Area", "Of", "Piece", "Lot", "Read at", "Method", "Reading (%)", "Scale", "Instrument", "Note"},
+	}
+}
+
+// stays says whether a column keeps its entry where a thing is measured again:
+// it tells of the place and not of the reading.
+func stays(column string) bool {
+	return slices.Contains([]string{"x", "y", "to exterior wall", "thickness", "depth", "sealed at", "test area", "scale", "species"}, bare(column))
+}
+
+// plannedRows are the rows of a table that plans ask for, each once.
+func plannedRows(plans []Plan, table string) []PlannedRow {
+	var rows []PlannedRow
+	for _, p := range plans {
+		for _, s := range p.Steps {
+			for _, r := range s.Rows {
+				asked := func(o PlannedRow) bool { return maps.Equal(o.Cells, r.Cells) }
+				if r.Table == table && !slices.ContainsFunc(rows, asked) {
+					rows = append(rows, r)
+				}
+			}
+		}
+	}
+	return rows
+}
+
+// filled is the table with planned rows below its own.
+func (t Table) filled(columns []string, rows []PlannedRow) Table {
+	titles := make([]string, len(columns))
+	for i, column := range columns {
+		titles[i] = t.heading(column)
+	}
+	entries := make([][]string, len(rows))
+	for i, r := range rows {
+		entries[i] = make([]string, len(titles))
+		for k, column := range columns {
+			entries[i][k] = r.Cells[column]
+		}
+	}
+	full := t.With(titles, entries...)
+	for i, r := range rows {
+		full.Rows[len(t.Rows)+i].keep(t, r)
+	}
+	return full
+}
+
+// keep fills in what stays of the last row of the same thing.
+func (r TableRow) keep(t Table, planned PlannedRow) {
+	for _, was := range slices.Backward(t.Rows) {
+		if !t.isOf(was, planned) {
+			continue
+		}
+		for k, header := range t.Header {
+			if stays(header) {
+				r.Cells[k] = was.Cells[k]
+			}
+		}
+		return
+	}
+}
+
+// isOf says whether a row is of the thing that a planned row names.
+func (t Table) isOf(r TableRow, planned PlannedRow) bool {
+	for column, text := range planned.Cells {
+		at := slices.Index(t.Header, t.heading(column))
+		if column != "Note" && (at < 0 || !evidence.Same(r.Cells[at].Text, text)) {
+			return false
+		}
+	}
+	return true
+}
+
+// heading is the table's own header for a column, whatever its unit, or the
+// column as given where it has none.
+func (t Table) heading(column string) string {
+	for _, h := range t.Header {
+		if bare(h) == bare(column) {
+			return h
+		}
+	}
+	return column
+}
+
+// bare is a header as headers are compared, without its unit.
+func bare(header string) string {
+	name, _, _ := strings.Cut(header, "(")
+	return evidence.Key(name)
+}

@@ -1,0 +1,236 @@
+package report
+
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+	"firstboard/slab"
+)
+
+// survey looks at everything that the area's checks judge.
+func (p *planner) survey() {
+	p.surveyHoles()
+	p.surveyDishes()
+	p.surveySpots()
+	p.surveyWood()
+	p.surveySurfaces()
+}
+
+func (p *planner) surveyDishes() {
+	f := p.Slab
+	if f.NoDishes != "" || f.UnfitForDishes() != "" {
+		return
+	}
+	p.dishes = survey(p.Site, f.JudgedDishes(), look[slab.Dish]{
+		kind: slabRow, heat: true, entry: dishEntry, spoil: exposed,
+		read: func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
+		blank: func(d slab.Dish) []string {
+			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
+		},
+	})
+	asked, known := slab.HolesNeeded(f.Size)
+	if !known {
+		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
+	}
+	p.moreDishes = newNames("D", asked-len(p.dishes), names(p.dishes, always))
+}
+
+func always(thing) bool     { return true }
+func never[T any](T) string { return "" }
+
+// exposed says why a dish has to be set again: it lay too short or too long.
+func exposed(d slab.Dish) string {
+	if !d.SetAt.Shown() || !d.LiftedAt.Shown() {
+		return ""
+	}
+	for _, passed := range []evidence.Exact{
+		evidence.Hours(evidence.Shortest(d.SetAt, d.LiftedAt)), evidence.Hours(evidence.Longest(d.SetAt, d.LiftedAt)),
+	} {
+		if (evidence.Item{Value: passed, Limit: slab.Exposure()}).Breaks(evidence.Acceptance{}) {
+			return "it did not lie for " + slab.Exposure().String()
+		}
+	}
+	return ""
+}
+
+func (p *planner) surveySpots() {
+	f := p.Slab
+	if f.NoPH == "" {
+		p.pH = survey(p.Site, f.JudgedPH(), look[slab.PH]{
+			kind: slabRow, heat: true, spoil: never[slab.PH],
+			entry: func(r slab.PH) entry { return at(r.ReadAt, r.Instrument, r.Place) },
+			read:  func(r slab.PH) bool { return r.PH.Shown() },
+			blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
+		})
+		p.morePH = newNames("P", slab.PHSpots-len(p.pH), names(p.pH, always))
+	}
+	if f.NoCM == "" {
+		p.cm = survey(p.Site, f.JudgedCarbides(), look[slab.Carbide]{
+			kind: slabRow, heat: true, spoil: never[slab.Carbide],
+			entry: func(r slab.Carbide) entry { return at(r.ReadAt, r.Instrument, r.Place) },
+			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
+			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
+		})
+		p.moreCM = newNames("K", slab.CarbidesNeeded(f.Size)-len(p.cm), names(p.cm, always))
+	}
+	p.others = survey(p.Site, f.JudgedOthers(), look[slab.Other]{
+		kind: otherRow, spoil: never[slab.Other],
+		entry: func(r slab.Other) entry { return at(r.ReadAt, r.Instrument, r.Place) },
+		read:  func(r slab.Other) bool { return r.Result.Shown() },
+		blank: func(r slab.Other) []string {
+			return blanks(cell{"At least or At most", r.AtLeast.Shown() || r.AtMost.Shown()})
+		},
+	})
+}
+
+// slab adds what is left to do to the slab.
+func (p *planner) slab() {
+	f := p.Slab
+	if unfit := f.UnfitForHoles(); f.NoHoles == "" && unfit != "" {
+		p.ask(holeIDs(), unfit, "a test that the covering's maker names: "+unfit)
+	} else {
+		p.drill()
+	}
+	if unfit := f.UnfitForDishes(); f.NoDishes == "" && unfit != "" {
+		p.ask(dishIDs(), unfit, "a test that the covering's maker names: "+unfit)
+	}
+	p.setDishes()
+	p.do(task{
+		one: "pH spot", many: "pH spots", verb: "read", day: p.days.slab, tool: aPHMeter(), checks: also("slab-ph"),
+		table: "Slab pH", column: "Spot", things: p.pH, more: p.morePH,
+	})
+	p.do(task{
+		one: "carbide spot", many: "carbide spots", verb: "sample", day: p.days.slab, tool: aCarbideKit(), checks: also("slab-cm"),
+		table: "Slab CM", column: "Spot", things: p.cm, more: p.moreCM,
+	})
+	p.do(task{
+		one: "further test", many: "further tests", verb: "make", day: p.days.read, tool: tool{words: "what its maker names", kinds: []string{"other"}},
+		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", things: p.others,
+	})
+}
+
+func holeIDs() []string {
+	return also("slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh", "probe-check")
+}
+
+func dishIDs() []string { return also("emission-dishes", "emission-time", "emission-rate") }
+
+// drill adds the holes: drilled and sealed on one day, read on another.
+func (p *planner) drill() {
+	t := task{
+		one: "hole", many: "holes", verb: "read", day: p.days.slab, tool: anRHProbe(), checks: holeIDs(),
+		table: "Slab RH", column: "Hole", things: p.holes, more: p.moreHoles,
+	}
+	for _, name := range p.wrong {
+		what := "the word wrong depth in Discarded of hole " + name + " (Slab RH): another hole takes its place"
+		p.ask([]string{"slab-depth", "slab-holes"}, "write "+what, what)
+	}
+	wait := p.Slab.Wait.Number.String()
+	if len(t.more) > 0 {
+		p.add(p.days.seal, t.checks, "drill and seal "+t.count()+", "+p.depth()+", "+p.where(),
+			t.count()+", "+p.depth()+", read "+wait+" after they are sealed or later, "+p.with(t.tool), p.holeRows(t)...)
+	}
+	unsealed := names(p.holes, p.isUnsealed)
+	if len(unsealed) > 0 {
+		p.add(p.days.seal, t.checks, "drill and seal "+t.named(unsealed)+", on record without a time of sealing, "+p.depth()+", "+p.where(),
+			t.named(unsealed)+" sealed, "+p.depth()+", and read "+wait+" later, "+p.with(t.tool))
+	}
+	if fresh := slices.Concat(t.more, unsealed); len(fresh) > 0 {
+		p.add(p.days.slab, t.checks, "read "+t.named(fresh)+" "+p.with(t.tool)+": humidity and the temperature of the concrete, "+wait+" after they were sealed or later", "")
+	}
+	p.readSealed(t)
+	p.again(t)
+	p.complete(t)
+	p.wallDistance()
+}
+
+// drills says whether a hole is still to be drilled.
+func (p *planner) drills() bool { return len(p.moreHoles)+len(names(p.holes, p.isUnsealed)) > 0 }
+
+func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
+
+// readSealed adds the readings of holes that are sealed already, each from
+// the time it can be read.
+func (p *planner) readSealed(t task) {
+	var seen []string
+	for _, x := range p.holes {
+		from := p.sealed[x.name]
+		if !x.open || from.IsZero() || slices.Contains(seen, clock(from)) {
+			continue
+		}
+		seen = append(seen, clock(from))
+		which := names(p.holes, func(y thing) bool { return y.open && p.sealed[y.name].Equal(from) })
+		subject, when := t.named(which), "not before "+clock(from)+", "+p.Slab.Wait.Number.String()+" after sealing"
+		day := t.day
+		if p.Area.LayOn.Shown() {
+			day = max(day, p.dayOf(from))
+		}
+		if day > 0 {
+			p.late = append(p.late, subject+" can be read from "+clock(from)+" on, and laying is planned for "+p.Area.LayOn.Written)
+		}
+		p.add(day, t.checks, "read "+subject+" "+p.with(t.tool)+", "+when, "the reading of "+subject+", "+p.with(t.tool)+", "+when)
+	}
+}
+
+// wallDistance asks how far the holes lie from an exterior wall where none is
+// known to be near one.
+func (p *planner) wallDistance() {
+	if !p.unknownWall || p.drills() {
+		return
+	}
+	what := "how far each hole lies from an exterior wall (Slab RH, To exterior wall): one within " + slab.NearWall().String() + ", with a tape"
+	p.ask([]string{"slab-edge"}, "write down "+what, what)
+}
+
+// holeRows are the rows of holes to be drilled, with their depth in words.
+func (p *planner) holeRows(t task) []PlannedRow {
+	var rows []PlannedRow
+	for i, name := range t.more {
+		note := "planned: " + p.depth()
+		if i == 0 && p.atWall {
+			note += ", within " + slab.NearWall().String() + " of an exterior wall"
+		}
+		rows = append(rows, p.row(t, name, note))
+	}
+	return rows
+}
+
+// setDishes adds the dishes: set on one day, lifted on another.
+func (p *planner) setDishes() {
+	t := task{
+		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
+		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
+	}
+	for _, d := range p.Slab.Dishes {
+		p.lift(t, d)
+	}
+	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
+	p.do(t)
+	which := slices.Concat(names(t.things, func(x thing) bool { return x.open || x.again != "" }), p.moreDishes)
+	if len(which) > 0 {
+		p.add(p.days.slab, t.checks, "lift "+t.named(which)+", "+slab.Exposure().String()+" after each was set, and weigh "+p.with(t.tool), "")
+	}
+}
+
+// lies says whether a dish is set and not lifted yet.
+func (p *planner) lies(x thing) bool {
+	return x.open && slices.ContainsFunc(p.Slab.Dishes, func(d slab.Dish) bool { return evidence.Same(d.Dish, x.name) && isSet(d) })
+}
+
+func isSet(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && !d.LiftedAt.Shown() }
+
+// lift adds the lifting of a dish that was set.
+func (p *planner) lift(t task, d slab.Dish) {
+	if p.Slab.NoDishes != "" || p.Slab.UnfitForDishes() != "" || !isSet(d) {
+		return
+	}
+	ends := slab.Exposure().Ends()
+	from, to := d.SetAt.Last.Add(evidence.Duration(ends[0])), d.SetAt.First.Add(evidence.Duration(ends[1]))
+	when := "from " + clock(from) + " to " + clock(to)
+	what := t.named([]string{d.Dish}) + " " + when + ", weighed " + p.with(t.tool)
+	day := p.days.slab
+	if p.Area.LayOn.Shown() {
+		day = p.dayOf(from)
+	}
+	p.add(day, t.checks, "lift "+what, "the lifting of "+what)
+}

@@ -1,0 +1,61 @@
+package record
+
+import (
+	"fmt"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// ReadWith reads the record at path with rows added to one of its tables, and
+// judges the whole by the rules of Read: what is wrong with the added rows is
+// a fault as well. Nothing at path is changed, and the sum is that of what
+// stands there.
+//
+// add is given the table as it stands, its cells unsettled, or a table of that
+// name without a header where the record has none; it gives the table with its
+// rows added, as report.Table.With does.
+func ReadWith(path, table string, add func(report.Table) report.Table) (Record, error) {
+	from, err := open(path)
+	if err != nil {
+		return Record{}, err
+	}
+	src := from.tables[table]
+	if src == nil {
+		src = from.added(table)
+		from.tables[table] = src
+	}
+	was := len(src.Rows)
+	src.Table = add(src.Table)
+	for _, r := range src.Rows[was:] {
+		if err := src.left.take(len(r.Cells)); err != nil {
+			return Record{}, fmt.Errorf("%s: %w", from.name, err)
+		}
+	}
+	return from.decoded()
+}
+
+// added is an empty table that the record lacks, as it would stand there.
+func (o *origin) added(table string) *source {
+	for _, src := range o.tables {
+		if src.sheet != "" {
+			return o.source(table, o.name, table)
+		}
+	}
+	return o.source(table, fileOf(table), "")
+}
+
+// Heading is the header under which a table has a column that measures, and
+// its unit, one of those given; where the table has none it is the name with
+// the first unit in its bracket.
+func Heading(t report.Table, column string, units ...evidence.Unit) (string, evidence.Unit) {
+	for _, header := range t.Header {
+		name, in := split(header)
+		for _, u := range units {
+			if evidence.Same(name, column) && folded(in) == folded(bracket(u)) {
+				return header, u
+			}
+		}
+	}
+	return spelled(column, units[0]), units[0]
+}

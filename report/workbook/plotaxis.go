@@ -1,0 +1,126 @@
+package workbook
+
+import (
+	"math"
+
+	"firstboard/report"
+)
+
+// axis is one side of a picture. Where it has names it has no numbers.
+type axis struct {
+	title       string
+	names       bool
+	format      string
+	least, most *float64 // where they are not left to the spreadsheet
+	unit        float64  // between its figures, 0 the same
+	between     bool     // its figures cross between the names of the other side
+	ruled       bool     // lines across the picture at its figures
+	notes       []string // below its title
+}
+
+// extent is the least and the greatest of what is drawn along one side.
+type extent struct{ low, high float64 }
+
+func (b *block) extent(side func(line) stretch) extent {
+	e := extent{math.Inf(1), math.Inf(-1)}
+	for _, l := range b.lines {
+		s := side(l)
+		for _, r := range b.rows[s.from : s.to+1] {
+			if s.column < len(r) {
+				if x, ok := r[s.column].plotted(); ok {
+					e.low, e.high = min(e.low, x), max(e.high, x)
+				}
+			}
+		}
+	}
+	return e
+}
+
+func (b *block) xExtent() extent { return b.extent(func(l line) stretch { return l.x }) }
+func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return l.y }) }
+
+// axes are the two sides of a picture, each from near its least value: only
+// counts begin at nought.
+func (b *block) axes(room float64) (x, y axis) {
+	x, y = axis{title: b.picture.X}, axis{title: b.picture.Y, format: "General"}
+	switch b.picture.Shows {
+	case report.Positions:
+		x.format, x.ruled = "General", true
+		b.evenly(&x, &y, room)
+		return x, y
+	case report.WoodMoisture:
+		x.names, y.between, x.title = true, true, b.picture.X+", each class from the figure below it"
+		zero := 0.0
+		y.format, y.least, y.unit = "0", &zero, max(step(extent{0, b.yExtent().high}), 1)
+		return x, y
+	case report.HoleReadings, report.ServiceEMC:
+		x.names, y.between = true, true
+	default:
+		b.timed(&x)
+	}
+	e := b.yExtent()
+	y.unit = step(e)
+	least := math.Floor((e.low-y.unit/5)/y.unit) * y.unit
+	if e.low >= 0 {
+		least = max(least, 0)
+	}
+	y.least = &least
+	return x, y
+}
+
+// step is a round distance that cuts an extent into about five.
+func step(e extent) float64 {
+	wide := (e.high - e.low) / 5
+	if wide < 0.1 {
+		return 0.2
+	}
+	power := math.Pow(10, math.Floor(math.Log10(wide)))
+	for _, n := range []float64{1, 2, 5} {
+		if n*power >= wide {
+			return n * power
+		}
+	}
+	return 10 * power
+}
+
+// timed is an axis of days, or of hours where there are few days.
+func (b *block) timed(x *axis) {
+	const most = 7
+	e := b.xExtent()
+	x.unit = 1.0 / 24
+	for _, unit := range []float64{3.0 / 24, 6.0 / 24, 12.0 / 24, 1, 2, 4, 7, 14, 28, 56, 91, 182, 365, 730, 1461, 3652} {
+		if (e.high-e.low)/x.unit > most {
+			x.unit = unit
+		}
+	}
+	x.format = "yyyy-mm-dd"
+	if x.unit < 1 {
+		x.format = "mm-dd hh:mm"
+	}
+	whole := min(x.unit, 1)
+	least := math.Floor(e.low/whole+1e-6) * whole
+	last := least + max(math.Ceil((e.high-least)/x.unit-1e-6), 1)*x.unit
+	x.least, x.most = &least, &last
+}
+
+// evenly gives both sides of a plan one scale; room is how many times as wide
+// as high the plan is drawn.
+func (b *block) evenly(x, y *axis, room float64) {
+	across, up := b.xExtent(), b.yExtent()
+	unit := step(extent{0, max(up.high-up.low, (across.high-across.low)/room, 1)})
+	x.unit, y.unit = unit, unit
+	low, high := math.Floor((up.low-unit/4)/unit)*unit, math.Ceil((up.high+unit/4)/unit)*unit
+	if need := (across.high - across.low + unit) / room; high-low < need {
+		high = low + math.Ceil(need/unit)*unit
+	}
+	if up.low >= 0 {
+		low, high = max(low, 0), high-min(low, 0)
+	}
+	wide := math.Round((high-low)*room/unit) * unit
+	left := math.Floor(((across.low+across.high)-wide)/2/unit) * unit
+	if across.low >= 0 {
+		left = max(left, 0)
+	}
+	right := left + wide
+	x.least, x.most, y.least, y.most = &left, &right, &low, &high
+}

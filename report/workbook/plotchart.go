@@ -1,0 +1,102 @@
+package workbook
+
+import (
+	"encoding/xml"
+	"fmt"
+	"strings"
+
+	"firstboard/report"
+)
+
+// The workbook library places charts, and writes them without the values they
+// show, so that no preview can draw them, and points without labels. The charts
+// are therefore written here, in the order of the standard's schema.
+
+// chartPart is a picture as the chart part of a workbook (ISO/IEC 29500-1,
+// DrawingML charts), drawn so many points wide and high.
+func (p *plots) chartPart(b *block, wide, tall float64) string {
+	notes := folded(b.picture.Notes, wide-60)
+	x, y := b.axes((wide - 200) / (tall - 85 - 12*float64(len(notes))))
+	x.notes = notes
+	var lines, bars []string
+	for i, l := range b.lines {
+		if s := p.seriesOf(b, i, l); strokeOf(l, b.picture.Shows).bar {
+			bars = append(bars, s)
+		} else {
+			lines = append(lines, s)
+		}
+	}
+	return xml.Header + `<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main">` +
+		`<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>` +
+		titled(b.picture.Title) + `<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
+		groups(x, bars, lines) + x.markup("b", true) + y.markup("l", false) +
+		`<c:spPr><a:noFill/></c:spPr></c:plotArea>` + b.legend() +
+		`<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
+		`<c:spPr>` + solid(paper) + lined(0.75, "9A9A9A", "solid") + `</c:spPr>` + lettered() + `</c:chartSpace>`
+}
+
+// groups are the series by how they are drawn.
+func groups(x axis, bars, lines []string) string {
+	const axes = `<c:axId val="1"/><c:axId val="2"/>`
+	var s string
+	if len(bars) > 0 {
+		s += `<c:barChart><c:barDir val="col"/><c:grouping val="clustered"/><c:varyColors val="0"/>` +
+			strings.Join(bars, "") + `<c:gapWidth val="25"/>` + axes + `</c:barChart>`
+	}
+	switch {
+	case len(lines) == 0:
+	case x.names:
+		s += `<c:lineChart><c:grouping val="standard"/><c:varyColors val="0"/>` + strings.Join(lines, "") + `<c:marker val="1"/>` + axes + `</c:lineChart>`
+	default:
+		s += `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>` + strings.Join(lines, "") + axes + `</c:scatterChart>`
+	}
+	return s
+}
+
+// legend names the lines, unless there is but one: below the picture, or at its
+// right where they are many.
+func (b *block) legend() string {
+	const few = 6
+	if len(b.lines) < 2 {
+		return ""
+	}
+	at := "b"
+	if len(b.lines) > few || b.picture.Shows == report.Positions {
+		at = "r"
+	}
+	return `<c:legend><c:legendPos val="` + at + `"/><c:overlay val="0"/>` + lettered() + `</c:legend>`
+}
+
+// markup is an axis, across for the one below the picture.
+func (x axis) markup(at string, across bool) string {
+	id, other, name := 2, 1, "c:valAx"
+	if across {
+		id, other = 1, 2
+	}
+	if x.names {
+		name = "c:catAx"
+	}
+	s := fmt.Sprintf(`<%s><c:axId val="%d"/><c:scaling><c:orientation val="minMax"/>%s%s</c:scaling><c:delete val="0"/><c:axPos val="%s"/>`,
+		name, id, end("max", x.most), end("min", x.least), at)
+	if !across || x.ruled {
+		s += `<c:majorGridlines><c:spPr>` + lined(0.5, "D0D0D0", "solid") + `</c:spPr></c:majorGridlines>`
+	}
+	s += sideTitle(x.title, x.notes, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`, orElse(x.format, "General")) +
+		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` + lined(0.75, darkGrey, "solid") + `</c:spPr>` +
+		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, other)
+	if x.names {
+		return s + `<c:auto val="0"/><c:lblAlgn val="ctr"/><c:lblOffset val="100"/><c:noMultiLvlLbl val="1"/></` + name + `>`
+	}
+	s += `<c:crossBetween val="` + map[bool]string{true: "between", false: "midCat"}[x.between] + `"/>`
+	if x.unit > 0 {
+		s += `<c:majorUnit val="` + exactly(x.unit) + `"/>`
+	}
+	return s + `</` + name + `>`
+}
+
+func end(name string, x *float64) string {
+	if x == nil {
+		return ""
+	}
+	return `<c:` + name + ` val="` + exactly(*x) + `"/>`
+}

@@ -1,0 +1,89 @@
+package workbook
+
+import (
+	"encoding/xml"
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// Parts of a chart that are written the same way everywhere.
+
+// letters are the properties of letters under the name of an element.
+func letters(name string, size int, bold bool, ink string) string {
+	return fmt.Sprintf(`<a:%s lang="en-GB" sz="%d" b="%s"><a:solidFill><a:srgbClr val="%s"/></a:solidFill><a:latin typeface="%s"/><a:cs typeface="%s"/></a:%s>`,
+		name, size*100, truth(bold), ink, fontName, fontName, name)
+}
+
+func truth(yes bool) string {
+	if yes {
+		return "1"
+	}
+	return "0"
+}
+
+// lettered are the letters of an axis or a legend.
+func lettered() string {
+	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", 10, false, black) + `</a:pPr><a:endParaRPr lang="en-GB"/></a:p></c:txPr>`
+}
+
+func paragraph(s string, size int, bold bool, ink string) string {
+	return `<a:p><a:pPr>` + letters("defRPr", size, bold, ink) + `</a:pPr><a:r>` + letters("rPr", size, bold, ink) + `<a:t>` + escaped(s) + `</a:t></a:r></a:p>`
+}
+
+// titled is a picture's title.
+func titled(title string) string {
+	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, 12, true, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+}
+
+// sideTitle is the title of an axis with notes below it, upright at the left of
+// a picture.
+func sideTitle(title string, notes []string, across bool) string {
+	turn := ` rot="-5400000" vert="horz"`
+	if across {
+		turn = ""
+	}
+	s := paragraph(title, 10, false, black)
+	for _, n := range notes {
+		s += paragraph(n, 9, false, darkGrey)
+	}
+	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + s + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+}
+
+// folded are notes in lines that fit a width in points.
+func folded(notes []string, wide float64) []string {
+	var all []string
+	for _, note := range notes {
+		line := ""
+		for word := range strings.FieldsSeq(note) {
+			if line != "" && span(line+" "+word) > wide {
+				all, line = append(all, line), ""
+			}
+			line = strings.TrimSpace(line + " " + word)
+		}
+		all = append(all, line)
+	}
+	return all
+}
+
+func solid(ink string) string { return `<a:solidFill><a:srgbClr val="` + ink + `"/></a:solidFill>` }
+
+// lined is a line so many points wide; none of no width.
+func lined(width float64, ink, dash string) string {
+	const emu = 12700 // a point
+	if width == 0 {
+		return `<a:ln><a:noFill/></a:ln>`
+	}
+	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
+}
+
+func escaped(s string) string {
+	var b strings.Builder
+	if err := xml.EscapeText(&b, []byte(s)); err != nil {
+		return ""
+	}
+	return b.String()
+}
+
+// exactly is a number as a chart part holds it.
+func exactly(x float64) string { return strconv.FormatFloat(x, 'g', 15, 64) }

@@ -1,0 +1,91 @@
+package workbook
+
+import (
+	"strconv"
+	"strings"
+	"time"
+
+	"firstboard/report"
+)
+
+// byPoint lays a picture out a point a row: the lines one below the other, then
+// the ends of the limit, each from the first to the last of the others.
+func (p *plots) byPoint(b *block) {
+	x, y := b.picture.X, b.picture.Y
+	b.rows = [][]cell{head("Line", "Point", x, y)}
+	nth := map[report.Role]int{}
+	var bounds []report.Series
+	for _, s := range b.picture.Series {
+		if s.Role.Bound() {
+			bounds = append(bounds, s)
+			continue
+		}
+		l := line{role: s.Role, nth: nth[s.Role]}
+		from := len(b.rows)
+		for _, point := range s.Points {
+			b.rows = append(b.rows, p.pointRow(s, point))
+			l.labels = append(l.labels, point.Name)
+		}
+		b.draw(l, from)
+		nth[s.Role]++
+	}
+	drawn := stretch{2, 1, len(b.rows) - 1}
+	for _, s := range bounds {
+		p.bound(b, s, drawn)
+	}
+}
+
+// draw adds a line over the rows from one on.
+func (b *block) draw(l line, from int) {
+	last := len(b.rows) - 1
+	l.name, l.x, l.y = one(0, from), stretch{2, from, last}, stretch{3, from, last}
+	b.lines = append(b.lines, l)
+}
+
+func (p *plots) pointRow(s report.Series, point report.Point) []cell {
+	if !point.Y.Shown() {
+		return []cell{text(s.Name)}
+	}
+	x := p.typed.figure(point.X)
+	if !point.X.Shown() {
+		x = p.typed.moment(point.At)
+	}
+	return []cell{text(s.Name), text(point.Name), x, p.typed.figure(point.Y)}
+}
+
+// bound is an end of a limit over the whole width of a picture.
+func (p *plots) bound(b *block, s report.Series, drawn stretch) {
+	from, level := len(b.rows), p.typed.figure(s.Points[0].Y)
+	for _, end := range []string{"MIN", "MAX"} {
+		b.rows = append(b.rows, []cell{text(s.Name), text(""), b.extreme(end, drawn), level})
+	}
+	name := b.naming(s, one(3, from))
+	b.rows[from][0], b.rows[from+1][0] = name, name
+	b.draw(line{role: s.Role}, from)
+}
+
+// extreme is the least or the greatest of cells, as a formula.
+func (b *block) extreme(function string, s stretch) cell {
+	var out cell
+	var best float64
+	for _, r := range b.rows[s.from : s.to+1] {
+		if s.column >= len(r) {
+			continue
+		}
+		x, ok := r[s.column].plotted()
+		if ok && (out.value == nil || (function == "MIN") == (x < best)) {
+			out, best = r[s.column], x
+		}
+	}
+	if _, isTime := out.value.(time.Time); !isTime {
+		out.value = best
+	}
+	out.formula = function + "(" + b.at(s) + ")"
+	return out
+}
+
+// short is a number with no more places than it needs.
+func short(x float64) string { return strconv.FormatFloat(x, 'f', decimals(x), 64) }
+
+// literalText is a text within a formula.
+func literalText(s string) string { return `"` + strings.ReplaceAll(s, `"`, `""`) + `"` }

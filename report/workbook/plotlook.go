@@ -1,0 +1,93 @@
+package workbook
+
+import "firstboard/report"
+
+// stroke is how a line of a picture is drawn: lines differ by dash and mark
+// besides their ink.
+type stroke struct {
+	ink   string
+	fill  string  // of a mark or a bar; empty for its ink
+	width float64 // in points, 0 for no line
+	dash  string
+	mark  string // none where empty
+	size  int    // of the mark, in points
+	bar   bool
+}
+
+// strokeOf is the stroke of a line in its picture.
+func strokeOf(l line, shows report.Shows) stroke {
+	switch {
+	case shows == report.WoodMoisture:
+		return classStroke(l)
+	case l.role.Bound():
+		return boundStroke(l)
+	case shows == report.HoleReadings, shows == report.Positions:
+		return markStroke(l.role)
+	case shows == report.ServiceEMC:
+		return stroke{ink: deepBlue, width: 1.5, dash: "solid", mark: "circle", size: 8}
+	}
+	return lineStroke(l)
+}
+
+// lineStroke tells many lines apart; one of very many points has small marks.
+func lineStroke(l line) stroke {
+	if l.role == report.Others {
+		return stroke{ink: midGrey, width: 0.75, dash: "solid", mark: "circle", size: 2}
+	}
+	const crowded = 60
+	s := stroke{
+		ink: pick(l.nth, deepBlue, deepOrange, darkGrey), dash: pick(l.nth/3, "solid", "dash", "sysDot"),
+		mark: pick(l.nth, "circle", "square", "triangle", "diamond"), width: 1.5, size: 6,
+	}
+	switch {
+	case l.role == report.Discarded:
+		s.ink, s.dash, s.mark, s.size = deepOrange, "sysDash", "x", 8
+	case l.y.to-l.y.from > crowded:
+		s.size, s.width = 2, 1
+	}
+	return s
+}
+
+func boundStroke(l line) stroke {
+	switch l.role {
+	case report.LotMean:
+		return stroke{ink: darkGrey, width: 2, dash: pick(l.nth, "solid", "sysDot", "lgDash", "dashDot")}
+	case report.TargetEMC:
+		return stroke{ink: deepOrange, width: 2.25, dash: "dash"}
+	case report.Lowest:
+		return stroke{ink: black, width: 1.75, dash: "sysDot"}
+	}
+	return stroke{ink: black, width: 1.75, dash: "dash"}
+}
+
+func markStroke(r report.Role) stroke {
+	switch r {
+	case report.Discarded:
+		return stroke{ink: deepOrange, mark: "x", size: 9}
+	case report.Dish:
+		return stroke{ink: deepOrange, mark: "square", size: 9}
+	case report.Flooring:
+		return stroke{ink: darkGrey, mark: "triangle", size: 7}
+	case report.Subfloor:
+		return stroke{ink: deepOrange, fill: paleOrange, mark: "diamond", size: 8}
+	case report.Joist:
+		return stroke{ink: darkGrey, mark: "plus", size: 8}
+	case report.Scan:
+		return stroke{ink: midGrey, mark: "circle", size: 5}
+	}
+	return stroke{ink: deepBlue, mark: "circle", size: 9}
+}
+
+func classStroke(l line) stroke {
+	switch l.role {
+	case report.Flooring:
+		return stroke{ink: deepBlue, bar: true}
+	case report.Subfloor:
+		return stroke{ink: black, fill: paleOrange, bar: true}
+	case report.TargetEMC:
+		return stroke{ink: black, fill: paleOrange, mark: "triangle", size: 11}
+	}
+	return stroke{ink: black, fill: midGrey, mark: pick(l.nth, "diamond", "square", "circle"), size: 9}
+}
+
+func pick(n int, of ...string) string { return of[n%len(of)] }

@@ -1,0 +1,93 @@
+package workbook
+
+import (
+	"slices"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// byName lays a picture out a name a row and a series a column.
+func (p *plots) byName(b *block, before []*block) {
+	b.rows = [][]cell{head(b.picture.X)}
+	var all []placedName
+	for i, s := range b.picture.Series {
+		if s.Role.Bound() {
+			continue
+		}
+		for _, point := range s.Points {
+			all = append(all, placedName{point, i})
+		}
+	}
+	if b.picture.Shows == report.HoleReadings {
+		slices.SortStableFunc(all, func(x, y placedName) int { return evidence.Order(x.Name, y.Name) })
+	}
+	for _, n := range all {
+		b.rows = append(b.rows, []cell{text(n.Name)})
+	}
+	nth := map[report.Role]int{}
+	for i, s := range b.picture.Series {
+		for k, n := range all {
+			c := cell{}
+			switch {
+			case s.Role.Bound():
+				c = p.level(s, before, k, b, i+1)
+			case n.series == i:
+				c = p.typed.figure(n.Y)
+			}
+			b.rows[k+1] = append(b.rows[k+1], c)
+		}
+		name := text(s.Name)
+		if s.Role.Bound() {
+			name = b.naming(s, one(i+1, 1))
+		}
+		name.look = look{tone: heading}
+		b.rows[0] = append(b.rows[0], name)
+		last := len(b.rows) - 1
+		b.lines = append(b.lines, line{role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, last}, y: stretch{i + 1, 1, last}})
+		nth[s.Role]++
+	}
+}
+
+// placedName is a point and the series it belongs to.
+type placedName struct {
+	report.Point
+	series int
+}
+
+// level is a limit or a mean, the same in every row: in the first row where it
+// comes from, below that a reference to it.
+func (p *plots) level(s report.Series, before []*block, row int, b *block, column int) cell {
+	c := p.typed.figure(s.Points[0].Y)
+	switch {
+	case row > 0:
+		c.formula = b.at(one(column, 1))
+	case s.Role == report.LotMean:
+		c.formula = meanOf(strings.TrimPrefix(s.Name, "mean of "), c, before)
+	}
+	return c
+}
+
+// meanOf is a lot's mean as a formula over its plotted boards, where that gives
+// what was judged.
+func meanOf(lot string, mean cell, before []*block) string {
+	for _, b := range before {
+		for _, s := range b.values() {
+			if b.rows[s.from][0].value != lot {
+				continue
+			}
+			sum := 0.0
+			for _, r := range b.rows[s.from : s.to+1] {
+				x, _ := r[s.column].plotted()
+				sum += x
+			}
+			const near = 1e-9
+			got := sum / float64(s.to-s.from+1)
+			if want, ok := mean.plotted(); ok && got-want < near && want-got < near {
+				return "AVERAGE(" + b.at(s) + ")"
+			}
+		}
+	}
+	return ""
+}

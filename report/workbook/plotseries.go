@@ -1,0 +1,124 @@
+package workbook
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report"
+)
+
+// seriesOf is a line of a picture, with the cells it is drawn from and the
+// values they hold.
+func (p *plots) seriesOf(b *block, nth int, l line) string {
+	look := strokeOf(l, b.picture.Shows)
+	s := fmt.Sprintf(`<c:ser><c:idx val="%d"/><c:order val="%d"/><c:tx>%s</c:tx>`, nth, nth, p.texts(b, l.name))
+	labels := p.labels(b, l)
+	switch {
+	case look.bar:
+		return s + `<c:spPr>` + solid(orElse(look.fill, look.ink)) + lined(0.75, look.ink, "solid") + `</c:spPr><c:invertIfNegative val="0"/>` +
+			`<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val></c:ser>`
+	case b.byNames():
+		return s + look.markup(l) + labels + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val><c:smooth val="0"/></c:ser>`
+	}
+	return s + look.markup(l) + labels + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) + `</c:yVal><c:smooth val="0"/></c:ser>`
+}
+
+func (b *block) byNames() bool {
+	switch b.picture.Shows {
+	case report.HoleReadings, report.ServiceEMC, report.WoodMoisture:
+		return true
+	}
+	return false
+}
+
+// markup is a stroke. A line over one name alone would not be seen, and is a
+// dash there.
+func (k stroke) markup(l line) string {
+	if l.role.Bound() && k.mark == "" && l.y.from == l.y.to {
+		k.mark, k.size = "dash", 20
+	}
+	s := `<c:spPr>` + lined(k.width, k.ink, k.dash) + `</c:spPr><c:marker>`
+	if k.mark == "" {
+		return s + `<c:symbol val="none"/></c:marker>`
+	}
+	ground := solid(orElse(k.fill, k.ink))
+	weight := 0.75
+	if k.mark == "x" || k.mark == "plus" {
+		ground, weight = `<a:noFill/>`, 2
+	}
+	return s + fmt.Sprintf(`<c:symbol val="%s"/><c:size val="%d"/><c:spPr>%s%s</c:spPr></c:marker>`, k.mark, k.size, ground, lined(weight, k.ink, "solid"))
+}
+
+// labels are the values of few holes and periods, and the names of points on
+// the plan.
+func (p *plots) labels(b *block, l line) string {
+	const few, places = 16, 45
+	side := "r"
+	if b.picture.Shows == report.ServiceEMC {
+		side = "t"
+	}
+	switch shows := b.picture.Shows; {
+	case (shows == report.HoleReadings || shows == report.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
+		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() + `<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
+	case shows == report.Positions && (len(b.rows) <= places || l.role == report.Judged || l.role == report.Dish):
+		return namesAt(l)
+	}
+	return ""
+}
+
+// namesAt puts names beside points, on another side for other things: they may
+// lie close together.
+func namesAt(l line) string {
+	side := "r"
+	switch l.role {
+	case report.Subfloor, report.Joist:
+		side = "l"
+	case report.Scan:
+		side = "b"
+	case report.Flooring, report.Dish:
+		side = "t"
+	}
+	s := `<c:dLbls>`
+	for i, name := range l.labels {
+		s += fmt.Sprintf(`<c:dLbl><c:idx val="%d"/><c:tx><c:rich><a:bodyPr/>%s</c:rich></c:tx><c:dLblPos val="%s"/>%s</c:dLbl>`,
+			i, paragraph(name, 9, false, black), side, showing(true))
+	}
+	return s + showing(false) + `</c:dLbls>`
+}
+
+// showing says whether a label shows a value; it shows nothing else.
+func showing(value bool) string {
+	return `<c:showLegendKey val="0"/><c:showVal val="` + truth(value) + `"/><c:showCatName val="0"/><c:showSerName val="0"/><c:showPercent val="0"/><c:showBubbleSize val="0"/>`
+}
+
+// ref is cells as a chart refers to them.
+func (p *plots) ref(b *block, s stretch) string {
+	from, to, ranged := strings.Cut(b.at(s), ":")
+	if ranged {
+		from += ":" + to
+	}
+	return escaped(quoted(p.sheet) + "!" + from)
+}
+
+func (p *plots) texts(b *block, s stretch) string {
+	var points strings.Builder
+	for i, r := range b.rows[s.from : s.to+1] {
+		if value, _ := r[s.column].value.(string); value != "" {
+			fmt.Fprintf(&points, `<c:pt idx="%d"><c:v>%s</c:v></c:pt>`, i, escaped(value))
+		}
+	}
+	return fmt.Sprintf(`<c:strRef><c:f>%s</c:f><c:strCache><c:ptCount val="%d"/>%s</c:strCache></c:strRef>`, p.ref(b, s), s.to-s.from+1, &points)
+}
+
+func (p *plots) numbers(b *block, s stretch) string {
+	var points strings.Builder
+	for i, r := range b.rows[s.from : s.to+1] {
+		if s.column >= len(r) {
+			continue
+		}
+		if x, ok := r[s.column].plotted(); ok {
+			fmt.Fprintf(&points, `<c:pt idx="%d"><c:v>%s</c:v></c:pt>`, i, exactly(x))
+		}
+	}
+	return fmt.Sprintf(`<c:numRef><c:f>%s</c:f><c:numCache><c:formatCode>General</c:formatCode><c:ptCount val="%d"/>%s</c:numCache></c:numRef>`, p.ref(b, s), s.to-s.from+1, &points)
+}
