@@ -1,7 +1,6 @@
 package acclimate
 
 import (
-	"slices"
 	"time"
 
 	"firstboard/report/evidence"
@@ -20,47 +19,25 @@ func (r Room) HeldWindow() (from, to time.Time, known bool) {
 
 // WidestHeld is a window around the one that was asked for in which the air was
 // held as well: as long as readings stay within it, air-held stays met. It
-// begins and ends at air readings, or where the window itself does.
+// reaches up to three days further on either side: a few tries, for a log may
+// hold hundreds of thousands of rows.
 func (r Room) WidestHeld() (from, to time.Time) {
 	w := r.heldWindow()
-	var earlier, later []time.Time
-	for _, a := range r.Air {
-		switch at := a.ReadAt; {
-		case !at.Shown():
-		case at.First.Before(w.from):
-			earlier = append(earlier, at.First)
-		case at.First.After(w.to):
-			later = append(later, at.First)
+	for _, further := range []time.Duration{3 * span, span} {
+		x := w
+		x.from = w.from.Add(-further)
+		if r.judge(x).Outcome == evidence.Met {
+			w.from = x.from
+			break
 		}
 	}
-	slices.SortFunc(earlier, func(a, b time.Time) int { return b.Compare(a) })
-	slices.SortFunc(later, time.Time.Compare)
-	w.from = widest(w.from, earlier, func(t time.Time) bool {
+	for _, further := range []time.Duration{3 * span, span} {
 		x := w
-		x.from = t
-		return r.judge(x).Outcome == evidence.Met
-	})
-	w.to = widest(w.to, later, func(t time.Time) bool {
-		x := w
-		x.to = t
-		return r.judge(x).Outcome == evidence.Met
-	})
+		x.to = w.to.Add(further)
+		if r.judge(x).Outcome == evidence.Met {
+			w.to = x.to
+			break
+		}
+	}
 	return w.from, w.to
-}
-
-// widest is the last of some times, nearest first, up to which a thing holds.
-func widest(start time.Time, times []time.Time, holds func(time.Time) bool) time.Time {
-	low, high := 0, len(times) // it holds for the first low of them
-	for low < high {
-		mid := (low + high + 1) / 2
-		if holds(times[mid-1]) {
-			low = mid
-		} else {
-			high = mid - 1
-		}
-	}
-	if low == 0 {
-		return start
-	}
-	return times[low-1]
 }
