@@ -1,13 +1,14 @@
-"""Change single cells of a decision workbook and compare the verdicts that a
-spreadsheet program recalculates with those firstboard gives of the same record:
-changes.py FIRSTBOARD DECISIONS WORK-FOLDER PROFILE [RANDOM-CHANGES]
+"""Change a decision workbook and compare the verdicts that a spreadsheet program
+recalculates with those firstboard gives of the same record:
+changes.py FIRSTBOARD DECISIONS WORK-FOLDER PROFILE [DRAWS]
 
-DECISIONS is a folder with a workbook for each area, in which the changes listed
-below are made; with a number it is one workbook, and so many of its cells are
-drawn at random, each blanked or moved. A recalculated NO-GO where firstboard
-says GO fails a listed change and is counted among the drawn ones: the workbook
-then asks to be judged again. A recalculated GO where firstboard says NO-GO
-fails always.
+DECISIONS is a folder with a workbook for each area, in which the cells below are
+changed and the rows below are added, one at a time. With DRAWS it is one
+workbook, of which so many cells are drawn, each blanked or moved.
+
+A recalculated GO where firstboard says NO-GO always fails. A recalculated NO-GO
+where it says GO fails for a listed cell; for added rows and drawn cells, which no
+formula may follow, it is counted: the workbook asks to be judged again.
 """
 
 import datetime
@@ -67,6 +68,15 @@ LISTED = [
     ("Surface", ("A5",), "Temp (F)", 90),
 ]
 
+# rows that are added below a table: the area, its sheet, the entries
+ADDED = [
+    ("A1", "Air", {"Read at": day("2026-03-04 18:00"), "Temp (F)": 95, "RH (%)": 70, "Instrument": "AL1"}),
+    ("A3", "Slab RH", {"Area": "A3", "Hole": "H9", "Read at": day("2026-03-02 09:00"), "RH (%)": 99, "Instrument": "RP1"}),
+    ("A1", "Wood", {"Area": "A1", "Of": "subfloor", "Piece": "S99", "Read at": day("2026-03-03 09:00"), "Method": "pin", "Reading (%)": 20, "Instrument": "PM1"}),
+    ("A3", "Surface", {"Area": "A3", "Spot": "S9", "Read at": day("2026-03-04 16:00"), "Temp (F)": 40, "Instrument": "IR1"}),
+    ("A3", "Events", {"Area": "A3", "At": day("2026-03-04 12:00"), "What": "wetted"}),
+]
+
 
 def columns(sheet):
     return {str(c.value): c.column for c in sheet[1] if c.value is not None}
@@ -79,6 +89,13 @@ def find(book, change):
         if all(str(row[i].value) == k for i, k in enumerate(key)):
             return s.cell(row[0].row, columns(s)[column]), value
     raise SystemExit(f"{change}: there is no such row")
+
+
+def add(book, sheet, entries):
+    s = book[sheet]
+    row = s.max_row + 1
+    for header, value in entries.items():
+        s.cell(row, columns(s)[header]).value = value
 
 
 def drawn(book, rng):
@@ -109,6 +126,12 @@ def main(firstboard, decision, work, profile, draws=None):
         path = work / f"change{i}.xlsx"
         book.save(path)
         made.append((path, what))
+    for i, (area, sheet, entries) in enumerate([] if draws else ADDED):
+        book = openpyxl.load_workbook(f"{decision}/{area}.xlsx")
+        add(book, sheet, entries)
+        path = work / f"added{i}.xlsx"
+        book.save(path)
+        made.append((path, f"{sheet}: a row is added for {area}"))
     out = work / "recalculated"
     for start in range(0, len(made), 60):
         paths = [str(p) for p, _ in made[start:start + 60]]
@@ -131,7 +154,7 @@ def main(firstboard, decision, work, profile, draws=None):
             got = shown.get(area)
             if got == said:
                 continue
-            if draws and str(got).startswith("NO-GO"):
+            if (draws or path.name.startswith("added")) and str(got).startswith("NO-GO"):
                 asked += 1
                 print("asks:", what, area, "shows", repr(got), "judged", repr(said))
                 continue

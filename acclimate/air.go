@@ -61,6 +61,17 @@ func airHeld(r Room) evidence.Finding {
 	return f
 }
 
+// HeldWindow is the stretch over which the air had to be held: from the wait
+// before the first judged row to the last. Known is false where none is asked
+// for, or no row has a time.
+func (r Room) HeldWindow() (from, to time.Time, known bool) {
+	if r.NoHeld != "" || len(r.HeldFor) == 0 {
+		return from, to, false
+	}
+	w := r.heldWindow()
+	return w.from, w.to, true
+}
+
 // heldWindow runs from the wait before the first judged row to the last.
 func (r Room) heldWindow() window {
 	byTime := func(a, b evidence.Time) int { return a.First.Compare(b.First) }

@@ -8,15 +8,14 @@ import (
 )
 
 // AirBasis is what the checks of the air rested on, for outputs that show how
-// far it carries: the latest reading, the window the air was held over and the
-// widest around it, and the days each instrument was used on.
+// far it carries: the latest reading, the window the air was held over, and the
+// days each instrument was used on.
 type AirBasis struct {
-	Latest             evidence.Time
-	Untimed            bool // some row has no time
-	Held               bool // the window is known
-	From, To           time.Time
-	WidestFrom, Widest time.Time // as From and To where air-held is not met
-	Used               []AirUse
+	Latest   evidence.Time
+	Untimed  bool // some row has no time
+	Held     bool // the window is known
+	From, To time.Time
+	Used     []AirUse
 }
 
 // AirUse is an instrument behind judged air rows, and the first and the last
@@ -27,15 +26,11 @@ type AirUse struct {
 	Lack        string
 }
 
-// BasisOfAir is what the checks of the air rested on for a decision of the job.
-func BasisOfAir(j Job, d Decision) AirBasis {
-	s := j.site(d.Area)
+// BasisOfAir is what the checks of an area's air rest on.
+func BasisOfAir(j Job, a Area) AirBasis {
+	s := j.site(a)
 	b := AirBasis{Latest: s.Room.Latest()}
 	b.From, b.To, b.Held = s.Room.HeldWindow()
-	b.WidestFrom, b.Widest = b.From, b.To
-	if b.Held && d.outcome("air-held") == evidence.Met {
-		b.WidestFrom, b.Widest = s.Room.WidestHeld()
-	}
 	at := map[string]int{}
 	for _, a := range s.Room.JudgedAir() {
 		e := airEntry(a)

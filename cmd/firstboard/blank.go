@@ -74,7 +74,7 @@ func systemOf(units string) (record.System, error) {
 
 func blankFile(path string, b workbook.Blank, force bool) error {
 	targets := []target{{path, func(w io.Writer) error { return workbook.WriteBlank(w, b) }}}
-	if err := free(targets, "", force); err != nil {
+	if err := free(targets, "", nil, force); err != nil {
 		return err
 	}
 	return save(targets)

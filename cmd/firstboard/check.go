@@ -72,10 +72,7 @@ func check(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	if err := free(targets, path, c.Bool("force")); err != nil {
-		return err
-	}
-	if err := keepTyped(targets, rec.Tables); err != nil {
+	if err := free(targets, path, rec.Tables, c.Bool("force")); err != nil {
 		return err
 	}
 	made, err := makeFolder(c.String("per-area"))

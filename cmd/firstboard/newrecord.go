@@ -24,7 +24,7 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []report
 	targets := []target{{out, func(w io.Writer) error {
 		return workbook.WriteRecord(w, rec.Job, toolName+" "+version, tables, record.MostBytes)
 	}}}
-	if err := free(targets, path, c.Bool("force")); err != nil {
+	if err := free(targets, path, tables, c.Bool("force")); err != nil {
 		return err
 	}
 	return save(targets)

@@ -22,8 +22,9 @@ type target struct {
 // free refuses, before anything is written, targets that are named twice, that
 // are the record or a table of it, that exist (without force), or that are no
 // ordinary file: --force replaces files, never a table that somebody typed, a
-// folder or a device.
-func free(targets []target, record string, force bool) error {
+// folder or a device, nor a decision workbook into which somebody typed what
+// these tables do not hold.
+func free(targets []target, record string, tables []report.Table, force bool) error {
 	seen := map[string]bool{}
 	for _, t := range targets {
 		path := filepath.Clean(t.path)
@@ -39,26 +40,28 @@ func free(targets []target, record string, force bool) error {
 			return exit{exitUnsaved, fmt.Errorf("%s: it exists already; name another file, or add --force to replace it", t.path)}
 		}
 		seen[path] = true
-	}
-	return nil
-}
-
-// keepTyped refuses to replace a decision workbook into which somebody typed
-// since it was sealed what the record does not hold: a sign-off, a reading.
-func keepTyped(targets []target, tables []report.Table) error {
-	for _, t := range targets {
-		if _, err := os.Lstat(t.path); err != nil || !strings.EqualFold(filepath.Ext(t.path), ".xlsx") {
+		if err != nil {
 			continue
 		}
-		sealed, err := record.ReadSealed(t.path)
-		if err != nil { // no decision workbook, or one that nobody can read any more
-			continue
-		}
-		if typed := sealed.TypedSince(tables); len(typed) > 0 {
+		if typed := typedInto(path, tables); len(typed) > 0 {
 			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); check that workbook itself, or name another file", t.path, typed[0])}
 		}
 	}
 	return nil
+}
+
+// typedInto is what somebody typed into a decision workbook since it was sealed
+// and the tables do not hold: a sign-off, a reading. Of any other file, and of
+// one that nobody can read any more, it is nothing.
+func typedInto(path string, tables []report.Table) []string {
+	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
+		return nil
+	}
+	sealed, err := record.ReadSealed(path)
+	if err != nil {
+		return nil
+	}
+	return sealed.TypedSince(tables)
 }
 
 func kindOf(was fs.FileInfo) string {

@@ -25,6 +25,7 @@ func (w *work) air() {
 		rows = append(rows, w.next()-1)
 	}
 	near := func(now, judged formula.Expr) formula.Expr { return now.Minus(judged).Abs().Below(num(0.5)) }
+	w.fixUncertainty(w.ownMeters())
 	for _, p := range w.rec.fingerprints(w.ownAir(), w.d.Area.ID) {
 		compare(p.what, p.sum, p.sum.Value().(float64), Plain, near)
 	}
@@ -33,6 +34,7 @@ func (w *work) air() {
 	} else {
 		w.fix(w.area, "Lay on")
 	}
+	w.fixLength("Air", "Read at")
 	w.airBounds(compare)
 	if len(rows) == 0 {
 		return
@@ -52,6 +54,28 @@ func (w *work) ownAir() []acclimate.Air {
 		}
 	}
 	return own
+}
+
+// ownMeters are the instruments behind the area's air.
+func (w *work) ownMeters() []string {
+	var all []string
+	for _, u := range w.basis.Used {
+		all = append(all, u.Instrument)
+	}
+	return all
+}
+
+// fixUncertainty takes the uncertainty of instruments for granted, where it
+// counts in what is judged and not recalculated.
+func (w *work) fixUncertainty(instruments []string) {
+	if !w.job.Guarded {
+		return
+	}
+	for _, id := range instruments {
+		if meter, listed := w.job.Instruments.Find(id); listed {
+			w.fix(placeOf(meter.Place), "Uncertainty", "Uncertainty temp")
+		}
+	}
 }
 
 // airBounds compare the bounds of the air: looser ones keep what was in range
@@ -83,8 +107,8 @@ func (w *work) airBounds(compare func(string, formula.Expr, float64, Form, func(
 	}
 }
 
-// held compares the rows that the air was held for with the widest window in
-// which it was.
+// held compares the window of the rows that the air was held for with the one
+// that was judged: within it the air was held as well.
 func (w *work) held() {
 	b := w.basis
 	if !w.needed("air-held") || !b.Held {
@@ -111,8 +135,8 @@ func (w *work) held() {
 	hold := w.setting("Held conditions (h)", w.job.Settings.HeldConditions)
 	r := w.add(label("Window"), label("begins, ends, rows without a time"), plain(w.column(5, first, last).Sum()),
 		formed(formula.Of(starts.Min(), ends.Min()).Min().Minus(hold.Over(day)).Round(9), Minute), formed(ends.Max().Round(9), Minute))
-	widest := w.add(label("The air was held in"), label("from, to"), label(""), formed(w.instant(b.WidestFrom), Minute), formed(w.instant(b.Widest), Minute))
-	within := formula.All(r[3].Minus(widest[3]).Above(num(-0.000001)), widest[4].Minus(r[4]).Above(num(-0.000001)))
+	was := w.add(label("Window that was judged"), label("begins, ends"), label(""), formed(w.instant(b.From), Minute), formed(w.instant(b.To), Minute))
+	within := formula.All(r[3].Minus(was[3]).Above(num(-0.000001)), was[4].Minus(r[4]).Above(num(-0.000001)))
 	stored := w.found("air-held").Outcome.String()
 	outcome := formula.If(within, formula.Text(stored), formula.Text(again))
 	if stored == "met" {

@@ -26,8 +26,9 @@ func (w *work) fix(p place, columns ...string) {
 		named = append(named, c)
 		stand = append(stand, unchanged(cell))
 	}
-	if len(stand) > 0 {
-		w.fixed = append(w.fixed, fixed{p.String() + ": " + strings.Join(named, ", "), formula.All(stand...)})
+	what := p.String() + ": " + strings.Join(named, ", ")
+	if len(stand) > 0 && !w.granted(what) {
+		w.fixed = append(w.fixed, fixed{what, formula.All(stand...)})
 	}
 }
 
@@ -47,19 +48,26 @@ func unchanged(cell formula.Expr) formula.Expr {
 	return cell.Says("")
 }
 
-// fixLength takes for granted that a table has no more rows than it had: its
-// column of that name holds as many entries.
+// fixLength takes for granted that a table has no more rows than it had (its
+// column of that name holds as many entries), and no more columns.
 func (w *work) fixLength(table, column string) {
-	entries, ok := w.rec.entries(table, column)
+	what := table + ": the number of rows and columns"
+	if w.granted(what) {
+		return
+	}
+	rows, ok := w.rec.entries(table, column)
 	if !ok {
 		return
 	}
-	for _, f := range w.fixed {
-		if f.what == table+": the number of rows" {
-			return
-		}
-	}
-	w.fixed = append(w.fixed, fixed{table + ": the number of rows", entries.Same(num(entries.Value().(float64)))})
+	columns := w.rec.columns(table)
+	stands := formula.All(asNow(rows), asNow(columns))
+	w.fixed = append(w.fixed, fixed{what, stands})
+}
+
+// asNow says whether a count is what it is now.
+func asNow(n formula.Expr) formula.Expr {
+	x, _ := n.Float()
+	return n.Same(num(x))
 }
 
 // finish writes what is taken for granted, and its sum at the head.

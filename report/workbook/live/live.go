@@ -34,7 +34,7 @@ func (w Working) Of(id string) Finding { return w.findings[id] }
 
 // For writes the working of an area on a sheet of that name.
 func For(rec *Record, job report.Job, d report.Decision, sheet string) Working {
-	w := &work{Sheet: &Sheet{Name: sheet}, rec: rec, job: job, d: d, basis: report.BasisOfAir(job, d), area: placeOf(d.Area.Place), answers: map[string]Answer{}, seen: map[string]formula.Expr{}}
+	w := &work{Sheet: &Sheet{Name: sheet}, rec: rec, job: job, d: d, basis: report.BasisOfAir(job, d.Area), area: placeOf(d.Area.Place), answers: map[string]Answer{}, seen: map[string]formula.Expr{}}
 	w.begin()
 	w.takeForGranted()
 	w.meterDays()

@@ -186,3 +186,13 @@ func (r *Record) entries(table, column string) (n formula.Expr, ok bool) {
 	name := columnName(at)
 	return formula.Range(quoted(r.Sheets[i])+"!$"+name+"$2:$"+name+"$1048576", cells).Entries(), true
 }
+
+// columns counts the headers of a table.
+func (r *Record) columns(table string) formula.Expr {
+	i := r.index[table]
+	var cells []formula.Expr
+	for _, h := range r.Tables[i].Header {
+		cells = append(cells, formula.Cell("", h))
+	}
+	return formula.Range(quoted(r.Sheets[i])+"!$A$1:$XFD$1", cells).Entries()
+}

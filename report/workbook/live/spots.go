@@ -179,6 +179,9 @@ func (w *work) surfaces() {
 	w.fixLength("Surface", "Spot")
 	w.list("Surface", places(rows), "Read at", "Temp")
 	t := w.latest("Surfaces: which rows are judged", rows, choice{laying: true})
+	for _, r := range rows {
+		w.fixUncertainty([]string{r.instrument})
+	}
 	w.use(surfaceKind, "surface spot", t)
 	if w.needed("heated-surface") {
 		w.heated(t)
@@ -200,9 +203,6 @@ func (w *work) heated(t things) {
 		items[i].u = blank()
 		if u := w.job.Instruments.USurface(j.instrument, unit); u.Known {
 			items[i].u = num(evidence.ConvertSpan(u.Value, unit, l.unit).Float())
-		}
-		if meter, listed := w.job.Instruments.Find(j.instrument); listed {
-			w.fix(placeOf(meter.Place), "Uncertainty", "Uncertainty temp")
 		}
 	}
 	w.answers["heated-surface"] = w.weigh("heated-surface: temperature of each surface", items, nil)

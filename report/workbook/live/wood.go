@@ -46,6 +46,9 @@ func (w *work) moisture(r wood.Row) formula.Expr {
 	case then.How != "": // over the tables: it stands as read
 		return formula.If(unchanged(w.rec.cell(p, "Reading")), cell, blank())
 	}
+	if r.Method == wood.Pin && r.TempCorrected == "no" { // a temperature filled in would correct it
+		cell = formula.If(unchanged(w.rec.cell(p, "Wood temp")), cell, blank())
+	}
 	lowest := map[string]float64{wood.Pin: 6, wood.Pinless: 4}[r.Method]
 	if lowest == 0 {
 		return cell
