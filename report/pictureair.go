@@ -31,17 +31,7 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(acclimate.A
 	p.X, p.Unit = "read at", unit
 	p.Title += " (" + string(unit) + ")"
 	p.Y += " (" + strings.TrimSuffix(string(unit), " RH") + ")"
-	rows, drawn := 0, 0
-	each := max(mostPoints*mostLines/max(len(all), mostLines), 20)
-	for i, line := range all {
-		rows += len(line.Points)
-		all[i].Points = thinned(line.Points, each)
-		drawn += len(all[i].Points)
-		all[i].Points = broken(all[i].Points, line.Points, evidence.Duration(s.Room.Gap.Exact()))
-		if line.Name == "" {
-			all[i].Name = "no instrument named"
-		}
-	}
+	s.shorten(&p, all)
 	for _, line := range told(all, mostLines, "instrument") {
 		for i := range line.Points {
 			line.Points[i].Y = inUnit(line.Points[i].Y, unit)
@@ -49,16 +39,31 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(acclimate.A
 		p.with(line.Name, line.Role, line.Points)
 	}
 	p.ends("", limit, unit)
+	if from, to, known := s.Room.HeldWindow(); known {
+		p.Notes = append(p.Notes, fmt.Sprintf("air-held asks for %s to %s", minuteOf(from), minuteOf(to)))
+	}
+	return p
+}
+
+// shorten thins the lines of a log, breaks them where no air was read, and
+// notes what is not drawn.
+func (s Site) shorten(p *Picture, all []Series) {
+	rows, drawn := 0, 0
+	each := max(mostPoints*mostLines/max(len(all), mostLines), 20)
+	for i, line := range all {
+		kept := thinned(line.Points, each)
+		rows, drawn = rows+len(line.Points), drawn+len(kept)
+		all[i].Points = broken(kept, line.Points, evidence.Duration(s.Room.Gap.Exact()))
+		if line.Name == "" {
+			all[i].Name = "no instrument named"
+		}
+	}
 	if drawn < rows {
 		p.Notes = append(p.Notes, fmt.Sprintf("thinned to %d of %d readings, the lowest and the highest of each stretch", drawn, rows))
 	}
 	if unread := len(s.Room.Air) - rows; unread > 0 {
 		p.Notes = append(p.Notes, evidence.Count(unread, "row", "rows")+" without a time or a reading not drawn")
 	}
-	if from, to, known := s.Room.HeldWindow(); known {
-		p.Notes = append(p.Notes, fmt.Sprintf("air-held asks for %s to %s", minuteOf(from), minuteOf(to)))
-	}
-	return p
 }
 
 func minuteOf(t time.Time) string { return t.Format("2006-01-02 15:04") }

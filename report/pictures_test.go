@@ -7,6 +7,8 @@ import (
 	"testing"
 	"time"
 
+	"github.com/google/go-cmp/cmp"
+
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -166,6 +168,27 @@ func TestALineBreaksWhereNoAirWasRead(t *testing.T) {
 	}
 }
 
+// Rows in another order give the same pictures.
+func TestTheOrderOfRowsChangesNoPicture(t *testing.T) {
+	rec, err := record.Read("../testdata/jobs/millrace")
+	if err != nil {
+		t.Fatal(err)
+	}
+	turned := rec.Job
+	turned.Holes, turned.Air, turned.Wood, turned.Scans = backwards(turned.Holes), backwards(turned.Air), backwards(turned.Wood), backwards(turned.Scans)
+	for _, a := range rec.Job.Areas {
+		if diff := cmp.Diff(report.Pictures(rec.Job, a), report.Pictures(turned, a), exactly()); diff != "" {
+			t.Errorf("area %s in the record's order (-) and backwards (+):\n%s", a.ID, diff)
+		}
+	}
+}
+
+func backwards[T any](rows []T) []T {
+	rows = slices.Clone(rows)
+	slices.Reverse(rows)
+	return rows
+}
+
 // Every point that was typed tells its cell, and the demonstration has all
 // kinds of pictures.
 func TestPicturesOfTheDemonstration(t *testing.T) {
@@ -174,13 +197,13 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 		t.Fatal(err)
 	}
 	seen := map[report.Shows]bool{}
-	for _, d := range report.Judge(rec.Job) {
-		for _, p := range report.Pictures(rec.Job, d.Area) {
+	for _, a := range rec.Job.Areas {
+		for _, p := range report.Pictures(rec.Job, a) {
 			seen[p.Shows] = true
 			for _, s := range p.Series {
 				for _, x := range s.Points {
 					if at, ok := x.Y.Place.(record.Place); !s.Role.Bound() && (!ok || at.Column == 0) {
-						t.Errorf("area %s, %s, %s %s: no cell", d.Area.ID, p.Title, s.Name, x.Name)
+						t.Errorf("area %s, %s, %s %s: no cell", a.ID, p.Title, s.Name, x.Name)
 					}
 				}
 			}

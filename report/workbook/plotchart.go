@@ -54,14 +54,16 @@ func groups(x axis, bars, lines []string) string {
 }
 
 // legend names the lines, unless there is but one: below the picture, or at its
-// right where they are many.
+// right where they are many. A plan always has it there, so that its scale is
+// the same both ways.
 func (b *block) legend() string {
 	const few = 6
-	if len(b.lines) < 2 {
+	onPlan := b.picture.Shows == report.Positions
+	if len(b.lines) < 2 && !onPlan {
 		return ""
 	}
 	at := "b"
-	if len(b.lines) > few || b.picture.Shows == report.Positions {
+	if len(b.lines) > few || onPlan {
 		at = "r"
 	}
 	return `<c:legend><c:legendPos val="` + at + `"/><c:overlay val="0"/>` + lettered() + `</c:legend>`

@@ -11,24 +11,13 @@ import (
 // byName lays a picture out a name a row and a series a column.
 func (p *plots) byName(b *block, before []*block) {
 	b.rows = [][]cell{head(b.picture.X)}
-	var all []placedName
-	for i, s := range b.picture.Series {
-		if s.Role.Bound() {
-			continue
-		}
-		for _, point := range s.Points {
-			all = append(all, placedName{point, i})
-		}
-	}
-	if b.picture.Shows == report.HoleReadings {
-		slices.SortStableFunc(all, func(x, y placedName) int { return evidence.Order(x.Name, y.Name) })
-	}
-	for _, n := range all {
+	names := namesOf(b.picture)
+	for _, n := range names {
 		b.rows = append(b.rows, []cell{text(n.Name)})
 	}
 	nth := map[report.Role]int{}
 	for i, s := range b.picture.Series {
-		for k, n := range all {
+		for k, n := range names {
 			c := cell{}
 			switch {
 			case s.Role.Bound():
@@ -44,10 +33,26 @@ func (p *plots) byName(b *block, before []*block) {
 		}
 		name.look = look{tone: heading}
 		b.rows[0] = append(b.rows[0], name)
-		last := len(b.rows) - 1
-		b.lines = append(b.lines, line{role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, last}, y: stretch{i + 1, 1, last}})
+		b.lines = append(b.lines, line{role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, len(names)}, y: stretch{i + 1, 1, len(names)}})
 		nth[s.Role]++
 	}
+}
+
+// namesOf are the points of a picture, holes in the order a person lists them.
+func namesOf(p report.Picture) []placedName {
+	var all []placedName
+	for i, s := range p.Series {
+		if s.Role.Bound() {
+			continue
+		}
+		for _, point := range s.Points {
+			all = append(all, placedName{point, i})
+		}
+	}
+	if p.Shows == report.HoleReadings {
+		slices.SortStableFunc(all, func(x, y placedName) int { return evidence.Order(x.Name, y.Name) })
+	}
+	return all
 }
 
 // placedName is a point and the series it belongs to.
