@@ -51,21 +51,9 @@ func sealed(rec record.Record, decisions []report.Decision) judged {
 }
 
 func check(c *cli.Context) error {
-	if c.NArg() != 1 {
-		return fmt.Errorf("check: one record is judged at a time, and %d were given", c.NArg())
-	}
-	for _, flag := range []string{"output", "json", "per-area"} {
-		if c.IsSet(flag) && c.String(flag) == "" {
-			return fmt.Errorf("check: --%s names nothing; name a file, or leave it out", flag)
-		}
-	}
-	path := c.Args().First()
-	if path == "" {
-		return errors.New("check: the record's name is empty; name a workbook or a folder")
-	}
-	rec, err := record.Read(path)
+	rec, path, err := oneRecord(c, "output", "json", "per-area")
 	if err != nil {
-		return exit{exitUnusable, err}
+		return err
 	}
 	j := sealed(rec, report.Judge(rec.Job))
 	targets, err := j.targets(c)

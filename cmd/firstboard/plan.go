@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -10,7 +9,6 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
-	"firstboard/report/record"
 )
 
 func planCommand() *cli.Command {
@@ -31,20 +29,11 @@ func planCommand() *cli.Command {
 }
 
 func plan(c *cli.Context) error {
-	if c.NArg() != 1 {
-		return fmt.Errorf("plan: one record is planned at a time, and %d were given", c.NArg())
-	}
-	path, out := c.Args().First(), c.String("output")
-	switch {
-	case path == "":
-		return errors.New("plan: the record's name is empty; name a workbook or a folder")
-	case c.IsSet("output") && out == "":
-		return errors.New("plan: --output names nothing; name a file or a folder, or leave it out")
-	}
-	rec, err := record.Read(path)
+	rec, path, err := oneRecord(c, "output")
 	if err != nil {
-		return exit{exitUnusable, err}
+		return err
 	}
+	out := c.String("output")
 	plans := report.Plans(rec.Job)
 	if out != "" {
 		if err := writeRecord(c, path, rec, report.WithPlans(rec.Tables, plans)); err != nil {
