@@ -16,7 +16,7 @@ for (const t of [-18.5, -7, 1.5, 8, 16, 21, 27.5, 38, 55])
 
 // What each figure may differ by: the library solves dew point and wet bulb
 // to 0.001 C by its own account.
-const may = { dewPointC: 0.0015, wetBulbC: 0.0015, humidityRatioGPerKg: 1e-4, vapourPressurePa: 1e-3, enthalpyKJPerKg: 1e-3 }
+const may = { dewPointC: 0.0015, wetBulbC: 0.0015, humidityRatioGPerKg: 1e-4, vaporPressurePa: 1e-3, enthalpyKJPerKg: 1e-3 }
 
 let worst = {}
 for (const [t, rh, p] of grid) {
@@ -27,7 +27,7 @@ for (const [t, rh, p] of grid) {
     dewPointC: psychrolib.GetTDewPointFromRelHum(t, rh / 100),
     wetBulbC: psychrolib.GetTWetBulbFromRelHum(t, rh / 100, p),
     humidityRatioGPerKg: w * 1000,
-    vapourPressurePa: psychrolib.GetVapPresFromRelHum(t, rh / 100),
+    vaporPressurePa: psychrolib.GetVapPresFromRelHum(t, rh / 100),
     enthalpyKJPerKg: psychrolib.GetMoistAirEnthalpy(t, w) / 1000,
   }
   for (const [name, tolerance] of Object.entries(may)) {

@@ -14,7 +14,7 @@ func airChecks() []evidence.Check[Room] {
 			ID: "air-range", Deciding: true, Judge: airRange,
 			Asks:    "was the air in range over the 24 h up to the latest air reading?",
 			Default: "60 to 80 F over wood, 65 to 95 F over others; humidity: the service climate over wood, at most 65 % RH over others",
-			Cite:    evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood coverings, CRI 105-2019 for others; humidity: the service climate for wood coverings, CRI 105-2019 for others", Standing: evidence.Published},
+			Cite:    evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood floorings, CRI 105-2019 for others; humidity: the service climate for wood floorings, CRI 105-2019 for others", Standing: evidence.Published},
 		},
 		{
 			ID: "air-held", Deciding: true, Judge: airHeld,
@@ -24,7 +24,7 @@ func airChecks() []evidence.Check[Room] {
 		},
 		{
 			ID: "air-usual", Judge: airUsual,
-			Asks:    "wood coverings: was the air of the latest 24 h between 30 and 50 % RH?",
+			Asks:    "wood floorings: was the air of the latest 24 h between 30 and 50 % RH?",
 			Default: "30 to 50 % RH",
 			Cite:    evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
 		},
@@ -84,7 +84,7 @@ func (r Room) heldWindow() window {
 
 func airUsual(r Room) evidence.Finding {
 	if !r.Wood {
-		return evidence.Unneeded("the covering is not wood")
+		return evidence.Unneeded("the flooring is not wood")
 	}
 	w, known := r.latestDay()
 	w.temp = evidence.Limit{}

@@ -12,11 +12,11 @@ const StandardPressure = 101325.0
 // Handbook Fundamentals 2017, chapter 1, equation 20).
 const gasRatio = 0.621945
 
-// VapourPressure gives the pressure of water vapour in air, Pa, from its
+// VaporPressure gives the pressure of water vapor in air, Pa, from its
 // temperature, -100 to 200 C, and relative humidity, 0 to 100 %.
 //
 // Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 22.
-func VapourPressure(tempC, rhPct float64) (pa float64, err error) {
+func VaporPressure(tempC, rhPct float64) (pa float64, err error) {
 	if !(rhPct >= 0 && rhPct <= 100) {
 		return 0, fmt.Errorf("relative humidity %.5g %% is outside 0 to 100 %%", rhPct)
 	}
@@ -24,28 +24,28 @@ func VapourPressure(tempC, rhPct float64) (pa float64, err error) {
 	return saturation * rhPct / 100, err
 }
 
-// HumidityRatio gives the mass of water vapour in a mass of dry air, kg/kg,
-// from the vapour's pressure and the air's, Pa.
+// HumidityRatio gives the mass of water vapor in a mass of dry air, kg/kg,
+// from the vapor's pressure and the air's, Pa.
 //
 // Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20. The
-// vapour's pressure is at least 0 and below the air's.
-func HumidityRatio(vapourPa, airPa float64) (kgPerKg float64, err error) {
-	if !(airPa > 0 && vapourPa >= 0 && vapourPa < airPa) {
-		return 0, fmt.Errorf("a vapour pressure of %.5g Pa cannot be in air at %.6g Pa", vapourPa, airPa)
+// vapor's pressure is at least 0 and below the air's.
+func HumidityRatio(vaporPa, airPa float64) (kgPerKg float64, err error) {
+	if !(airPa > 0 && vaporPa >= 0 && vaporPa < airPa) {
+		return 0, fmt.Errorf("a vapor pressure of %.5g Pa cannot be in air at %.6g Pa", vaporPa, airPa)
 	}
-	return gasRatio * vapourPa / (airPa - vapourPa), nil
+	return gasRatio * vaporPa / (airPa - vaporPa), nil
 }
 
 // GrainsPerPound restates a humidity ratio in kg/kg as grains per pound: 7000
 // grains to the pound.
 func GrainsPerPound(kgPerKg float64) float64 { return kgPerKg * 7000 }
 
-// AbsoluteHumidity gives the mass of water vapour in a volume of air, g/m3,
-// from the vapour's pressure, Pa, and the temperature, C: the ideal gas law
-// with 461.523 J/(kg K) for water vapour.
-func AbsoluteHumidity(vapourPa, tempC float64) float64 {
-	const vapourGas = 461.523
-	return 1000 * vapourPa / (vapourGas * (tempC + kelvin))
+// AbsoluteHumidity gives the mass of water vapor in a volume of air, g/m3,
+// from the vapor's pressure, Pa, and the temperature, C: the ideal gas law
+// with 461.523 J/(kg K) for water vapor.
+func AbsoluteHumidity(vaporPa, tempC float64) float64 {
+	const vaporGas = 461.523
+	return 1000 * vaporPa / (vaporGas * (tempC + kelvin))
 }
 
 // Enthalpy gives the enthalpy of moist air in kJ per kg of dry air, from the
@@ -75,11 +75,11 @@ func PressureAt(elevationM float64) (pa float64, err error) {
 // solve them, just about 0 C, it is the iced one. tempC is -100 to 200 C, rhPct 0 to
 // 100 %, airPa the air's pressure. Out of range is an error.
 func WetBulb(tempC, rhPct, airPa float64) (wetC float64, err error) {
-	vapour, err := VapourPressure(tempC, rhPct)
+	vapor, err := VaporPressure(tempC, rhPct)
 	if err != nil {
 		return 0, err
 	}
-	ratio, err := HumidityRatio(vapour, airPa)
+	ratio, err := HumidityRatio(vapor, airPa)
 	if err != nil {
 		return 0, err
 	}
@@ -103,7 +103,7 @@ func ratioAtWetBulb(tempC, wetC, airPa float64) float64 {
 	return ((2830-0.24*wetC)*saturated - 1.006*(tempC-wetC)) / (2830 + 1.86*tempC - 2.1*wetC)
 }
 
-// falsePosition finds where a rising function crosses nought, by the Illinois
+// falsePosition finds where a rising function crosses zero, by the Illinois
 // method: never slower than halving.
 func falsePosition(low, high float64, f func(float64) float64) float64 {
 	atLow, atHigh := f(low), f(high)
@@ -136,7 +136,7 @@ func falsePosition(low, high float64, f func(float64) float64) float64 {
 //
 // Both temperatures are -100 to 200 C; rhPct is 0 to 100 %.
 func RHAtSurface(tempC, rhPct, surfaceC float64) (float64, error) {
-	vapour, err := VapourPressure(tempC, rhPct)
+	vapor, err := VaporPressure(tempC, rhPct)
 	if err != nil {
 		return 0, err
 	}
@@ -144,11 +144,11 @@ func RHAtSurface(tempC, rhPct, surfaceC float64) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
-	return 100 * vapour / saturation, nil
+	return 100 * vapor / saturation, nil
 }
 
 // SurfaceMargin gives how far a surface lies above the dew point of the air,
-// in C: below nought it is wet already, above it is how far it may still cool.
+// in C: below zero it is wet already, above it is how far it may still cool.
 func SurfaceMargin(tempC, rhPct, surfaceC float64) (float64, error) {
 	dew, err := DewPoint(tempC, rhPct)
 	return surfaceC - dew, err

@@ -15,17 +15,17 @@ type OutdoorHour struct {
 }
 
 // OutdoorMonth is the outdoor air of one month: the plain means of its hours'
-// dry bulb, C, and vapour pressure, Pa, and how many hours it had and lacked.
+// dry bulb, C, and vapor pressure, Pa, and how many hours it had and lacked.
 type OutdoorMonth struct {
-	Month           time.Month
-	TempC, VapourPa float64
-	Hours, Missing  int
+	Month          time.Month
+	TempC, VaporPa float64
+	Hours, Missing int
 }
 
 // OutdoorMonths gives the means of the twelve months from the hours of a year
 // in any order.
 //
-// An hour's vapour pressure is the saturation pressure at its dew point
+// An hour's vapor pressure is the saturation pressure at its dew point
 // (SaturationPressure: over ice below 0.01 C; a station that counts it over
 // water there has up to a tenth more at -10 C). The mean is of the pressures,
 // not the pressure at the mean dew point, which is lower. A month without an
@@ -42,12 +42,12 @@ func OutdoorMonths(hours []OutdoorHour) ([12]OutdoorMonth, error) {
 			m.Missing++
 			continue
 		}
-		vapour, err := SaturationPressure(h.DewC)
+		vapor, err := SaturationPressure(h.DewC)
 		if err != nil {
 			return months, fmt.Errorf("%s: dew point: %w", h.Month, err)
 		}
 		m.TempC += h.TempC
-		m.VapourPa += vapour
+		m.VaporPa += vapor
 	}
 	for i := range months {
 		m := &months[i]
@@ -57,7 +57,7 @@ func OutdoorMonths(hours []OutdoorHour) ([12]OutdoorMonth, error) {
 			return months, fmt.Errorf("%s: no hour was measured", m.Month)
 		}
 		m.TempC /= n
-		m.VapourPa /= n
+		m.VaporPa /= n
 	}
 	return months, nil
 }
@@ -67,7 +67,7 @@ func OutdoorMonths(hours []OutdoorHour) ([12]OutdoorMonth, error) {
 //
 // Source: EN ISO 13788, internal humidity classes; recalled, not read. One
 // public program draws the lines to 100 Pa (class 5: 200 Pa) at 20 C instead
-// of nought.
+// of zero.
 type MoistureClass struct {
 	Class    int    // 1 to 5
 	Building string // what it stands for
@@ -75,7 +75,7 @@ type MoistureClass struct {
 }
 
 // MoistureClasses are the five classes with the upper limit of each, the
-// indoor vapour pressure less the outdoor one at 0 C outdoors and below, Pa.
+// indoor vapor pressure less the outdoor one at 0 C outdoors and below, Pa.
 // Class 5 has no upper limit; 1360 Pa is used as its cap.
 func MoistureClasses() []MoistureClass {
 	return []MoistureClass{
@@ -87,9 +87,9 @@ func MoistureClasses() []MoistureClass {
 	}
 }
 
-// Excess gives how much more vapour pressure the indoor air has than the
+// Excess gives how much more vapor pressure the indoor air has than the
 // outdoor air, Pa, from the outdoor monthly mean temperature, C: the class's
-// limit up to 0 C, nought from 20 C, a straight line between.
+// limit up to 0 C, zero from 20 C, a straight line between.
 //
 // Source: EN ISO 13788, the figure of the classes; recalled.
 func (m MoistureClass) Excess(outdoorC float64) float64 {
@@ -105,15 +105,15 @@ type Indoors struct {
 	Moisture         MoistureClass
 }
 
-// IndoorAir is the mean indoor air of a month. Saturated says that more vapour
+// IndoorAir is the mean indoor air of a month. Saturated says that more vapor
 // came in than the air can hold, so that its humidity was cut to 100 %.
 type IndoorAir struct {
-	TempC, VapourPa, RHPct float64
-	Saturated              bool
+	TempC, VaporPa, RHPct float64
+	Saturated             bool
 }
 
 // Air gives the mean indoor air of a month from the outdoor air: the outdoor
-// mean temperature held between the set points, and the outdoor vapour
+// mean temperature held between the set points, and the outdoor vapor
 // pressure with the class's excess, at most the saturation pressure at the
 // indoor temperature.
 //
@@ -129,8 +129,8 @@ func (in Indoors) Air(out OutdoorMonth) (IndoorAir, error) {
 	if err != nil {
 		return IndoorAir{}, err
 	}
-	vapour := out.VapourPa + in.Moisture.Excess(out.TempC)
-	air := IndoorAir{TempC: temp, VapourPa: math.Min(vapour, most), Saturated: vapour > most}
-	air.RHPct = 100 * air.VapourPa / most
+	vapor := out.VaporPa + in.Moisture.Excess(out.TempC)
+	air := IndoorAir{TempC: temp, VaporPa: math.Min(vapor, most), Saturated: vapor > most}
+	air.RHPct = 100 * air.VaporPa / most
 	return air, nil
 }

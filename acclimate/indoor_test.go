@@ -11,7 +11,7 @@ import (
 )
 
 // The limits of the classes are recalled (EN ISO 13788), and so is their line:
-// level to 0 C outdoors, half at 10 C, nought from 20 C.
+// level to 0 C outdoors, half at 10 C, zero from 20 C.
 func TestMoistureClassesFollowTheRecalledLine(t *testing.T) {
 	classes := acclimate.MoistureClasses()
 	for i, row := range published.Rows(t, "iso13788-classes.csv") {
@@ -43,7 +43,7 @@ func TestIndoorAirWorkedByHand(t *testing.T) {
 	for _, c := range []struct {
 		name             string
 		class            int
-		outC, vapour     float64
+		outC, vapor      float64
 		wantC, wantExtra float64
 	}{
 		{"winter, class 2", 2, -10, 260, 20, 540},
@@ -54,7 +54,7 @@ func TestIndoorAirWorkedByHand(t *testing.T) {
 		{"hot", 3, 30, 2000, 25, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			air, err := home(c.class).Air(acclimate.OutdoorMonth{TempC: c.outC, VapourPa: c.vapour})
+			air, err := home(c.class).Air(acclimate.OutdoorMonth{TempC: c.outC, VaporPa: c.vapor})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -62,7 +62,7 @@ func TestIndoorAirWorkedByHand(t *testing.T) {
 			if !known {
 				t.Fatalf("no saturation pressure is published at %v C", c.wantC)
 			}
-			want := 100 * (c.vapour + c.wantExtra) / most
+			want := 100 * (c.vapor + c.wantExtra) / most
 			if air.TempC != c.wantC || math.Abs(air.RHPct-want) > 0.01 || air.Saturated {
 				t.Errorf("indoors %v C and %.3f %% (cut: %v), want %v C and %.3f %%", air.TempC, air.RHPct, air.Saturated, c.wantC, want)
 			}
@@ -72,7 +72,7 @@ func TestIndoorAirWorkedByHand(t *testing.T) {
 
 func TestIndoorTemperatureFloatsBetweenTheSetPoints(t *testing.T) {
 	for outdoor, want := range map[float64]float64{-40: 20, 19.9: 20, 20: 20, 22.3: 22.3, 25: 25, 25.1: 25, 40: 25} {
-		air, err := home(1).Air(acclimate.OutdoorMonth{TempC: outdoor, VapourPa: 300})
+		air, err := home(1).Air(acclimate.OutdoorMonth{TempC: outdoor, VaporPa: 300})
 		if err != nil || air.TempC != want {
 			t.Errorf("at %v C outdoors it is %v C indoors (%v), want %v", outdoor, air.TempC, err, want)
 		}
@@ -82,19 +82,19 @@ func TestIndoorTemperatureFloatsBetweenTheSetPoints(t *testing.T) {
 // Air at 25 C holds 3169 Pa: a month with more is cut to 100 %, one with just
 // less is not.
 func TestIndoorAirHoldsNoMoreThanItCan(t *testing.T) {
-	for vapour, cut := range map[float64]bool{3160: false, 3180: true, 4200: true} {
-		air, err := home(5).Air(acclimate.OutdoorMonth{TempC: 30, VapourPa: vapour})
+	for vapor, cut := range map[float64]bool{3160: false, 3180: true, 4200: true} {
+		air, err := home(5).Air(acclimate.OutdoorMonth{TempC: 30, VaporPa: vapor})
 		if err != nil || air.Saturated != cut || air.RHPct > 100 || cut && air.RHPct != 100 {
-			t.Errorf("%v Pa from outdoors gives %v %% (cut: %v, %v)", vapour, air.RHPct, air.Saturated, err)
+			t.Errorf("%v Pa from outdoors gives %v %% (cut: %v, %v)", vapor, air.RHPct, air.Saturated, err)
 		}
-		if cut && math.Abs(air.VapourPa-3169) > 1.5 {
-			t.Errorf("the air holds %v Pa", air.VapourPa)
+		if cut && math.Abs(air.VaporPa-3169) > 1.5 {
+			t.Errorf("the air holds %v Pa", air.VaporPa)
 		}
 	}
 }
 
 func TestIndoorAirOutOfRangeIsAnError(t *testing.T) {
-	out := acclimate.OutdoorMonth{TempC: 10, VapourPa: 900}
+	out := acclimate.OutdoorMonth{TempC: 10, VaporPa: 900}
 	for _, in := range []acclimate.Indoors{
 		{HeatToC: 25, CoolToC: 20},
 		{HeatToC: math.NaN(), CoolToC: 20},
@@ -129,7 +129,7 @@ func TestOutdoorMonthsAreMeansOfPressures(t *testing.T) {
 		if m.Month == time.May {
 			missing = 1
 		}
-		if m.Month != time.Month(i+1) || m.TempC != float64(i+11) || math.Abs(m.VapourPa-1475.0) > 0.2 || m.Missing != missing || m.Hours != 2+missing {
+		if m.Month != time.Month(i+1) || m.TempC != float64(i+11) || math.Abs(m.VaporPa-1475.0) > 0.2 || m.Missing != missing || m.Hours != 2+missing {
 			t.Errorf("%+v", m)
 		}
 	}

@@ -14,7 +14,7 @@ const (
 	kelvin      = 273.15
 )
 
-// SaturationPressure gives the pressure of water vapour in saturated air, in
+// SaturationPressure gives the pressure of water vapor in saturated air, in
 // Pa: over water from the triple point (0.01 C) up, over ice below it.
 //
 // Source: Hyland and Wexler 1983, as printed in ASHRAE Handbook Fundamentals

@@ -91,12 +91,12 @@ func TestMoistAirStateAgainstReferenceLibrary(t *testing.T) {
 	for _, row := range published.Rows(t, "moist-air.csv") {
 		t.Run(row[0]+"C "+row[1]+"% "+row[2]+"Pa", func(t *testing.T) {
 			temp, rh, pa := published.Number(t, row[0]), published.Number(t, row[1]), published.Number(t, row[2])
-			vapour, err := acclimate.VapourPressure(temp, rh)
+			vapor, err := acclimate.VaporPressure(temp, rh)
 			if err != nil {
 				t.Fatal(err)
 			}
-			near(t, "vapour pressure", vapour, published.Number(t, row[4]), published.Number(t, row[4])*1e-4)
-			ratio, err := acclimate.HumidityRatio(vapour, pa)
+			near(t, "vapor pressure", vapor, published.Number(t, row[4]), published.Number(t, row[4])*1e-4)
+			ratio, err := acclimate.HumidityRatio(vapor, pa)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -122,16 +122,16 @@ func TestHumidityCheckpoints(t *testing.T) {
 	for _, row := range published.Rows(t, "dewpoint-checkpoints.csv") {
 		t.Run(row[0]+"C "+row[1]+"%", func(t *testing.T) {
 			temp, rh := published.Number(t, row[0]), published.Number(t, row[1])
-			vapour, err := acclimate.VapourPressure(temp, rh)
+			vapor, err := acclimate.VaporPressure(temp, rh)
 			if err != nil {
 				t.Fatal(err)
 			}
-			ratio, err := acclimate.HumidityRatio(vapour, acclimate.StandardPressure)
+			ratio, err := acclimate.HumidityRatio(vapor, acclimate.StandardPressure)
 			if err != nil {
 				t.Fatal(err)
 			}
 			near(t, "humidity ratio", ratio, published.Number(t, row[5]), 1e-6)
-			near(t, "absolute humidity", acclimate.AbsoluteHumidity(vapour, temp), published.Number(t, row[6]), 0.001)
+			near(t, "absolute humidity", acclimate.AbsoluteHumidity(vapor, temp), published.Number(t, row[6]), 0.001)
 		})
 	}
 }
@@ -151,7 +151,7 @@ func TestPressureAt(t *testing.T) {
 	}
 }
 
-// A surface at the dew point is at 100 % RH and its margin is nought.
+// A surface at the dew point is at 100 % RH and its margin is zero.
 func TestSurfaceMarginMeetsSaturation(t *testing.T) {
 	dew, err := acclimate.DewPoint(21, 45)
 	if err != nil {

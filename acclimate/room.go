@@ -13,12 +13,12 @@ import (
 // and wood that it must be held for. NoHeld and NoFlooring say why a check is
 // not needed; they are empty where it is.
 type Room struct {
-	Air  []Air // of the area and of the whole site, up to the day of laying
-	Wood bool  // the covering is wood
+	Air  []Air // of the area and of the whole site, up to the day of installing
+	Wood bool  // the flooring is wood
 
 	Temp, RH       evidence.Limit
 	Service        []Period
-	StatedTemp     evidence.Limit // by the covering alone
+	StatedTemp     evidence.Limit // by the flooring alone
 	StatedRH       evidence.Limit
 	Boards         wood.Floor
 	Tolerance      evidence.Bound // of a lot's mean around the target

@@ -6,14 +6,14 @@ import "firstboard/report/evidence"
 func serviceCheck() evidence.Check[Room] {
 	return evidence.Check[Room]{
 		ID: "climate-range", Deciding: true, Judge: climateRange,
-		Asks: "does every period of the service climate lie in the air bounds that the covering states?",
+		Asks: "does every period of the service climate lie in the air bounds that the flooring states?",
 		Cite: evidence.Cite{Source: "the record", Standing: evidence.ByHand},
 	}
 }
 
 func climateRange(r Room) evidence.Finding {
 	if !r.StatedTemp.Shown() && !r.StatedRH.Shown() {
-		return evidence.Unneeded("the covering states no bounds for the air")
+		return evidence.Unneeded("the flooring states no bounds for the air")
 	}
 	var items []evidence.Item
 	for _, p := range r.Service {

@@ -20,7 +20,7 @@ func surfaceChecks() []evidence.Check[Room] {
 			Cite:    evidence.Cite{Source: "the figure of ISO 8502-4 for coatings, used for floors: common practice", Standing: evidence.Practice},
 		},
 		{
-			ID: "heated-surface", Deciding: true, Judge: heatedSurface,
+			ID: "surface-max", Deciding: true, Judge: heatedSurface,
 			Asks:    "is every surface of a heated floor at or under 85 F, or what a product states?",
 			Default: "85 F",
 			Cite:    evidence.Cite{Source: "ASTM F710 summary", Standing: evidence.Published},
@@ -52,7 +52,7 @@ func heatedSurface(r Room) evidence.Finding {
 }
 
 // surfaceDew weighs the signed margin of each surface above the dew point:
-// below nought it is wet already, above it is how far it may still cool.
+// below zero it is wet already, above it is how far it may still cool.
 func surfaceDew(r Room) evidence.Finding {
 	if r.NoDew != "" {
 		return evidence.Unneeded("%s", r.NoDew)

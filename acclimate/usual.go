@@ -3,7 +3,7 @@ package acclimate
 import "firstboard/report/evidence"
 
 // UsualTemp is the temperature air must keep where no product states one: 60
-// to 80 F over wood coverings (NWFA), 65 to 95 F over others (CRI 105, which
+// to 80 F over wood floorings (NWFA), 65 to 95 F over others (CRI 105, which
 // is written for carpet).
 func UsualTemp(wood bool) evidence.Limit {
 	if wood {
@@ -13,7 +13,7 @@ func UsualTemp(wood bool) evidence.Limit {
 }
 
 // UsualRH is the humidity air must keep where no product states one: that of
-// the service climate over wood coverings, at most 65 % over others (CRI 105).
+// the service climate over wood floorings, at most 65 % over others (CRI 105).
 func UsualRH(wood bool, service []Period) evidence.Limit {
 	if wood {
 		return ServiceRH(service)
@@ -25,7 +25,7 @@ func UsualRH(wood bool, service []Period) evidence.Limit {
 }
 
 // DefaultSurfaceMax is how warm a heated floor's surface may be where the
-// covering states nothing: 85 F.
+// flooring states nothing: 85 F.
 func DefaultSurfaceMax() evidence.Bound {
 	return evidence.Bound{
 		Number: evidence.Typed("85", evidence.Fahrenheit),

@@ -45,7 +45,7 @@ type AreaAnswer struct {
 	Verdict    string          `json:"verdict"`
 	Why        string          `json:"why"`
 	Size       string          `json:"size"`
-	LayOn      string          `json:"layOn"`
+	InstallOn  string          `json:"installOn"`
 	GoodUntil  string          `json:"goodUntil"`
 	ReRead     []string        `json:"reRead,omitempty"`
 	Target     *TargetAnswer   `json:"target"`
@@ -125,7 +125,7 @@ func (j Job) AcceptanceRule() string {
 func (d Decision) answer() AreaAnswer {
 	a := AreaAnswer{
 		ID: d.Area.ID, Name: d.Area.Name, Verdict: string(d.Verdict), Why: d.Why,
-		Size: d.Area.Size.String(), LayOn: d.Area.LayOn.Written, GoodUntil: d.GoodUntil.Written,
+		Size: d.Area.Size.String(), InstallOn: d.Area.InstallOn.Written, GoodUntil: d.GoodUntil.Written,
 		ReRead: d.ReRead, Advice: d.Advice, Looks: d.Looks,
 		Blocking: d.Blocking(), Conditions: d.Conditions, Findings: []FindingAnswer{},
 	}

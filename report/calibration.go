@@ -25,7 +25,7 @@ func instrumentChecks() []evidence.Check[Site] {
 		},
 		{
 			ID: "reading-age", Deciding: true, Judge: readingAge,
-			Asks:    "are the readings young enough on the day of laying: slab 30 days (to the day it was covered, where it was), wood 7 days, air and surfaces 48 h before that day begins; and is no slab or wood reading later?",
+			Asks:    "are the readings young enough on the day of installing: slab 30 days (to the day it was covered, where it was), wood 7 days, air and surfaces 48 h before that day begins; and is no slab or wood reading later?",
 			Default: "30 days, 7 days, 48 h",
 			Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 		},
@@ -93,10 +93,10 @@ func dueOn(meter evidence.Instrument) (due evidence.Day, how string) {
 
 func inDays(n int) string { return evidence.Count(n, "day", "days") }
 
-// readingAge counts ages to the day of laying by calendar date.
+// readingAge counts ages to the day of installing by calendar date.
 func readingAge(s Site) evidence.Finding {
-	if !s.Area.LayOn.Shown() {
-		return evidence.Unshown("the day of laying is not recorded: ages cannot be counted")
+	if !s.Area.InstallOn.Shown() {
+		return evidence.Unshown("the day of installing is not recorded: ages cannot be counted")
 	}
 	var items []evidence.Item
 	for _, e := range s.agedRows() {
@@ -149,16 +149,16 @@ func (s Site) lifeOf(k kind) evidence.Limit {
 }
 
 // aged is the age of a row: whole days for slab and wood, hours before the
-// day of laying begins for air and surfaces.
+// day of installing begins for air and surfaces.
 func (s Site) aged(it evidence.Item, e entry) evidence.Item {
-	to, day := "the day of laying", s.Area.LayOn.Day
+	to, day := "the day of installing", s.Area.InstallOn.Day
 	if e.kind == slabRow && s.covered.Shown() {
 		to, day = "the day the slab was covered", s.covered.Day
 	}
 	if e.kind == airRow || e.kind == surfaceRow {
 		it.Value = evidence.Hours(day.Begins(s.Job.Zone).Sub(e.at.First))
 		it.Written = it.Value.Text(it.Limit.Ends()...)
-		it.Says = fmt.Sprintf("%s, %s, is %s h old when the day of laying, %s, begins", e.what, e.at.Written, it.Written, day)
+		it.Says = fmt.Sprintf("%s, %s, is %s h old when the day of installing, %s, begins", e.what, e.at.Written, it.Written, day)
 		return it
 	}
 	age := int(day - e.at.Day())

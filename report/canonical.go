@@ -54,7 +54,7 @@ func (r TableRow) fields(to []string, at []int) []string {
 }
 
 // canonical is what a cell holds whatever file it stands in: a number without
-// idle noughts, a time as records write it, anything else tidied.
+// idle zeros, a time as records write it, anything else tidied.
 func (c Cell) canonical() string {
 	if c.Kind != NumberCell {
 		return tidied(c.Text)
@@ -90,7 +90,7 @@ func isTidy(s string) bool {
 	return !space || s == ""
 }
 
-// loose is a text whose numbers lose their idle noughts: not every spreadsheet
+// loose is a text whose numbers lose their idle zeros: not every spreadsheet
 // keeps them.
 func loose(s string) string {
 	s = tidied(s)
@@ -113,7 +113,7 @@ func loose(s string) string {
 	return b.String()
 }
 
-// shorn is a point and the decimals behind it without the noughts at its end.
+// shorn is a point and the decimals behind it without the zeros at its end.
 func shorn(part string) string {
 	if short := strings.TrimRight(part, "0"); short != "." || part == "." {
 		return short

@@ -5,7 +5,7 @@ package report
 func Cautions() []Caution {
 	return []Caution{
 		{"What comes first", []string{
-			"Local codes, the makers' instructions and licensed practice come before anything written here.",
+			"Local codes, the manufacturers' instructions and licensed practice come before anything written here.",
 			"A result speaks only for the places and times tested (ASTM F2170, published).",
 		}},
 		{"Drilling into a slab", []string{
@@ -15,12 +15,12 @@ func Cautions() []Caution {
 			"Do not drill through the slab: the retarder below must not be pierced.",
 		}},
 		{"Old floors", []string{
-			"Old coverings, adhesives and levellers may hold asbestos, and old paint lead. Do not sand, scrape or drill them until a licensed person has sampled them.",
+			"Old floorings, adhesives and levelers may hold asbestos, and old paint lead. Do not sand, scrape or drill them until a licensed person has sampled them.",
 		}},
 		{"Wet cement and chemicals", []string{
 			"Wet cement burns skin and eyes: wear gloves and goggles, and wash at once.",
 			"Calcium chloride irritates and draws water: keep it off skin and out of the test area after weighing.",
-			"A carbide test makes flammable gas under pressure: follow its maker's instructions, release it outdoors, away from flame and sparks.",
+			"A carbide test makes flammable gas under pressure: follow its manufacturer's instructions, release it outdoors, away from flame and sparks.",
 		}},
 		{"Electricity, heat and air", []string{
 			"Keep mains leads and tools off wet slabs, and use a residual-current device.",

@@ -15,23 +15,23 @@ func (s Site) conditions() []string {
 			conditions = append(conditions, sentence)
 		}
 	}
-	glued := a.Fixing == "" || a.Fixing == "glued"
+	glued := a.Installation == "" || a.Installation == "glue-down"
 	unexplained := 0
 	if s.Wood.NoFlooring == "" {
 		for _, lot := range s.Wood.Lots() {
 			unexplained += lot.Unexplained
 		}
 	}
-	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its maker says before anything is laid")
-	add(glued && a.Base == onSlab && s.stack.blank(pHMin, pHMax), "no pH limit was looked up")
-	add(a.SlabKind == "on ground" && a.UnderSlab != "retarder", "no vapour retarder is known below: the reading speaks for its day")
-	add(a.ConditionedBy == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
-	add(a.Base == onWood && a.Below == "", "what lies below was not recorded")
+	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed")
+	add(glued && a.Substrate == onSlab && s.stack.blank(pHMin, pHMax), "no pH limit was looked up")
+	add(a.SlabKind == "on grade" && a.UnderSlab != "retarder", "no vapor retarder is known below: the reading speaks for its day")
+	add(a.HVAC == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
+	add(a.Substrate == onWood && a.Below == "", "what lies below was not recorded")
 	add(unexplained > 0, "boards were set aside without a reason")
 	return conditions
 }
 
-// goodUntil is the last day on which laying could start on the same evidence,
+// goodUntil is the last day on which installing could start on the same evidence,
 // and what has to be read again to go on after it: the readings that grow too
 // old first.
 func (s Site) goodUntil() (until evidence.Date, again []string) {
@@ -50,7 +50,7 @@ func (s Site) goodUntil() (until evidence.Date, again []string) {
 	return until, again
 }
 
-// lastDay is the last day of laying that a row's age allows. The age of a
+// lastDay is the last day of installing that a row's age allows. The age of a
 // covered slab's rows no longer grows.
 func (s Site) lastDay(e entry) (evidence.Day, bool) {
 	life := s.lifeOf(e.kind).Most.Number.Exact()

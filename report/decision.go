@@ -15,7 +15,7 @@ type Decision struct {
 	Conditions []string
 	GoodUntil  evidence.Date // for a GO only
 	ReRead     []string      // what ends it, and has to be read again to extend it
-	Target     *Target       // nil for coverings that are not wood
+	Target     *Target       // nil for floorings that are not wood
 
 	Holes    HoleCount
 	SetAside int // boards of the judged visits that were set aside

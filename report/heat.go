@@ -17,11 +17,11 @@ func heatRun() evidence.Check[Site] {
 }
 
 func heatedLong(s Site) evidence.Finding {
-	if s.Area.Heated != "yes" {
+	if s.Area.RadiantHeat != "yes" {
 		return evidence.Unneeded("the area is not heated")
 	}
 	limit := evidence.AtLeast(s.Job.Settings.Bound("Heat run (h)"))
-	if !s.Area.HeatRunFrom.Shown() {
+	if !s.Area.HeatOnSince.Shown() {
 		return evidence.Unshown("since when the heating has run is not recorded").Against(limit)
 	}
 	var items []evidence.Item
@@ -31,7 +31,7 @@ func heatedLong(s Site) evidence.Finding {
 			it.Lack = "when it began is not recorded"
 		}
 		if it.Lack == "" {
-			it.Value = evidence.Hours(evidence.Shortest(s.Area.HeatRunFrom, e.from))
+			it.Value = evidence.Hours(evidence.Shortest(s.Area.HeatOnSince, e.from))
 			it.Written = it.Value.Text(limit.Ends()...)
 			it.Says = fmt.Sprintf("the heating had run for %s h when %s was read", it.Written, e.what)
 		}

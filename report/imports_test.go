@@ -25,12 +25,10 @@ func allowed() map[string][]string {
 		"acclimate":          {"report/evidence", "slab", "wood"},
 		"report":             domain,
 		"report/record":      outer,
-		"report/workbook":    append(slices.Clone(outer), "report/workbook/formula", "report/workbook/live"),
+		"report/workbook":    outer,
 
-		"report/workbook/formula": {},
-		"report/workbook/live":    append(slices.Clone(outer), "report/workbook/formula"),
-		"report/page":             outer,
-		"cmd/firstboard":          append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
+		"report/page":    outer,
+		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
 	}
 }
 

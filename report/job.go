@@ -11,7 +11,7 @@ import (
 
 // Job is everything a record says of one job, each thing with its place.
 // Identifiers keep their typed spelling and are compared with evidence.Same;
-// fixed words stand in the design's own spelling ("on ground", "RH probe").
+// fixed words stand in the design's own spelling ("on grade", "RH probe").
 type Job struct {
 	Name, Site, PreparedBy, Company, GeneralContractor string
 
@@ -28,7 +28,7 @@ type Job struct {
 	Products    []Product
 	Climates    []acclimate.Period
 	Instruments evidence.Instruments
-	Checks      []InstrumentCheck // of instruments, not of the catalogue
+	Checks      []InstrumentCheck // of instruments, not of the catalog
 
 	Holes    []slab.Hole
 	Dishes   []slab.Dish
@@ -50,27 +50,27 @@ type Job struct {
 type Area struct {
 	ID, Name      string
 	Size          evidence.Reading
-	Base          string
+	Substrate     string
 	Thickness     evidence.Reading // of the slab
 	DryingFaces   evidence.Reading
 	SlabKind      string
 	MadeOf        string
 	UnderSlab     string
-	ExteriorWall  string
+	ExteriorWalls evidence.Reading
 	PlacedOn      evidence.Date
 	EnclosedOn    evidence.Date
-	Heated        string
-	HeatRunFrom   evidence.Time
-	ConditionedBy string
+	RadiantHeat   string
+	HeatOnSince   evidence.Time
+	HVAC          string
 	Below         string
 	GroundCover   string
-	Covering      string
+	Flooring      string
 	Adhesive      string
 	Membrane      string
-	Fixing        string
+	Installation  string
 	Climate       string
 	CoveredOn     evidence.Date
-	LayOn         evidence.Date
+	InstallOn     evidence.Date
 	Run           evidence.Reading
 	Place         evidence.Place
 }
@@ -91,7 +91,7 @@ type Product struct {
 	Species, Cut          string
 	FaceWidth, Thickness  evidence.Reading
 
-	SlabRH, Emission, CM   Stated
+	SlabRH, MVER, CM       Stated
 	PHMin, PHMax           Stated
 	SubfloorMC             Stated
 	FlooringMin            Stated

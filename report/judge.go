@@ -3,6 +3,7 @@ package report
 import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/slab"
 )
 
 // Judge decides every area of a job, each by itself.
@@ -16,7 +17,7 @@ func Judge(j Job) []Decision {
 
 func (s Site) decide() Decision {
 	d := Decision{Area: s.Area, Conditions: s.conditions(), Target: s.target()}
-	for _, c := range Catalogue() {
+	for _, c := range Catalog() {
 		d.Findings = append(d.Findings, c.Find(s))
 	}
 	d.Verdict, d.Why = evidence.Fold(d.Findings)
@@ -36,11 +37,11 @@ func (s Site) decide() Decision {
 	return d
 }
 
-// target is nil for a covering that is not wood, and for a service climate
+// target is nil for a flooring that is not wood, and for a service climate
 // that does not say enough.
 func (s Site) target() *Target {
 	t := acclimate.TargetOf(s.Room.Service)
-	if !s.stack.isWood() || t.Lack != "" {
+	if !s.stack.woodFlooring() || t.Lack != "" {
 		return nil
 	}
 	return &Target{Low: t.Low.StringFixed(1), High: t.High.StringFixed(1), Mid: evidence.Of(t.Mid).Text()}
@@ -49,7 +50,7 @@ func (s Site) target() *Target {
 func (s Site) holeCount() HoleCount {
 	n := HoleCount{Discarded: len(s.Slab.DiscardedHoles())}
 	if s.Slab.NoHoles == "" {
-		n.Asked, _ = s.Slab.HolesAsked()
+		n.Asked = slab.HolesNeeded(s.Slab.Size).Value.Ceil()
 		n.Judged = len(s.Slab.JudgedHoles())
 	}
 	return n

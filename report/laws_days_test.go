@@ -12,8 +12,8 @@ import (
 )
 
 // On the last day that a GO is good for it is still a GO; it is no day before
-// laying; on the day after, the readings are too old. Rows of air and surfaces
-// after the day of laying are left out, or they would be news.
+// installing; on the day after, the readings are too old. Rows of air and surfaces
+// after the day of installing are left out, or they would be news.
 func TestGoodUntilHolds(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
@@ -22,8 +22,8 @@ func TestGoodUntilHolds(t *testing.T) {
 			if d.Verdict != evidence.Go {
 				continue
 			}
-			if d.GoodUntil.Day < d.Area.LayOn.Day {
-				t.Fatalf("area %s may be laid on %s and is good until %s", d.Area.ID, d.Area.LayOn.Written, d.GoodUntil.Written)
+			if d.GoodUntil.Day < d.Area.InstallOn.Day {
+				t.Fatalf("area %s may be installed on %s and is good until %s", d.Area.ID, d.Area.InstallOn.Written, d.GoodUntil.Written)
 			}
 			if on := report.Judge(laidOn(j, i, d.GoodUntil.Day))[i]; on.Verdict != evidence.Go || on.GoodUntil.Day != d.GoodUntil.Day {
 				t.Fatalf("area %s, good until %s, is on that day %s, good until %s: %q", d.Area.ID, d.GoodUntil.Written, on.Verdict, on.GoodUntil.Written, reasons(on))
@@ -36,14 +36,14 @@ func TestGoodUntilHolds(t *testing.T) {
 	})
 }
 
-// laidOn is the record with another day of laying for one area, without the
+// laidOn is the record with another day of installing for one area, without the
 // air and surfaces that were read after the day it had.
 func laidOn(j report.Job, area int, on evidence.Day) report.Job {
-	was := j.Areas[area].LayOn.Day
+	was := j.Areas[area].InstallOn.Day
 	news := func(at evidence.Time) bool { return at.Shown() && at.Day() > was }
 	j.Air = slices.DeleteFunc(slices.Clone(j.Air), func(a acclimate.Air) bool { return news(a.ReadAt) })
 	j.Surfaces = slices.DeleteFunc(slices.Clone(j.Surfaces), func(s acclimate.Surface) bool { return news(s.ReadAt) })
 	j.Areas = slices.Clone(j.Areas)
-	j.Areas[area].LayOn = day(on)
+	j.Areas[area].InstallOn = day(on)
 	return j
 }

@@ -36,9 +36,9 @@ func decidedByHoles(j report.Job, area string) bool {
 	rh, other, sealed := false, false, false
 	for _, a := range j.Areas {
 		for _, p := range j.Products {
-			if named := evidence.Same(a.ID, area) && (p.ID == a.Covering || p.ID == a.Adhesive || p.ID == a.Membrane); named {
+			if named := evidence.Same(a.ID, area) && (p.ID == a.Flooring || p.ID == a.Adhesive || p.ID == a.Membrane); named {
 				rh = rh || p.SlabRH.Number.Shown()
-				other = other || p.Emission.Number.Shown() || p.CM.Number.Shown()
+				other = other || p.MVER.Number.Shown() || p.CM.Number.Shown()
 				sealed = sealed || p.Kind == "membrane" && p.SlabRH.None
 			}
 		}

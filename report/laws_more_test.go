@@ -32,7 +32,7 @@ func TestGoodRecordsReachGo(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		for _, d := range report.Judge(made(t)) {
 			if d.Verdict != evidence.Go {
-				t.Fatalf("area %s, %s on %s: %s", d.Area.ID, d.Area.Covering, d.Area.Base, reasons(d))
+				t.Fatalf("area %s, %s on %s: %s", d.Area.ID, d.Area.Flooring, d.Area.Substrate, reasons(d))
 			}
 		}
 	})

@@ -22,14 +22,14 @@ type spot string
 
 func (s spot) String() string { return string(s) }
 
-// laid is the day of laying of a made-up record, 12 March 2026.
-const laid = evidence.Day(20524)
+// installed is the day of installing of a made-up record, 12 March 2026.
+const installed = evidence.Day(20524)
 
 func day(d evidence.Day) evidence.Date { return evidence.Date{Written: d.String(), Day: d} }
 
-// since is a time so many hours from the beginning of the day of laying.
+// since is a time so many hours from the beginning of the day of installing.
 func since(hours float64) evidence.Time {
-	at := laid.Begins(time.UTC).Add(time.Duration(hours * float64(time.Hour)))
+	at := installed.Begins(time.UTC).Add(time.Duration(hours * float64(time.Hour)))
 	return evidence.Time{Written: at.Format("2006-01-02 15:04"), First: at, Last: at}
 }
 
@@ -42,17 +42,17 @@ func says(x float64, u evidence.Unit) report.Stated { return report.Stated{Numbe
 
 func none() report.Stated { return report.Stated{None: true} }
 
-// maker builds a record area by area. Shape holds the drawn choices.
-type maker struct {
+// manufacturer builds a record area by area. Shape holds the drawn choices.
+type manufacturer struct {
 	job   report.Job
 	shape func(label string, n int) int
 }
 
-func (m *maker) yes(label string) bool { return m.shape(label, 2) == 1 }
+func (m *manufacturer) yes(label string) bool { return m.shape(label, 2) == 1 }
 
 // made draws a good record of one to three areas.
 func made(t *rapid.T) report.Job {
-	m := &maker{shape: func(label string, n int) int { return rapid.IntRange(0, n-1).Draw(t, label) }}
+	m := &manufacturer{shape: func(label string, n int) int { return rapid.IntRange(0, n-1).Draw(t, label) }}
 	m.start()
 	for i := range 1 + m.shape("more areas", 3) {
 		m.area(fmt.Sprintf("A%d", i+1), m.shape("situation", 5))
@@ -60,7 +60,7 @@ func made(t *rapid.T) report.Job {
 	return placed(m.job)
 }
 
-func (m *maker) area(id string, situation int) {
+func (m *manufacturer) area(id string, situation int) {
 	switch situation {
 	case 0:
 		m.resilient(id)
@@ -78,7 +78,7 @@ func (m *maker) area(id string, situation int) {
 
 // start is the head of a record: settings, instruments, products, the service
 // climate and a log of the air of the whole site.
-func (m *maker) start() {
+func (m *manufacturer) start() {
 	m.job = report.Job{Name: "Job", Zone: time.UTC, Settings: report.DefaultSettings(), Guarded: m.yes("guarded"), Instruments: evidence.Instruments{}}
 	for _, x := range []struct {
 		id, kind string
@@ -114,8 +114,8 @@ func (m *maker) start() {
 	}
 }
 
-func (m *maker) instrument(id, kind string, u float64) {
-	i := evidence.Instrument{ID: id, Kind: kind, CalibratedOn: day(laid - 200), DueOn: day(laid + 100)}
+func (m *manufacturer) instrument(id, kind string, u float64) {
+	i := evidence.Instrument{ID: id, Kind: kind, CalibratedOn: day(installed - 200), DueOn: day(installed + 100)}
 	if u > 0 {
 		i.Uncertainty = num(u, evidence.None)
 	}
@@ -125,8 +125,8 @@ func (m *maker) instrument(id, kind string, u float64) {
 func products() []report.Product {
 	rh, mc, f := evidence.RH, evidence.MC, evidence.Fahrenheit
 	return []report.Product{
-		{ID: "TILE", Kind: "resilient", SlabRH: says(80, rh), Emission: says(5, evidence.Pounds), PHMax: says(10, evidence.PH), DataSheet: "Tile"},
-		{ID: "SHEET", Kind: "resilient", Emission: says(24, evidence.Grams), CM: says(2, evidence.CM), PHMin: says(7, evidence.PH), PHMax: says(11, evidence.PH), AirTempMax: says(85, f)},
+		{ID: "TILE", Kind: "resilient", SlabRH: says(80, rh), MVER: says(5, evidence.Pounds), PHMax: says(10, evidence.PH), DataSheet: "Tile"},
+		{ID: "SHEET", Kind: "resilient", MVER: says(24, evidence.Grams), CM: says(2, evidence.CM), PHMin: says(7, evidence.PH), PHMax: says(11, evidence.PH), AirTempMax: says(85, f)},
 		{ID: "ENG", Kind: "engineered wood", Species: "white oak", FaceWidth: num(6, evidence.Inch), SlabRH: none(), FlooringMin: says(5, mc), FlooringMax: says(9.5, mc), AirRHMin: says(30, rh), AirRHMax: says(55, rh), DataSheet: "Plank"},
 		{ID: "STRIP", Kind: "solid wood", Species: "red oak", FaceWidth: num(2.25, evidence.Inch), FlooringMin: says(5, mc), FlooringMax: says(10, mc), DataSheet: "Strip"},
 		{ID: "ENGF", Kind: "engineered wood", Species: "white oak", SurfaceTemp: says(82, f), AirTempMin: says(62, f)},
@@ -137,12 +137,12 @@ func products() []report.Product {
 	}
 }
 
-func (m *maker) air(area string, hour, rh float64, by string) {
+func (m *manufacturer) air(area string, hour, rh float64, by string) {
 	m.job.Air = append(m.job.Air, acclimate.Air{Area: area, ReadAt: since(hour), Temp: num(70, evidence.Fahrenheit), RH: num(rh, evidence.RH), Instrument: by})
 }
 
 // holes are three holes of an area, the first by the wall, with a history.
-func (m *maker) holes(id string, hour, depth float64) {
+func (m *manufacturer) holes(id string, hour, depth float64) {
 	single := m.yes("single-use")
 	for i := range 3 {
 		by := []string{"RP1", "RP2"}[i%2]
@@ -164,14 +164,14 @@ func (m *maker) holes(id string, hour, depth float64) {
 	}
 }
 
-func (m *maker) surfaces(id string, temp float64) {
+func (m *manufacturer) surfaces(id string, temp float64) {
 	for i := range 2 {
 		m.job.Surfaces = append(m.job.Surfaces, acclimate.Surface{Area: id, Spot: fmt.Sprintf("S%d", i+1), ReadAt: since(-16.5), Temp: num(temp+float64(i), evidence.Fahrenheit), Instrument: "IR1"})
 	}
 }
 
 // boards are rows of wood, a lot or the pieces below.
-func (m *maker) boards(of string, r wood.Row, n int, mc float64) {
+func (m *manufacturer) boards(of string, r wood.Row, n int, mc float64) {
 	for i := range n {
 		r.Of, r.Piece, r.ReadAt = of, fmt.Sprintf("%s%d", r.Lot, i+1), since(-40+0.1*float64(i))
 		r.Reading = num(mc+float64(i%3-1)/5, evidence.MC)

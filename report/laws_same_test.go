@@ -155,7 +155,7 @@ func TestSignaturesChangeNothing(t *testing.T) {
 		for _, a := range j.Areas {
 			signed.SignOffs = append(signed.SignOffs, report.SignOff{
 				Area: a.ID, Name: "Somebody", At: since(100), Waives: report.Order(),
-				Role:     rapid.SampledFrom([]string{"installer", "owner", "covering maker", "adhesive maker", "membrane maker"}).Draw(t, "role"),
+				Role:     rapid.SampledFrom([]string{"installer", "owner", "flooring manufacturer", "adhesive manufacturer", "membrane manufacturer"}).Draw(t, "role"),
 				Decision: rapid.SampledFrom([]string{"accept", "refuse", "waive"}).Draw(t, "decision"),
 			})
 		}

@@ -12,16 +12,16 @@ import (
 
 // resilient is a glued resilient floor on a slab: by humidity, dishes and pH,
 // or by dishes, carbide and pH.
-func (m *maker) resilient(id string) {
-	a := report.Area{ID: id, Size: num(480, evidence.SquareFoot), Base: "slab", Thickness: num(5, evidence.Inch), SlabKind: "on ground", UnderSlab: "retarder", Covering: "TILE", Adhesive: "GLUE", Fixing: "glued", Climate: "C1", LayOn: day(laid)}
+func (m *manufacturer) resilient(id string) {
+	a := report.Area{ID: id, Size: num(480, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), SlabKind: "on grade", UnderSlab: "retarder", Flooring: "TILE", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed)}
 	if m.yes("by carbide") {
-		a.Covering, a.Adhesive = "SHEET", ""
+		a.Flooring, a.Adhesive = "SHEET", ""
 	}
 	m.job.Areas = append(m.job.Areas, a)
 	m.holes(id, -72, 2)
 	for i := range 3 {
 		spot := fmt.Sprintf("P%d", i+1)
-		m.job.Dishes = append(m.job.Dishes, slab.Dish{Area: id, Dish: spot, SetAt: since(-140), LiftedAt: since(-74), Start: num(30, evidence.Gram), End: num(31.5, evidence.Gram), TestArea: num(0.45, evidence.SquareFoot), Instrument: "BAL"})
+		m.job.Dishes = append(m.job.Dishes, slab.Dish{Area: id, Dish: spot, SetAt: since(-140), RetrievedAt: since(-74), Start: num(30, evidence.Gram), End: num(31.5, evidence.Gram), TestArea: num(0.45, evidence.SquareFoot), Instrument: "BAL"})
 		m.job.PHs = append(m.job.PHs, slab.PH{Area: id, Spot: spot, ReadAt: since(-60), PH: num(9, evidence.PH), Instrument: "PH1"})
 		m.job.Carbides = append(m.job.Carbides, slab.Carbide{Area: id, Spot: spot, Depth: num(1, evidence.Inch), ReadAt: since(-60), CM: num(1.5, evidence.CM), Instrument: "CM1"})
 	}
@@ -30,21 +30,21 @@ func (m *maker) resilient(id string) {
 	m.scans(id)
 }
 
-func (m *maker) tests(id string) {
+func (m *manufacturer) tests(id string) {
 	for i := range 2 {
 		m.job.Others = append(m.job.Others, slab.Other{Area: id, Test: "drop", Spot: fmt.Sprintf("D%d", i+1), ReadAt: since(-50), Result: num(100, "s"), AtLeast: num(30, "s"), AtMost: num(300, "s"), Instrument: "OT1"})
 	}
 }
 
-func (m *maker) scans(id string) {
+func (m *manufacturer) scans(id string) {
 	for i := range 3 {
 		m.job.Scans = append(m.job.Scans, slab.Scan{Area: id, Spot: fmt.Sprintf("N%d", i+1), X: num(float64(3+8*i), evidence.Foot), Y: num(4, evidence.Foot), ReadAt: since(-150), Reading: num(float64(40+i), evidence.None)})
 	}
 }
 
 // gluedWood is engineered wood of two lots glued to a slab.
-func (m *maker) gluedWood(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(44, evidence.SquareM), Base: "slab", Thickness: num(125, evidence.Millimetre), Covering: "ENG", Adhesive: "GLUE", Fixing: "glued", Climate: "C1", LayOn: day(laid), ConditionedBy: "temporary"})
+func (m *manufacturer) gluedWood(id string) {
+	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(44, evidence.SquareM), Substrate: "slab", Thickness: num(125, evidence.Millimeter), Flooring: "ENG", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed), HVAC: "temporary"})
 	m.holes(id, -72, 2)
 	for i := range 2 {
 		m.job.PHs = append(m.job.PHs, slab.PH{Area: id, Spot: fmt.Sprintf("P%d", i+1), ReadAt: since(-60), PH: num(9, evidence.PH), Instrument: "PH1"})
@@ -56,8 +56,8 @@ func (m *maker) gluedWood(id string) {
 }
 
 // nailedWood is solid wood nailed to a wood base over a crawl space.
-func (m *maker) nailedWood(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(140, evidence.SquareFoot), Base: "wood", Below: "crawl space", GroundCover: "yes", Covering: "STRIP", Fixing: "nailed", Climate: "C1", LayOn: day(laid)})
+func (m *manufacturer) nailedWood(id string) {
+	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood", Below: "crawl space", GroundCover: "yes", Flooring: "STRIP", Installation: "nail-down", Climate: "C1", InstallOn: day(installed)})
 	pin := wood.Row{Area: id, Method: wood.Pin, Scale: "red oak", Instrument: "PM1", TempCorrected: "no", WoodTemp: num(72, evidence.Fahrenheit)}
 	m.boards(wood.OfFlooring, pin, 11, 7.6)
 	pin.Scale, pin.Species, pin.Instrument = "Douglas-fir", "Douglas-fir", []string{"PM1", "PM2"}[m.shape("second meter", 2)]
@@ -67,9 +67,9 @@ func (m *maker) nailedWood(id string) {
 }
 
 // heatedWood is floating engineered wood on a heated wood base over a slab,
-// with a membrane between that was covered two days before laying.
-func (m *maker) heatedWood(id string) {
-	a := report.Area{ID: id, Size: num(140, evidence.SquareFoot), Base: "wood over slab", Thickness: num(5, evidence.Inch), DryingFaces: num(2, evidence.None), SlabKind: "suspended", ExteriorWall: "no", Heated: "yes", HeatRunFrom: since(-240), Covering: "ENGF", Membrane: "MEM", Fixing: "floating", Climate: "C1", CoveredOn: day(laid - 2), LayOn: day(laid)}
+// with a membrane between that was covered two days before installing.
+func (m *manufacturer) heatedWood(id string) {
+	a := report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood over slab", Thickness: num(5, evidence.Inch), DryingFaces: num(2, evidence.None), SlabKind: "suspended", ExteriorWalls: num(0, evidence.None), RadiantHeat: "yes", HeatOnSince: since(-240), Flooring: "ENGF", Membrane: "MEM", Installation: "floating", Climate: "C1", CoveredOn: day(installed - 2), InstallOn: day(installed)}
 	if m.yes("sealed") {
 		a.Membrane = "SEAL"
 	}
@@ -81,8 +81,8 @@ func (m *maker) heatedWood(id string) {
 }
 
 // textile is a stretched textile on a slab: its slab checks advise.
-func (m *maker) textile(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(900, evidence.SquareFoot), Base: "slab", Thickness: num(5, evidence.Inch), Covering: "CARPET", Fixing: "stretched", Climate: "C1", LayOn: day(laid)})
+func (m *manufacturer) textile(id string) {
+	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(900, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), Flooring: "CARPET", Installation: "stretch-in", Climate: "C1", InstallOn: day(installed)})
 	m.holes(id, -72, 2)
 	for h := -120.0; h < 0; h += 24 {
 		m.air(id, h+1, 42, "AL2")

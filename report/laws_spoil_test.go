@@ -143,7 +143,7 @@ func repeat(t *rapid.T, j *report.Job) {
 			break
 		}
 	}
-	for _, name := range []string{"ReadAt", "LiftedAt", "CheckedAt"} {
+	for _, name := range []string{"ReadAt", "RetrievedAt", "CheckedAt"} {
 		if field := again.FieldByName(name); field.IsValid() {
 			switch pick(t, "time", 3) {
 			case 0:

@@ -414,11 +414,11 @@ func TestGoodUntilIsTheLastDay(t *testing.T) {
 				later := copied(j)
 				later.Areas = slices.Clone(j.Areas)
 				day := d.GoodUntil.Day + evidence.Day(days)
-				later.Areas[i].LayOn = evidence.Date{Written: day.String(), Day: day}
-				later.Air = slices.DeleteFunc(later.Air, func(a acclimate.Air) bool { return a.ReadAt.Shown() && a.ReadAt.Day() > d.Area.LayOn.Day })
+				later.Areas[i].InstallOn = evidence.Date{Written: day.String(), Day: day}
+				later.Air = slices.DeleteFunc(later.Air, func(a acclimate.Air) bool { return a.ReadAt.Shown() && a.ReadAt.Day() > d.Area.InstallOn.Day })
 				age := report.Judge(later)[i].Findings[slices.Index(report.Order(), "reading-age")]
 				if (age.Outcome == evidence.Met) != want {
-					t.Fatalf("area %s good until %s, and laid on %s: reading-age %s, %s", d.Area.ID, d.GoodUntil.Written, day, age.Outcome, age.Reason)
+					t.Fatalf("area %s good until %s, and installed on %s: reading-age %s, %s", d.Area.ID, d.GoodUntil.Written, day, age.Outcome, age.Reason)
 				}
 			}
 		}

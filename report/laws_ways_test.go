@@ -53,8 +53,8 @@ func areaOrSite(t *rapid.T, j *report.Job) string {
 
 // wet brings water.
 func wet(t *rapid.T, j *report.Job) {
-	at := []float64{-300, -100, -71, -39.5, -30, 10}[pick(t, "wetted", 6)]
-	j.Events = append(j.Events, report.Event{Area: areaOrSite(t, j), At: since(at), What: "wetted"})
+	at := []float64{-300, -100, -71, -39.5, -30, 10}[pick(t, "water", 6)]
+	j.Events = append(j.Events, report.Event{Area: areaOrSite(t, j), At: since(at), What: "water"})
 }
 
 // cover says when the slab was covered, or nothing.
@@ -62,7 +62,7 @@ func cover(t *rapid.T, j *report.Job) {
 	a := &j.Areas[pick(t, "area", len(j.Areas))]
 	a.CoveredOn = evidence.Date{}
 	if n := pick(t, "covered", 4); n > 0 {
-		a.CoveredOn = day(laid - evidence.Day(2*n))
+		a.CoveredOn = day(installed - evidence.Day(2*n))
 	}
 }
 
@@ -87,11 +87,11 @@ func lapse(t *rapid.T, j *report.Job) {
 	case 0:
 		i.CalibratedOn = evidence.Date{}
 	case 1:
-		i.CalibratedOn, i.DueOn = day(laid-500), evidence.Date{}
+		i.CalibratedOn, i.DueOn = day(installed-500), evidence.Date{}
 	case 2:
-		i.DueOn = day(laid - 3)
+		i.DueOn = day(installed - 3)
 	case 3:
-		i.CalibratedOn = day(laid - 2)
+		i.CalibratedOn = day(installed - 2)
 	case 4:
 		i.Uncertainty = evidence.Reading{}
 	default:
@@ -176,17 +176,17 @@ func reshape(t *rapid.T, j *report.Job) {
 	a := &j.Areas[pick(t, "area", len(j.Areas))]
 	switch pick(t, "what", 9) {
 	case 0:
-		a.MadeOf = []string{"lightweight", "gypsum", "calcium sulphate"}[pick(t, "made of", 3)]
+		a.MadeOf = []string{"lightweight", "gypsum", "calcium sulfate"}[pick(t, "made of", 3)]
 	case 1:
-		a.Fixing = []string{"", "glued", "nailed", "floating", "loose"}[pick(t, "fixing", 5)]
+		a.Installation = []string{"", "glue-down", "nail-down", "floating", "loose-lay"}[pick(t, "fixing", 5)]
 	case 2:
-		a.Heated, a.HeatRunFrom = "yes", since(-150)
+		a.RadiantHeat, a.HeatOnSince = "yes", since(-150)
 	case 3:
 		a.Size = evidence.Reading{}
 	case 4:
 		a.Size = num(1001, evidence.SquareFoot)
 	case 5:
-		a.ExteriorWall = "no"
+		a.ExteriorWalls = num(0, evidence.None)
 	case 6:
 		a.Membrane = []string{"", "MEM", "SEAL"}[pick(t, "membrane", 3)]
 	case 7:
@@ -196,8 +196,8 @@ func reshape(t *rapid.T, j *report.Job) {
 	}
 }
 
-// laterDay moves the day of laying.
+// laterDay moves the day of installing.
 func laterDay(t *rapid.T, j *report.Job) {
 	a := &j.Areas[pick(t, "area", len(j.Areas))]
-	a.LayOn = day(laid + evidence.Day([]int{-2, -1, 1, 2, 3, 40}[pick(t, "days", 6)]))
+	a.InstallOn = day(installed + evidence.Day([]int{-2, -1, 1, 2, 3, 40}[pick(t, "days", 6)]))
 }

@@ -17,7 +17,7 @@ func (s Site) limitLines() []LimitLine {
 	lines := s.ends("air temperature", l.AirTemp, "", airTempMin, airTempMax)
 	lines = append(lines, s.ends("air humidity", l.AirRH, "", airRHMin, airRHMax)...)
 	lines = append(lines, s.ends("slab relative humidity", l.SlabRH, s.Slab.NoHoles, slabRH)...)
-	lines = append(lines, s.ends("slab moisture emission", l.Emission, s.Slab.NoDishes, emission)...)
+	lines = append(lines, s.ends("slab moisture emission", l.MVER, s.Slab.NoDishes, mver)...)
 	lines = append(lines, s.ends("slab pH", l.PH, s.Slab.NoPH, pHMin, pHMax)...)
 	lines = append(lines, s.ends("slab carbide (CM)", l.CM, s.Slab.NoCM, carbide)...)
 	lines = append(lines, s.ends("subfloor moisture content", l.Subfloor, s.Wood.NoSubfloor, subfloorMC)...)
@@ -28,7 +28,7 @@ func (s Site) limitLines() []LimitLine {
 }
 
 func (s Site) unheated() string {
-	if s.Area.Heated != "yes" {
+	if s.Area.RadiantHeat != "yes" {
 		return "the area is not heated"
 	}
 	return ""
@@ -102,14 +102,14 @@ func end(i, of int) string {
 }
 
 // expected says whether a data sheet of the product may be expected to speak of
-// a limit: any of the slab's, the covering of what lies under and over it. The
-// air's and the flooring's bounds are the maker's to state or not.
+// a limit: any of the slab's, the flooring of what lies under and over it. The
+// air's and the flooring's bounds are the manufacturer's to state or not.
 func (s Site) expected(what string, p *Product) bool {
 	switch what {
 	case "slab relative humidity", "slab moisture emission", "slab pH", "slab carbide (CM)":
 		return true
 	case "subfloor moisture content", "flooring less subfloor", "heated surface":
-		return p == s.stack.covering
+		return p == s.stack.flooring
 	}
 	return false
 }

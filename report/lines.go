@@ -2,7 +2,7 @@ package report
 
 import "firstboard/report/evidence"
 
-// Rule is one check of the catalogue as the outputs list it.
+// Rule is one check of the catalog as the outputs list it.
 type Rule struct {
 	ID       string
 	Asks     string

@@ -50,7 +50,7 @@ func (s Site) pinsAndScans(d Decision) []string {
 				advice = append(advice, fmt.Sprintf("%s %s: pins high (%s) and the scan at %s low (%s): moisture at the surface, condensation the likely cause; %s%s",
 					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, dewWord(d), practiceNote))
 			case over.Sign() <= 0 && high:
-				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): moisture below the surface or under a covering; probe it%s",
+				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): moisture below the surface or under a flooring; probe it%s",
 					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, practiceNote))
 			}
 		}
@@ -93,7 +93,7 @@ func reference(scans []slab.Scan) evidence.Exact {
 	return middle(values)
 }
 
-// middle is the median, and nought of nothing.
+// middle is the median, and zero of nothing.
 func middle(values []evidence.Exact) evidence.Exact {
 	if len(values) == 0 {
 		return evidence.Exact{}
@@ -161,7 +161,7 @@ func (s Site) coveredScans() []string {
 	var advice []string
 	for _, r := range s.Slab.Scans {
 		if !r.Bare() {
-			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the base itself; a scan over a covering is not judged", r.Spot, r.Over))
+			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the base itself; a scan over a flooring is not judged", r.Spot, r.Over))
 		}
 	}
 	return advice

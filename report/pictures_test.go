@@ -20,7 +20,7 @@ import (
 func slabJob() report.Job {
 	return report.Job{
 		Zone: time.UTC, Settings: report.DefaultSettings(), Instruments: evidence.Instruments{},
-		Areas: []report.Area{{ID: "A1", Base: "slab", LayOn: day(laid), Size: num(500, evidence.SquareFoot)}},
+		Areas: []report.Area{{ID: "A1", Substrate: "slab", InstallOn: day(installed), Size: num(500, evidence.SquareFoot)}},
 	}
 }
 
@@ -105,7 +105,7 @@ func TestLinesTooManyToBeToldApartAreJoined(t *testing.T) {
 	}
 }
 
-// airOf is a log, a reading every so many hours up to the day of laying.
+// airOf is a log, a reading every so many hours up to the day of installing.
 func airOf(n int, apart float64, rh func(i int) float64) []acclimate.Air {
 	var all []acclimate.Air
 	for i := range n {

@@ -23,7 +23,7 @@ func (s Site) holePicture() Picture {
 	p.ends("", s.Slab.RH, evidence.RH)
 	p.leftOut(append(lacking, unread...))
 	if s.Slab.Isolated {
-		p.Notes = append(p.Notes, "the membrane's maker asks for no limit: the holes are advice")
+		p.Notes = append(p.Notes, "the membrane's manufacturer asks for no limit: the holes are advice")
 	}
 	if s.Slab.Acceptance.Guarded {
 		p.Notes = append(p.Notes, "acceptance is guarded: the uncertainty of the probe counts on top of the reading")

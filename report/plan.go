@@ -16,11 +16,11 @@ type Plan struct {
 	Steps    []Step   // in the order of their days
 	There    []string // what is there already, in words
 	LookUp   []string // limits that nobody looked up
-	Late     []string // why the day of laying cannot be kept
+	Late     []string // why the day of installing cannot be kept
 	Drills   bool     // a hole is drilled or a sample is cut
 }
 
-// Step is one thing to do. Day counts from the day of laying: -1 is the day
+// Step is one thing to do. Day counts from the day of installing: -1 is the day
 // before it. Do says it as an order, What as the thing that is missing, which
 // is empty where another step says it already. Checks are the checks it serves.
 type Step struct {
@@ -54,16 +54,16 @@ func Plans(j Job) []Plan {
 	return plans
 }
 
-// When is the day of a step: a date, or, where the day of laying is blank, a
+// When is the day of a step: a date, or, where the day of installing is blank, a
 // number that counts from the first day of work.
 func (p Plan) When(s Step) string {
-	if p.Area.LayOn.Shown() {
-		return (p.Area.LayOn.Day + evidence.Day(s.Day)).String()
+	if p.Area.InstallOn.Shown() {
+		return (p.Area.InstallOn.Day + evidence.Day(s.Day)).String()
 	}
 	return "day " + strconv.Itoa(s.Day-p.Steps[0].Day+1)
 }
 
-// Laying is the day of laying as When writes days.
+// Laying is the day of installing as When writes days.
 func (p Plan) Laying() string { return p.When(Step{}) }
 
 // PlanCautions are the cautions that stand above plans that ask for anything:
@@ -80,7 +80,7 @@ func PlanCautions(plans []Plan) []Caution {
 	return slices.DeleteFunc(Cautions(), func(c Caution) bool { return !slices.Contains(headings, c.Heading) })
 }
 
-// plan is what the area's decision still waits for. An area that may be laid
+// plan is what the area's decision still waits for. An area that may be installed
 // waits for nothing.
 func (s Site) plan(d Decision) Plan {
 	p := planner{Site: s, found: d.Findings}

@@ -16,7 +16,7 @@ import (
 	"firstboard/wood"
 )
 
-// sparse is a base of which rows were lost, on an area of any size, laid on any
+// sparse is a base of which rows were lost, on an area of any size, installed on any
 // day from its own on, wetted or not.
 func sparse(t *rapid.T, from []report.Job) report.Job {
 	j := copied(from[rapid.IntRange(0, len(from)-1).Draw(t, "base")])
@@ -24,8 +24,8 @@ func sparse(t *rapid.T, from []report.Job) report.Job {
 	for i := range j.Areas {
 		unit := rapid.SampledFrom([]evidence.Unit{evidence.SquareFoot, evidence.SquareM}).Draw(t, "unit")
 		j.Areas[i].Size = evidence.Typed(fmt.Sprint(rapid.IntRange(1, 400).Draw(t, "size")), unit)
-		day := j.Areas[i].LayOn.Day + evidence.Day(rapid.SampledFrom([]int{0, 0, 1, 5, 60}).Draw(t, "later"))
-		j.Areas[i].LayOn = evidence.Date{Written: day.String(), Day: day}
+		day := j.Areas[i].InstallOn.Day + evidence.Day(rapid.SampledFrom([]int{0, 0, 1, 5, 60}).Draw(t, "later"))
+		j.Areas[i].InstallOn = evidence.Date{Written: day.String(), Day: day}
 		j.Areas[i].CoveredOn = evidence.Date{}
 	}
 	lost := func(int) bool { return rapid.Bool().Draw(t, "lost") }
@@ -45,7 +45,7 @@ func sparse(t *rapid.T, from []report.Job) report.Job {
 		}
 	}
 	if rapid.IntRange(0, 3).Draw(t, "wet") == 0 {
-		j.Events = append(slices.Clone(j.Events), report.Event{What: "wetted", At: clockTime(j.Zone, "2026-03-03 12:00")})
+		j.Events = append(slices.Clone(j.Events), report.Event{What: "water", At: clockTime(j.Zone, "2026-03-03 12:00")})
 	}
 	return j
 }
@@ -66,7 +66,7 @@ func obeyed(j report.Job, plans []report.Plan) report.Job {
 	j = copied(j)
 	for _, p := range plans {
 		day := func(n int) evidence.Time {
-			return clockTime(j.Zone, (p.Area.LayOn.Day+evidence.Day(n)).String()+" 07:00")
+			return clockTime(j.Zone, (p.Area.InstallOn.Day+evidence.Day(n)).String()+" 07:00")
 		}
 		for _, s := range p.Steps {
 			for _, r := range s.Rows {
@@ -132,7 +132,7 @@ func TestNothingIsLeftWhereAnAreaIsGO(t *testing.T) {
 		j := drawJob(t, from)
 		for _, p := range report.Plans(j) {
 			if p.Decision.Verdict == evidence.Go && len(p.Steps) > 0 {
-				t.Fatalf("area %s may be laid, and %q is left", p.Area.ID, p.Steps[0].Do)
+				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Steps[0].Do)
 			}
 			for _, s := range p.Steps {
 				if s.Do == "" || s.Day > 0 {

@@ -40,7 +40,7 @@ func (p *planner) farFromAir(s acclimate.Surface) string {
 func (p *planner) surfaceReadings() {
 	t := task{
 		one: "surface spot", many: "surface spots", verb: "read", day: p.days.read, tool: aThermometer(),
-		checks: []string{"surface-dew", "heated-surface", "calibration", "reading-age"},
+		checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
 		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots,
 	}
 	switch {
@@ -56,7 +56,7 @@ func (p *planner) surfaceReadings() {
 
 // heating adds the run of a heated floor.
 func (p *planner) heating() {
-	from := p.Area.HeatRunFrom
+	from := p.Area.HeatOnSince
 	switch {
 	case p.Room.NoHeat != "":
 		return
@@ -65,13 +65,13 @@ func (p *planner) heating() {
 		return
 	}
 	run := p.Job.Settings.HeatRun.String()
-	since := "since when the heating has run at working output (Areas, Heat run from), from whoever runs it: " + run + " or more before the first reading"
+	since := "since when the heating has run at working output (Areas, Heat on since), from whoever runs it: " + run + " or more before the first reading"
 	if !p.readsHeld() && !p.left(p.subfloor, p.moreSubfloor) {
 		p.ask([]string{"heat-run"}, "write down "+since, since)
 		return
 	}
 	p.add(p.days.heat, []string{"heat-run"},
-		"let the heating run at working output, "+run+" or more before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat run from)", since)
+		"let the heating run at working output, "+run+" or more before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat on since)", since)
 }
 
 // air adds the log of the air.
@@ -80,7 +80,7 @@ func (p *planner) air() {
 	checks := []string{"air-range", "air-held", "air-usual", "surface-dew", "calibration", "reading-age"}
 	every := "a reading at least every " + p.Job.Settings.LargestAirGap.String()
 	life := p.Job.Settings.AirReadingLife.String()
-	end := "to the last reading and to within " + life + " of the day of laying"
+	end := "to the last reading and to within " + life + " of the day of installing"
 	before := p.Job.Settings.HeldConditions.String() + " before the first reading of slab or flooring"
 	first, last := firstAir(r.Air), r.Latest()
 	switch held := r.NoHeld == "" && p.readsHeld(); {
@@ -92,25 +92,25 @@ func (p *planner) air() {
 		p.add(p.runsOn(last), checks, "have the air log run on "+with+", "+every+", "+end+"; it must have begun "+before+", and its last entry is "+last.Written,
 			"the air log after "+last.Written+", "+end+", "+every+", "+with)
 	case p.airIsOld():
-		p.add(p.days.read, checks, "read the air "+with+": temperature and humidity, within "+life+" of the day of laying",
-			"a reading of the air within "+life+" of the day of laying, "+with)
+		p.add(p.days.read, checks, "read the air "+with+": temperature and humidity, within "+life+" of the day of installing",
+			"a reading of the air within "+life+" of the day of installing, "+with)
 	}
 	if r.NoHeld == "" && last.Shown() && p.outcome("air-held") == evidence.NotShown && len(r.HeldFor) > 0 {
 		p.airBehind()
 	}
 }
 
-// notBefore says that the day of laying cannot be kept where a reading planned
+// notBefore says that the day of installing cannot be kept where a reading planned
 // for which air and heating must be held would come too early.
 func (p *planner) notBefore(earliest time.Time, since string) {
-	if p.Area.LayOn.Shown() && p.readsHeld() && p.dayOf(earliest) > 0 {
+	if p.Area.InstallOn.Shown() && p.readsHeld() && p.dayOf(earliest) > 0 {
 		p.late = append(p.late, "no reading of slab or flooring counts before "+clock(earliest)+", long enough "+since)
 	}
 }
 
 // runsOn is the day from which a log that has begun must go on.
 func (p *planner) runsOn(last evidence.Time) int {
-	if !p.Area.LayOn.Shown() {
+	if !p.Area.InstallOn.Shown() {
 		return p.days.log
 	}
 	return min(max(p.days.log, p.dayOf(last.First)), p.days.read)
@@ -127,12 +127,12 @@ func (p *planner) airBehind() {
 }
 
 // airIsOld says whether there is no air reading, or none young enough on the
-// day of laying.
+// day of installing.
 func (p *planner) airIsOld() bool {
 	last := p.Room.Latest()
 	e := at(last, "", nil)
 	e.kind = airRow
-	lay := p.Area.LayOn
+	lay := p.Area.InstallOn
 	if !last.Shown() || !lay.Shown() {
 		return !last.Shown()
 	}

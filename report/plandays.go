@@ -31,7 +31,7 @@ type planner struct {
 	late  []string
 }
 
-// planDays are the days of the work, counted from the day of laying.
+// planDays are the days of the work, counted from the day of installing.
 type planDays struct {
 	read int // wood, surfaces and the last of the air
 	slab int // the tests of the slab
@@ -57,12 +57,12 @@ func (p *planner) outcome(id string) evidence.Outcome {
 	return Decision{Findings: p.found}.outcome(id)
 }
 
-// planDays counts back from the day of laying. Readings are made on the day
+// planDays counts back from the day of installing. Readings are made on the day
 // before it, those of a slab at the latest on the day it is covered.
 func (p *planner) planDays() planDays {
 	set := p.Job.Settings
 	d := planDays{read: -1, slab: -1}
-	if lay := p.Area.LayOn; lay.Shown() && p.covered.Shown() {
+	if lay := p.Area.InstallOn; lay.Shown() && p.covered.Shown() {
 		d.slab = min(d.slab, int(p.covered.Day-lay.Day))
 	}
 	d.seal = d.slab - wholeDays(set.ProbeWait.Exact())
@@ -120,7 +120,7 @@ func wholeDays(hours evidence.Exact) int {
 	return min(hours.Over(evidence.Whole(24)).Ceil(), century)
 }
 
-// dayOf is the day of a time, counted from the day of laying.
-func (p *planner) dayOf(t time.Time) int { return int(evidence.DayOf(t) - p.Area.LayOn.Day) }
+// dayOf is the day of a time, counted from the day of installing.
+func (p *planner) dayOf(t time.Time) int { return int(evidence.DayOf(t) - p.Area.InstallOn.Day) }
 
 func clock(t time.Time) string { return t.Format("2006-01-02 15:04") }

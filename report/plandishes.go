@@ -21,20 +21,20 @@ func (p *planner) surveyDishes() {
 			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
 		},
 	})
-	asked, known := slab.HolesNeeded(f.Size)
+	asked, known := asking(slab.HolesNeeded(f.Size))
 	if !known {
-		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
+		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
 	}
 	p.moreDishes = newNames("D", asked-len(p.dishes), names(p.dishes, always))
 }
 
 // exposed says why a dish has to be set again: it lay too short or too long.
 func exposed(d slab.Dish) string {
-	if !d.SetAt.Shown() || !d.LiftedAt.Shown() {
+	if !d.SetAt.Shown() || !d.RetrievedAt.Shown() {
 		return ""
 	}
 	for _, passed := range []evidence.Exact{
-		evidence.Hours(evidence.Shortest(d.SetAt, d.LiftedAt)), evidence.Hours(evidence.Longest(d.SetAt, d.LiftedAt)),
+		evidence.Hours(evidence.Shortest(d.SetAt, d.RetrievedAt)), evidence.Hours(evidence.Longest(d.SetAt, d.RetrievedAt)),
 	} {
 		if (evidence.Item{Value: passed, Limit: slab.Exposure()}).Breaks(evidence.Acceptance{}) {
 			return "it did not lie for " + slab.Exposure().String()
@@ -47,7 +47,7 @@ func exposed(d slab.Dish) string {
 func (p *planner) setDishes() {
 	t := task{
 		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
-		table: "Slab emission", column: "Dish", things: p.dishes, more: p.moreDishes,
+		table: "Slab MVER", column: "Dish", things: p.dishes, more: p.moreDishes,
 	}
 	for _, name := range names(p.dishes, p.lies) {
 		p.lift(t, name)
@@ -66,7 +66,7 @@ func (p *planner) lies(x thing) bool { return x.open && p.setAt(x.name).Shown() 
 // setAt is when a dish was set that is not lifted yet; blank where there is none.
 func (p *planner) setAt(dish string) evidence.Time {
 	return evidence.Last(p.Slab.Dishes, func(d slab.Dish) evidence.Time {
-		if !evidence.Same(d.Dish, dish) || d.LiftedAt.Shown() || !d.Start.Shown() {
+		if !evidence.Same(d.Dish, dish) || d.RetrievedAt.Shown() || !d.Start.Shown() {
 			return evidence.Time{}
 		}
 		return d.SetAt
@@ -79,7 +79,7 @@ func (p *planner) lift(t task, dish string) {
 	from, to := set.Last.Add(evidence.Duration(ends[0])), set.First.Add(evidence.Duration(ends[1]))
 	what := t.named([]string{dish}) + " from " + clock(from) + " to " + clock(to) + ", weighed " + p.with(t.tool)
 	day := p.days.slab
-	if p.Area.LayOn.Shown() {
+	if p.Area.InstallOn.Shown() {
 		day = p.dayOf(from)
 	}
 	p.add(day, t.checks, "lift "+what, "the lifting of "+what)

@@ -84,12 +84,12 @@ func (p *planner) probeItems(h slab.Hole) []evidence.Item {
 // asks for, one near a wall, and one beside each discarded hole that was over
 // the limit.
 func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
-	asked, known := p.Slab.HolesAsked()
+	asked, known := asking(slab.HolesNeeded(p.Slab.Size))
 	if !known {
-		asked, _ = slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot))
+		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
 	}
 	near, known := nearWall(good)
-	p.atWall, p.unknownWall = p.Slab.Exterior && known && !near, p.Slab.Exterior && !known && !near
+	p.atWall, p.unknownWall = p.Slab.ExteriorWalls.Shown() && known && !near, p.Slab.ExteriorWalls.Shown() && !known && !near
 	more := max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)))
 	if p.atWall {
 		more = max(more, 1)

@@ -57,7 +57,7 @@ func (p *planner) metersToCome(once asker) {
 		for _, m := range meters {
 			if !m.CalibratedOn.Shown() {
 				once.calibrated(m.ID)
-			} else if due, _ := dueOn(m); p.Area.LayOn.Shown() && due < p.Area.LayOn.Day+evidence.Day(n.day) {
+			} else if due, _ := dueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
 				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
 			}
 		}
@@ -75,7 +75,7 @@ func (p *planner) byMeter() []entry {
 // guarded.
 func uncertain() []string {
 	return []string{
-		"slab-rh", "emission-rate", "slab-ph", "slab-cm", "other-tests", "heated-surface", "surface-dew",
+		"slab-rh", "mver-rate", "slab-ph", "slab-cm", "other-tests", "surface-max", "surface-dew",
 		"subfloor-mc", "flooring-mc", "air-range", "air-held",
 	}
 }
@@ -154,7 +154,7 @@ func (p *planner) probesToCome() {
 		if last.Shown() {
 			until := last.First.Add(evidence.Duration(life.Exact()))
 			says = "its last check is good for readings to " + clock(until)
-			if !p.Area.LayOn.Shown() || !until.Before((p.Area.LayOn.Day + evidence.Day(p.days.slab) + 1).Begins(p.Job.Zone)) {
+			if !p.Area.InstallOn.Shown() || !until.Before((p.Area.InstallOn.Day + evidence.Day(p.days.slab) + 1).Begins(p.Job.Zone)) {
 				continue
 			}
 		}

@@ -16,13 +16,13 @@ func (p *planner) office() {
 			p.ask(checks, "write down "+what+", "+from, what+", "+from)
 		}
 	}
-	asks(!a.LayOn.Shown(), "the day of laying (Areas, Lay on)", "from the general contractor", "reading-age")
+	asks(!a.InstallOn.Shown(), "the day of installing (Areas, Install on)", "from the general contractor", "reading-age")
 	asks(!a.Size.Shown(), "the area's size (Areas, Size)", "from the drawing or with a tape",
-		"slab-holes", "emission-dishes", "slab-cm", "below-dry", "subfloor-count", "flooring-count")
+		"slab-holes", "mver-dishes", "slab-cm", "joists-dry", "subfloor-count", "flooring-count")
 	asks(p.lacksThickness(), "the slab's thickness (Areas, Slab thickness)", "from the drawing or at a hole", "slab-depth")
 	asks(p.Wood.NoBelow == "" && p.Wood.CrawlSpace && a.GroundCover == "",
-		"whether the ground of the crawl space is covered (Areas, Ground cover)", "from whoever has looked", "below-dry")
-	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.stack.isWood() && lack != "" {
+		"whether the ground of the crawl space is covered (Areas, Ground cover)", "from whoever has looked", "joists-dry")
+	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.stack.woodFlooring() && lack != "" {
 		asks(true, "the service climate (Climates): "+lack, "from the designer or the owner",
 			"air-range", "air-held", "flooring-target", "flooring-spread", "climate-range")
 	}
@@ -79,13 +79,13 @@ type limitCell struct {
 }
 
 func (s Site) limitCells(p *Product) []limitCell {
-	covers := p == s.stack.covering
-	bare := s.Area.Base == onSlab
-	overSlab, overWood := s.Area.Base != onWood, !bare
-	laysWood := covers && s.stack.isWood()
+	covers := p == s.stack.flooring
+	bare := s.Area.Substrate == onSlab
+	overSlab, overWood := s.Area.Substrate != onWood, !bare
+	laysWood := covers && s.stack.woodFlooring()
 	return []limitCell{
 		{"Slab RH max", slabRH, overSlab},
-		{"Emission max", emission, overSlab},
+		{"MVER max", mver, overSlab},
 		{"CM max", carbide, overSlab},
 		{"pH min", pHMin, bare},
 		{"pH max", pHMax, bare},

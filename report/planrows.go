@@ -36,7 +36,7 @@ func plannedColumns() [][]string {
 	return [][]string{
 		{"Instrument checks", "Instrument", "Checked at", "Standard", "Expected", "Read"},
 		{"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Temp (F)", "Instrument", "Note"},
-		{"Slab emission", "Area", "Dish", "Set at", "Lifted at", "Start mass (g)", "End mass (g)", "Test area (ft2)", "Instrument", "Note"},
+		{"Slab MVER", "Area", "Dish", "Set at", "Retrieved at", "Start mass (g)", "End mass (g)", "Test area (ft2)", "Instrument", "Note"},
 		{"Slab pH", "Area", "Spot", "Read at", "pH", "Instrument", "Note"},
 		{"Slab CM", "Area", "Spot", "Read at", "CM (%)", "Instrument", "Note"},
 		{"Surface", "Area", "Spot", "Read at", "Temp (F)", "Instrument", "Note"},

@@ -53,12 +53,12 @@ func (p *planner) surveySpots() {
 func (p *planner) slab() {
 	f := p.Slab
 	if unfit := f.UnfitForHoles(); f.NoHoles == "" && unfit != "" {
-		p.ask(holeIDs(), unfit, "a test that the covering's maker names: "+unfit)
+		p.ask(holeIDs(), unfit, "a test that the flooring's manufacturer names: "+unfit)
 	} else {
 		p.drill()
 	}
 	if unfit := f.UnfitForDishes(); f.NoDishes == "" && unfit != "" {
-		p.ask(dishIDs(), unfit, "a test that the covering's maker names: "+unfit)
+		p.ask(dishIDs(), unfit, "a test that the flooring's manufacturer names: "+unfit)
 	}
 	p.setDishes()
 	p.do(task{
@@ -70,7 +70,7 @@ func (p *planner) slab() {
 		table: "Slab CM", column: "Spot", things: p.cm, more: p.moreCM,
 	})
 	p.do(task{
-		one: "further test", many: "further tests", verb: "make", day: p.days.read, tool: tool{words: "what its maker names", kinds: []string{"other"}},
+		one: "further test", many: "further tests", verb: "make", day: p.days.read, tool: tool{words: "what its manufacturer names", kinds: []string{"other"}},
 		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", things: p.others,
 	})
 }
@@ -79,7 +79,7 @@ func holeIDs() []string {
 	return also("slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh", "probe-check")
 }
 
-func dishIDs() []string { return also("emission-dishes", "emission-time", "emission-rate") }
+func dishIDs() []string { return also("mver-dishes", "mver-time", "mver-rate") }
 
 // drill adds the holes: drilled and sealed on one day, read on another.
 func (p *planner) drill() {
@@ -128,11 +128,11 @@ func (p *planner) readSealed(t task) {
 		which := names(p.holes, func(y thing) bool { return y.open && p.sealed[y.name].Equal(from) })
 		subject, when := t.named(which), "not before "+clock(from)+", "+p.Slab.Wait.Number.String()+" after sealing"
 		day := t.day
-		if p.Area.LayOn.Shown() {
+		if p.Area.InstallOn.Shown() {
 			day = max(day, p.dayOf(from))
 		}
 		if day > 0 {
-			p.late = append(p.late, subject+" can be read from "+clock(from)+" on, and laying is planned for "+p.Area.LayOn.Written)
+			p.late = append(p.late, subject+" can be read from "+clock(from)+" on, and installing is planned for "+p.Area.InstallOn.Written)
 		}
 		p.add(day, t.checks, "read "+subject+" "+p.with(t.tool)+", "+when, "the reading of "+subject+", "+p.with(t.tool)+", "+when)
 	}

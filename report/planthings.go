@@ -85,17 +85,17 @@ func (s Site) spoilt(e entry, heat bool) string {
 	if e.began() != "" || !e.at.Shown() {
 		return ""
 	}
-	if s.Area.LayOn.Shown() {
+	if s.Area.InstallOn.Shown() {
 		life := evidence.AtMost(s.lifeOf(e.kind).Most)
 		if it := s.aged(evidence.Item{Limit: life}, e); it.Breaks(evidence.Acceptance{}) {
-			return "too old on the day of laying"
+			return "too old on the day of installing"
 		}
 	}
 	valid := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)})
 	if it := s.calibrated(e, valid); it.Lack == "" && it.Breaks(evidence.Acceptance{}) {
 		return it.Says
 	}
-	if run := s.Area.HeatRunFrom; heat && s.Room.NoHeat == "" && run.Shown() &&
+	if run := s.Area.HeatOnSince; heat && s.Room.NoHeat == "" && run.Shown() &&
 		evidence.Hours(evidence.Shortest(run, e.from)).Cmp(s.Job.Settings.HeatRun.Exact()) < 0 {
 		return "the heating had not run for " + s.Job.Settings.HeatRun.String()
 	}

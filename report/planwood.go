@@ -34,9 +34,9 @@ func (p *planner) surveyWood() {
 }
 
 func (p *planner) pieces(per1000 int) int {
-	n, known := wood.Needed(p.Wood.Size, per1000)
+	n, known := asking(wood.Needed(p.Wood.Size, per1000))
 	if !known {
-		n, _ = wood.Needed(evidence.Typed("1", evidence.SquareFoot), per1000)
+		n, _ = asking(wood.Needed(evidence.Typed("1", evidence.SquareFoot), per1000))
 	}
 	return n
 }
@@ -124,7 +124,7 @@ func (p *planner) wood() {
 	}
 	p.do(t)
 	t.one, t.many, t.of = "joist", "joists", wood.OfJoist
-	t.checks, t.things, t.more = []string{"below-dry", "calibration", "reading-age"}, p.joists, p.moreJoists
+	t.checks, t.things, t.more = []string{"joists-dry", "calibration", "reading-age"}, p.joists, p.moreJoists
 	p.do(t)
 	for _, lot := range p.lots {
 		p.flooring(lot)
@@ -152,7 +152,7 @@ func (p *planner) flooring(lot lotWork) {
 	}
 	if len(lot.more) > 0 && !lot.until.IsZero() {
 		t.until = "by " + clock(lot.until) + ", or all of the lot anew"
-		if p.Area.LayOn.Shown() {
+		if p.Area.InstallOn.Shown() {
 			t.day = min(t.day, p.dayOf(lot.until))
 		}
 	}
@@ -171,4 +171,9 @@ func (p *planner) anew(t task, lot lotWork) {
 	do := t.count() + " in one visit, " + p.with(t.tool) + ": " + lot.again
 	t.more = append(names(lot.boards, func(x thing) bool { return !x.waits }), lot.more...)
 	p.add(t.day, t.checks, "read "+do, do, p.newRows(t)...)
+}
+
+// asking is how many are needed, and whether that can be told.
+func asking(needed evidence.Working) (n int, known bool) {
+	return needed.Value.Ceil(), needed.Shown()
 }

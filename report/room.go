@@ -12,7 +12,7 @@ import (
 func (s Site) room(service []acclimate.Period) acclimate.Room {
 	j := s.Job
 	r := acclimate.Room{
-		Air: s.air(), Wood: s.stack.isWood(),
+		Air: s.air(), Wood: s.stack.woodFlooring(),
 		Temp: s.Limits.AirTemp, RH: s.Limits.AirRH, Service: service,
 		StatedTemp: s.Limits.StatedTemp, StatedRH: s.Limits.StatedRH,
 		Boards: s.Wood, Tolerance: j.Settings.Bound("Target tolerance (points)"), TargetAdvises: s.targetAdvises(),
@@ -20,12 +20,12 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
 	r.Surfaces = slices.DeleteFunc(of(j.Surfaces, s.Area.ID, func(t acclimate.Surface) string { return t.Area }),
-		func(t acclimate.Surface) bool { return s.afterLaying(t.ReadAt) })
+		func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
 	r.SurfaceMax = s.Limits.SurfaceMax
 	r.DewF, r.DewC = j.Settings.dewMargins()
 	r.NoDew, r.NoHeat = s.noDew(), s.unheated()
-	if s.Area.Base == onWood && !r.Wood {
-		r.NoHeld = "there is no slab to read, and the covering is not wood"
+	if s.Area.Substrate == onWood && !r.Wood {
+		r.NoHeld = "there is no slab to read, and the flooring is not wood"
 	}
 	for _, e := range s.heldRows() {
 		if lack := e.began(); lack != "" {
@@ -40,30 +40,30 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 // noDew says why surfaces need not be held against the dew point.
 func (s Site) noDew() string {
 	a := s.Area
-	onto := a.Base == onSlab && (a.Fixing == "glued" || a.Fixing == "")
+	onto := a.Substrate == onSlab && (a.Installation == "glue-down" || a.Installation == "")
 	if onto || a.Adhesive != "" || a.Membrane != "" {
 		return ""
 	}
 	return "nothing is glued or spread on the base"
 }
 
-// air are the rows of the area and of the whole site up to the day of laying.
+// air are the rows of the area and of the whole site up to the day of installing.
 func (s Site) air() []acclimate.Air {
 	return slices.DeleteFunc(slices.Clone(s.Job.Air), func(r acclimate.Air) bool {
 		here := r.Area == "" || evidence.Same(r.Area, s.Area.ID)
-		return !here || s.afterLaying(r.ReadAt)
+		return !here || s.afterInstalling(r.ReadAt)
 	})
 }
 
-// afterLaying says whether a time lies after the day of laying: history.
-func (s Site) afterLaying(t evidence.Time) bool {
-	return s.Area.LayOn.Shown() && t.Shown() && t.Day() > s.Area.LayOn.Day
+// afterInstalling says whether a time lies after the day of installing: history.
+func (s Site) afterInstalling(t evidence.Time) bool {
+	return s.Area.InstallOn.Shown() && t.Shown() && t.Day() > s.Area.InstallOn.Day
 }
 
-// targetAdvises: the maker's own range of moisture content comes first for
+// targetAdvises: the manufacturer's own range of moisture content comes first for
 // engineered wood and bamboo.
 func (s Site) targetAdvises() bool {
-	c := s.stack.covering
+	c := s.stack.flooring
 	return c != nil && (c.Kind == "engineered wood" || c.Kind == "bamboo") &&
 		(c.FlooringMin.Number.Shown() || c.FlooringMax.Number.Shown())
 }
@@ -153,7 +153,7 @@ func (s Site) slabRows() []entry {
 // dishEntry counts from the time the dish was set, which is not known where
 // that is blank.
 func dishEntry(d slab.Dish) entry {
-	return entry{from: d.SetAt, at: d.LiftedAt, instrument: d.Instrument, place: d.Place}
+	return entry{from: d.SetAt, at: d.RetrievedAt, instrument: d.Instrument, place: d.Place}
 }
 
 // floorRows are the judged rows of wood flooring.

@@ -16,15 +16,15 @@ import (
 // file they stand in: a folder, its workbook and the decision workbook have one
 // seal.
 type Seal struct {
-	Tool      string // name and version of the program that judged
-	Catalogue string // SHA-256 in hex of the catalogue, as are the next two
-	Tables    string // of the record's tables
-	Findings  string // of settings, verdicts and findings
+	Tool     string // name and version of the program that judged
+	Catalog  string // SHA-256 in hex of the catalog, as are the next two
+	Tables   string // of the record's tables
+	Findings string // of settings, verdicts and findings
 }
 
 // SealOf is the seal of tables and what was answered of them.
 func SealOf(tool string, rules []Rule, tables []Table, a Answer) Seal {
-	return Seal{Tool: tool, Catalogue: CatalogueSum(rules), Tables: tablesSum(tables), Findings: findingsSum(a)}
+	return Seal{Tool: tool, Catalog: CatalogSum(rules), Tables: tablesSum(tables), Findings: findingsSum(a)}
 }
 
 // String is the seal itself: the SHA-256 in hex of a text that names its parts.
@@ -32,15 +32,15 @@ func (s Seal) String() string {
 	return sumOf([][]string{
 		{"firstboard seal", "1"},
 		{"tool", s.Tool},
-		{"catalogue", s.Catalogue},
+		{"catalog", s.Catalog},
 		{"tables", s.Tables},
 		{"findings", s.Findings},
 	})
 }
 
-// CatalogueSum is the version of a catalogue: the SHA-256 in hex of its checks
+// CatalogSum is the version of a catalog: the SHA-256 in hex of its checks
 // as the outputs list them.
-func CatalogueSum(rules []Rule) string {
+func CatalogSum(rules []Rule) string {
 	var lines [][]string
 	for _, r := range rules {
 		lines = append(lines, append([]string{r.ID}, r.words()...))
@@ -95,7 +95,7 @@ func findingsSum(a Answer) string {
 
 func (d AreaAnswer) sealed() [][]string {
 	lines := [][]string{
-		{"area", d.ID, d.Name, d.Verdict, d.Why, d.Size, d.LayOn, d.GoodUntil},
+		{"area", d.ID, d.Name, d.Verdict, d.Why, d.Size, d.InstallOn, d.GoodUntil},
 		append([]string{"read again"}, d.ReRead...),
 		append([]string{"conditions"}, d.Conditions...),
 		append([]string{"discarded"}, d.Discarded...),

@@ -40,7 +40,7 @@ func TestTheCanonicalFormOfATable(t *testing.T) {
 func TestWhatASealKnows(t *testing.T) {
 	was := sealOf(holes(text("H1"), number("84.7")))
 	for name, same := range map[string]report.Table{
-		"noughts":      holes(text("H1"), number("084.700")),
+		"zeros":        holes(text("H1"), number("084.700")),
 		"spaces":       holes(text(" H1\t"), number("84.7")),
 		"a bad letter": holes(text("H\x01\ufffd1"), number("84.7")),
 	} {
@@ -59,7 +59,7 @@ func TestWhatASealKnows(t *testing.T) {
 		"a digit":   holes(text("H1"), number("84.71")),
 		"a sign":    holes(text("H1"), number("-84.7")),
 		"a blank":   holes(text("H1"), report.Cell{}),
-		"nought":    holes(text("H1"), number("0")),
+		"zero":      holes(text("H1"), number("0")),
 		"a name":    holes(text("H 1"), number("84.7")),
 		"a row":     holes(text("H1"), number("84.7"), text("H2"), number("84.7")),
 		"a number":  moved,
@@ -96,7 +96,7 @@ func TestWhatOfTheFindingsIsSealed(t *testing.T) {
 	for name, change := range map[string]func(*report.AreaAnswer){
 		"a waiver": func(a *report.AreaAnswer) { a.Waivers = []report.WaiverAnswer{{Check: "slab-rh"}} },
 		"a place":  func(a *report.AreaAnswer) { a.Findings[0].Evidence = []string{"slab-rh.csv row 2"} },
-		"noughts": func(a *report.AreaAnswer) {
+		"zeros": func(a *report.AreaAnswer) {
 			a.Findings[0].Value, a.Findings[0].Reason = "84.7", "hole H1 read 084.7 % RH"
 		},
 	} {
@@ -114,7 +114,7 @@ func TestWhatOfTheFindingsIsSealed(t *testing.T) {
 		"how it counts": func(a *report.AreaAnswer) { a.Findings[0].Deciding = true },
 		"a limit":       func(a *report.AreaAnswer) { a.Findings[0].Limit = "85" },
 		"a reason":      func(a *report.AreaAnswer) { a.Findings[0].Reason = "hole H2 read 84.7 % RH" },
-		"a standing":    func(a *report.AreaAnswer) { a.Findings[0].Standing = "maker" },
+		"a standing":    func(a *report.AreaAnswer) { a.Findings[0].Standing = "manufacturer" },
 	} {
 		if answer(change) == was {
 			t.Errorf("%s is not sealed", name)
@@ -181,7 +181,7 @@ func TestTwentyChangesAreToldAndTheRestCounted(t *testing.T) {
 	}
 }
 
-func TestAnotherVersionOfTheCatalogueIsTold(t *testing.T) {
+func TestAnotherVersionOfTheCatalogIsTold(t *testing.T) {
 	was := holes(text("H1"), number("70"))
 	ours := report.Rules()
 	at := slices.IndexFunc(ours, func(r report.Rule) bool { return r.ID == "slab-rh" })
@@ -189,10 +189,10 @@ func TestAnotherVersionOfTheCatalogueIsTold(t *testing.T) {
 	ours[0].ID = "air-new"
 	v, err := report.Verify(sealedTables(was, was), "", "tool 2", ours)
 	want := []string{
-		"judged by another version of the catalogue, with tool 1; this is tool 2",
-		"catalogue: air-new: the workbook does not list it",
-		"catalogue: slab-rh, default: the workbook says 75 % RH, and this version 80 % RH",
-		"catalogue: air-range: this version does not ask it",
+		"judged by another version of the catalog, with tool 1; this is tool 2",
+		"catalog: air-new: the workbook does not list it",
+		"catalog: slab-rh, default: the workbook says 75 % RH, and this version 80 % RH",
+		"catalog: air-range: this version does not ask it",
 	}
 	if err != nil || !slices.Equal(v.Broken, want) {
 		t.Errorf("%q (%v), want %q", v.Broken, err, want)
@@ -213,7 +213,7 @@ func TestAnotherVersionMayJudgeOtherwise(t *testing.T) {
 	}
 }
 
-// A later version with the same catalogue that finds the same is told, and no
+// A later version with the same catalog that finds the same is told, and no
 // more.
 func TestALaterVersionHolds(t *testing.T) {
 	was := holes(text("H1"), number("70"))

@@ -12,7 +12,7 @@ type Sealed struct {
 	Was     Copy     // the tables as they were sealed
 	Now     Copy     // the tables themselves
 	Head    []string // what the decision says above its areas
-	Rules   []Rule   // the catalogue it was judged by
+	Rules   []Rule   // the catalog it was judged by
 	Areas   []ShownArea
 	Strange []string // areas that the decision shows and the seal does not name
 }
@@ -56,7 +56,7 @@ func Verify(s Sealed, known, tool string, rules []Rule) (Verification, error) {
 	v.wasWhole = tablesSum(s.Was.Tables) == s.Parts.Tables
 	v.nowWhole = tablesSum(s.Now.Tables) == s.Parts.Tables
 	v.seal(known)
-	v.catalogue()
+	v.catalog()
 	v.readings()
 	v.findings()
 	v.asItStands()
@@ -112,28 +112,28 @@ func (v *verifier) seal(known string) {
 	}
 }
 
-// sameCatalogue says whether the workbook was judged by the catalogue in hand.
-func (v *verifier) sameCatalogue() bool { return v.Parts.Catalogue == CatalogueSum(v.rules) }
+// sameCatalog says whether the workbook was judged by the catalog in hand.
+func (v *verifier) sameCatalog() bool { return v.Parts.Catalog == CatalogSum(v.rules) }
 
-// catalogue tells what the catalogue it was judged by and the one in hand ask
+// catalog tells what the catalog it was judged by and the one in hand ask
 // differently, or where the sheet that lists it was altered.
-func (v *verifier) catalogue() {
-	listed := CatalogueSum(v.Rules)
+func (v *verifier) catalog() {
+	listed := CatalogSum(v.Rules)
 	switch differ := ruleDifferences(v.Rules, v.rules); {
-	case v.sameCatalogue() && listed != v.Parts.Catalogue:
-		v.brokenAll("catalogue altered", differ)
-	case listed != v.Parts.Catalogue:
-		v.broken("catalogue altered: the sheet Checks does not list the catalogue that was sealed")
-	case !v.sameCatalogue():
-		v.broken("judged by another version of the catalogue, with %s; this is %s", shortly(v.Parts.Tool), v.tool)
-		v.brokenAll("catalogue", differ)
+	case v.sameCatalog() && listed != v.Parts.Catalog:
+		v.brokenAll("catalog altered", differ)
+	case listed != v.Parts.Catalog:
+		v.broken("catalog altered: the sheet Checks does not list the catalog that was sealed")
+	case !v.sameCatalog():
+		v.broken("judged by another version of the catalog, with %s; this is %s", shortly(v.Parts.Tool), v.tool)
+		v.brokenAll("catalog", differ)
 	}
-	if v.sameCatalogue() && v.Parts.Tool != v.tool {
-		v.note("it was judged with %s; this is %s, and its catalogue is the same", shortly(v.Parts.Tool), v.tool)
+	if v.sameCatalog() && v.Parts.Tool != v.tool {
+		v.note("it was judged with %s; this is %s, and its catalog is the same", shortly(v.Parts.Tool), v.tool)
 	}
 }
 
-// ruleDifferences are the checks that two catalogues ask differently.
+// ruleDifferences are the checks that two catalogs ask differently.
 func ruleDifferences(listed, ours []Rule) []string {
 	var all []string
 	byID := map[string]Rule{}

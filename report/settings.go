@@ -12,7 +12,7 @@ type Settings struct {
 	ProbeWait       evidence.Reading // h between sealing and reading
 	DepthTolerance  evidence.Reading // % of the wanted depth
 	HeldConditions  evidence.Reading // h of air in range before a judged row
-	LargestAirGap   evidence.Reading // h between neighbouring air rows
+	LargestAirGap   evidence.Reading // h between neighboring air rows
 	AirExcursion    evidence.Reading // h that an excused run may last
 	SlabReadingLife evidence.Reading // days
 	WoodReadingLife evidence.Reading // days

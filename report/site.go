@@ -58,7 +58,7 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 // wetted is the latest time that water came to the area or the whole site.
 func (j Job) wetted(a Area) evidence.Time {
 	return evidence.Last(j.Events, func(e Event) evidence.Time {
-		if e.What != "wetted" || e.Area != "" && !evidence.Same(e.Area, a.ID) {
+		if e.What != "water" || e.Area != "" && !evidence.Same(e.Area, a.ID) {
 			return evidence.Time{}
 		}
 		return e.At
@@ -77,9 +77,9 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 	j, a := s.Job, s.Area
 	f := slab.Floor{
 		Size: a.Size, Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
-		Exterior: a.ExteriorWall != "no", MadeOf: a.MadeOf,
-		Loose: a.Fixing == "stretched" || a.Fixing == "loose", Isolated: s.isolated(),
-		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, Emission: s.Limits.Emission, PH: s.Limits.PH, CM: s.Limits.CM,
+		ExteriorWalls: a.ExteriorWalls, MadeOf: a.MadeOf,
+		Loose: a.Installation == "stretch-in" || a.Installation == "loose-lay", Isolated: s.isolated(),
+		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
 		Covered: s.covered, Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
@@ -102,23 +102,23 @@ func (s Site) isolated() bool {
 
 // slabNeeds says which tests of the slab are not needed, and why.
 func (s Site) slabNeeds(f *slab.Floor) {
-	if s.Area.Base == onWood {
+	if s.Area.Substrate == onWood {
 		none := "there is no slab under the area: its base is wood"
 		f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none
 		return
 	}
-	if s.stack.states(emission, carbide) && !s.stack.states(slabRH) && len(f.Holes) == 0 {
+	if s.stack.states(mver, carbide) && !s.stack.states(slabRH) && len(f.Holes) == 0 {
 		f.NoHoles = "no product states a limit of relative humidity: the stack asks for " + s.askedInstead() + " instead"
 	}
-	if !s.stack.states(emission) {
+	if !s.stack.states(mver) {
 		f.NoDishes = "no product states a limit of moisture emission"
 	}
 	if !s.stack.states(carbide) {
 		f.NoCM = "no product states a carbide limit"
 	}
 	switch {
-	case s.Area.Base != onSlab:
-		f.NoPH = "the covering is not laid on the slab itself"
+	case s.Area.Substrate != onSlab:
+		f.NoPH = "the flooring is not installed on the slab itself"
 	case !s.stack.states(pHMin, pHMax):
 		f.NoPH = "no product states a pH limit"
 	}
@@ -126,7 +126,7 @@ func (s Site) slabNeeds(f *slab.Floor) {
 
 func (s Site) askedInstead() string {
 	var tests []string
-	if s.stack.states(emission) {
+	if s.stack.states(mver) {
 		tests = append(tests, "the emission test")
 	}
 	if s.stack.states(carbide) {
@@ -143,8 +143,8 @@ func (s Site) woodFloor(wet time.Time) wood.Floor {
 		Subfloor: s.Limits.Subfloor, Flooring: s.Limits.Flooring, Difference: s.Limits.Difference,
 		Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	if s.stack.covering != nil {
-		f.Species = s.stack.covering.Species
+	if s.stack.flooring != nil {
+		f.Species = s.stack.flooring.Species
 	}
 	s.woodNeeds(&f)
 	return f
@@ -153,10 +153,10 @@ func (s Site) woodFloor(wet time.Time) wood.Floor {
 // woodNeeds says which tests of wood are not needed, and why.
 func (s Site) woodNeeds(f *wood.Floor) {
 	a := s.Area
-	if !s.stack.isWood() {
-		f.NoFlooring = "the covering is not wood"
+	if !s.stack.woodFlooring() {
+		f.NoFlooring = "the flooring is not wood"
 	}
-	if a.Base == onSlab {
+	if a.Substrate == onSlab {
 		f.NoSubfloor = "there is no wood subfloor: the base is a slab"
 	}
 	switch {
@@ -164,15 +164,15 @@ func (s Site) woodNeeds(f *wood.Floor) {
 		f.NoDifference = f.NoFlooring
 	case f.NoSubfloor != "":
 		f.NoDifference = f.NoSubfloor
-	case a.Fixing != "" && a.Fixing != "nailed" && a.Fixing != "glued":
-		f.NoDifference = "the floor is neither nailed nor glued: it is " + a.Fixing
+	case a.Installation != "" && a.Installation != "nail-down" && a.Installation != "glue-down":
+		f.NoDifference = "the floor is neither nailed nor glued: it is " + a.Installation
 	}
 	switch {
-	case a.Base != onWood:
+	case a.Substrate != onWood:
 		f.NoBelow = "the base is not a wood subfloor on joists"
 	case a.Below == "":
-		f.NoBelow = "what lies below was not recorded; a crawl space, an open or an unheated room would make it needed"
-	case a.Below == "heated room":
-		f.NoBelow = "a heated room lies below"
+		f.NoBelow = "what lies below was not recorded; a crawl space, an open or an unconditioned room would make it needed"
+	case a.Below == "conditioned room":
+		f.NoBelow = "a conditioned room lies below"
 	}
 }

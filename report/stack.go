@@ -3,10 +3,10 @@ package report
 import "firstboard/report/evidence"
 
 // stack is the products named for an area. A product that is not named is nil.
-type stack struct{ covering, adhesive, membrane *Product }
+type stack struct{ flooring, adhesive, membrane *Product }
 
 func (j Job) stackOf(a Area) stack {
-	return stack{j.product(a.Covering), j.product(a.Adhesive), j.product(a.Membrane)}
+	return stack{j.product(a.Flooring), j.product(a.Adhesive), j.product(a.Membrane)}
 }
 
 func (j Job) product(id string) *Product {
@@ -21,7 +21,7 @@ func (j Job) product(id string) *Product {
 // products are the products of the stack in the order their limits are read.
 func (s stack) products() []*Product {
 	var all []*Product
-	for _, p := range []*Product{s.covering, s.adhesive, s.membrane} {
+	for _, p := range []*Product{s.flooring, s.adhesive, s.membrane} {
 		if p != nil {
 			all = append(all, p)
 		}
@@ -61,7 +61,7 @@ func (p *Product) bound(of limitOf) evidence.Bound {
 	b := evidence.Bound{Number: of(p).Number, Whose: p.ID}
 	b.Cite = evidence.Cite{Source: "the record: product " + p.ID + ", no data sheet named", Standing: evidence.ByHand}
 	if p.DataSheet != "" {
-		b.Cite = evidence.Cite{Source: p.DataSheet, Standing: evidence.Maker}
+		b.Cite = evidence.Cite{Source: p.DataSheet, Standing: evidence.Manufacturer}
 	}
 	return b
 }
@@ -81,7 +81,7 @@ type blankBrings int
 
 const (
 	nobodys blankBrings = iota
-	coverings
+	floorings
 	everyones
 )
 
@@ -96,7 +96,7 @@ func (s stack) govern(of limitOf, r rule) evidence.Bound {
 		switch stated := of(p); {
 		case stated.Number.Shown():
 			best = r.stricter(best, p.bound(of))
-		case stated.Blank() && (r.blanks == everyones || r.blanks == coverings && p == s.covering):
+		case stated.Blank() && (r.blanks == everyones || r.blanks == floorings && p == s.flooring):
 			best = r.stricter(best, r.fallback)
 		}
 	}
@@ -108,7 +108,7 @@ func (s stack) govern(of limitOf, r rule) evidence.Bound {
 
 // The limits of a product, by name.
 func slabRH(p *Product) Stated      { return p.SlabRH }
-func emission(p *Product) Stated    { return p.Emission }
+func mver(p *Product) Stated        { return p.MVER }
 func carbide(p *Product) Stated     { return p.CM }
 func pHMin(p *Product) Stated       { return p.PHMin }
 func pHMax(p *Product) Stated       { return p.PHMax }

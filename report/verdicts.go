@@ -59,10 +59,10 @@ func (v *verifier) findings() {
 	}
 	v.decisions = decisions
 	kind := "verdict altered"
-	if !v.sameCatalogue() || v.Parts.Tool != v.tool {
+	if !v.sameCatalog() || v.Parts.Tool != v.tool {
 		kind = "this version judges otherwise"
 	}
-	if v.sameCatalogue() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
+	if v.sameCatalog() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
 		v.broken("%s: judged again, the record does not give the findings that were sealed", kind)
 	}
 	var all []string

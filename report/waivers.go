@@ -32,9 +32,9 @@ func (s Site) owned(f evidence.Finding, sign SignOff) string {
 	case owner == "":
 		return "the limit is no product's: " + f.Cite.Source
 	case owner == sign.Role:
-		return "the limit is that of " + f.Whose + ", and its maker signs"
+		return "the limit is that of " + f.Whose + ", and its manufacturer signs"
 	default:
-		return "the limit is that of " + f.Whose + ", and its maker does not sign"
+		return "the limit is that of " + f.Whose + ", and its manufacturer does not sign"
 	}
 }
 
@@ -54,12 +54,12 @@ func (s Site) ownerOf(product string) string {
 	switch {
 	case product == "":
 		return ""
-	case evidence.Same(product, s.Area.Covering):
-		return "covering maker"
+	case evidence.Same(product, s.Area.Flooring):
+		return "flooring manufacturer"
 	case evidence.Same(product, s.Area.Adhesive):
-		return "adhesive maker"
+		return "adhesive manufacturer"
 	}
-	return "membrane maker"
+	return "membrane manufacturer"
 }
 
 // lastReading is the time of the last judged reading of the area.
@@ -84,7 +84,7 @@ func (d Decision) Says() string {
 	case d.Verdict == evidence.Go:
 		return string(d.Verdict)
 	case d.UnderWaiver():
-		return string(d.Verdict) + ", laid under waiver"
+		return string(d.Verdict) + ", installed under waiver"
 	}
 	return string(d.Verdict) + ", " + d.Why
 }

@@ -10,6 +10,3 @@ import (
 func Checks() []evidence.Check[Floor] {
 	return slices.Concat(holeChecks(), emissionChecks(), surfaceChecks(), otherChecks())
 }
-
-// HolesAsked is the number of holes for the area.
-func (f Floor) HolesAsked() (n int, known bool) { return HolesNeeded(f.Size) }

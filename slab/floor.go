@@ -11,13 +11,13 @@ import (
 // checks need to know of the area. The No fields say why a test is not needed
 // here; they are empty where it is.
 type Floor struct {
-	Size      evidence.Reading
-	Thickness evidence.Reading
-	TwoFaces  bool
-	Exterior  bool   // it has an exterior wall
-	MadeOf    string // normal, lightweight, gypsum, calcium sulphate
-	Loose     bool   // the covering is stretched or laid loose
-	Isolated  bool   // a membrane's data sheet states that it needs no RH limit
+	Size          evidence.Reading
+	Thickness     evidence.Reading
+	TwoFaces      bool
+	ExteriorWalls evidence.Reading // how many walls of the area are exterior
+	MadeOf        string           // normal, lightweight, gypsum, calcium sulfate
+	Loose         bool             // the flooring is stretched or installed loose
+	Isolated      bool             // a membrane's data sheet states that it needs no RH limit
 
 	Holes    []Hole
 	Dishes   []Dish
@@ -28,9 +28,9 @@ type Floor struct {
 
 	NoHoles, NoDishes, NoPH, NoCM, NoScan string
 
-	RH, Temp, Emission, PH, CM evidence.Limit
-	Wait                       evidence.Bound
-	DepthTolerance             evidence.Reading
+	RH, Temp, MVER, PH, CM evidence.Limit
+	Wait                   evidence.Bound
+	DepthTolerance         evidence.Reading
 
 	Covered     evidence.Date // blank where water came after it
 	Wet         time.Time     // the latest wetting; zero where there was none
@@ -40,9 +40,9 @@ type Floor struct {
 
 // Kinds of slab for which some methods are not made.
 const (
-	Lightweight     = "lightweight"
-	Gypsum          = "gypsum"
-	CalciumSulphate = "calcium sulphate"
+	Lightweight    = "lightweight"
+	Gypsum         = "gypsum"
+	CalciumSulfate = "calcium sulfate"
 )
 
 func (f Floor) advises(holes bool) bool { return f.Loose || holes && f.Isolated }

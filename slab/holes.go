@@ -62,16 +62,20 @@ func DefaultRH() evidence.Bound {
 
 // HolesNeeded is the number of holes for an area: 3 for the first 1000 ft2 or
 // 100 m2 and 1 for each further 1000 ft2 or 100 m2 or part, as the size was
-// recorded (ASTM F2170; AS 1884). Known is false for a blank size.
-func HolesNeeded(size evidence.Reading) (n int, known bool) {
+// recorded (ASTM F2170; AS 1884). It is no figure for a blank size.
+func HolesNeeded(size evidence.Reading) evidence.Working {
 	if !size.Shown() {
-		return 0, false
+		return evidence.Working{}
 	}
-	per := evidence.Whole(1000)
+	number := func(what string, n int, u evidence.Unit) evidence.Working {
+		return evidence.Stated(what, evidence.Whole(n), u)
+	}
+	per := number("for each", 1000, evidence.SquareFoot)
 	if size.Unit == evidence.SquareM {
-		per = evidence.Whole(100)
+		per = number("for each", 100, evidence.SquareM)
 	}
-	return 2 + max(1, size.Exact().Over(per).Ceil()), true
+	parts := evidence.RoundedUp(evidence.DividedBy(evidence.Cell("size", size), per, evidence.Holes))
+	return evidence.Total(number("and", 2, evidence.Holes), evidence.Highest(number("at least", 1, evidence.Holes), parts))
 }
 
 // onHoles answers a check of the hole method, where it applies and the slab
@@ -89,8 +93,8 @@ func (f Floor) onHoles(judge func(holes []evidence.Judged[Hole]) evidence.Findin
 // UnfitForHoles says why the slab cannot be judged by probes in holes, empty
 // where it can.
 func (f Floor) UnfitForHoles() string {
-	if f.MadeOf == Gypsum || f.MadeOf == CalciumSulphate {
-		return "the slab is " + f.MadeOf + ": probes in holes are a method for concrete; ask the covering's maker which test to use"
+	if f.MadeOf == Gypsum || f.MadeOf == CalciumSulfate {
+		return "the slab is " + f.MadeOf + ": probes in holes are a method for concrete; ask the flooring's manufacturer which test to use"
 	}
 	return ""
 }
@@ -99,14 +103,14 @@ const noHole = "no hole was read"
 
 func enoughHoles(f Floor) evidence.Finding {
 	return f.onHoles(func(holes []evidence.Judged[Hole]) evidence.Finding {
-		usable, unusable := evidence.TallyOf(holes, holeUsable)
-		return f.count(usable, unusable, evidence.Holes, "hole", "holes",
+		counted, unusable := evidence.TallyOf(holes, holeUsable, func(h Hole) evidence.Working { return evidence.Cell("hole", h.RH) })
+		return f.count(counted, unusable, evidence.Holes, "hole", "holes",
 			evidence.Rows(holes, func(h Hole) evidence.Place { return h.Place }))
 	})
 }
 
 func edgeHole(f Floor) evidence.Finding {
-	if f.NoHoles == "" && !f.Exterior {
+	if f.NoHoles == "" && f.ExteriorWalls.Shown() && f.ExteriorWalls.Value.IsZero() {
 		return evidence.Unneeded("the area has no exterior wall")
 	}
 	return f.onHoles(nearWall)
@@ -201,11 +205,11 @@ func (f Floor) DepthRange(thick evidence.Reading) evidence.Limit {
 
 func eighthInch(unit evidence.Unit) decimal.Decimal {
 	switch unit {
-	case evidence.Millimetre:
+	case evidence.Millimeter:
 		return decimal.New(3175, -3)
-	case evidence.Centimetre:
+	case evidence.Centimeter:
 		return decimal.New(3175, -4)
-	case evidence.Metre:
+	case evidence.Meter:
 		return decimal.New(3175, -6)
 	}
 	return decimal.New(125, -3)

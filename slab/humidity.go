@@ -74,12 +74,11 @@ func within3ft(x1, y1, x2, y2 evidence.Reading) bool {
 }
 
 // count answers whether enough holes or dishes were taken.
-func (f Floor) count(usable, unusable int, unit evidence.Unit, one, many string, rows []evidence.Place) evidence.Finding {
-	needed, known := HolesNeeded(f.Size)
-	counted := evidence.Tally{
-		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
+func (f Floor) count(counted []evidence.Working, unusable int, unit evidence.Unit, one, many string, rows []evidence.Place) evidence.Finding {
+	found := evidence.Tally{
+		Counted: counted, Unusable: unusable, Needed: HolesNeeded(f.Size),
 		Unit: unit, One: one, Many: many,
 	}.Find(f.Size)
-	counted.Evidence = rows
-	return counted
+	found.Evidence = rows
+	return found
 }

@@ -15,7 +15,7 @@ func otherChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{
 		{
 			ID: "other-tests", Deciding: true, Judge: otherTests,
-			Asks: "does every further test that a maker asks for meet the bounds of its own row?",
+			Asks: "does every further test that a manufacturer asks for meet the bounds of its own row?",
 			Cite: evidence.Cite{Source: "the record", Standing: evidence.ByHand},
 		},
 		{
@@ -61,7 +61,7 @@ func otherTests(f Floor) evidence.Finding {
 func (r Other) bounds() evidence.Limit {
 	cite := evidence.Cite{Source: "the record: Other tests, no data sheet named", Standing: evidence.ByHand}
 	if r.DataSheet != "" {
-		cite = evidence.Cite{Source: r.DataSheet, Standing: evidence.Maker}
+		cite = evidence.Cite{Source: r.DataSheet, Standing: evidence.Manufacturer}
 	}
 	return evidence.Limit{Least: evidence.Bound{Number: r.AtLeast, Cite: cite}, Most: evidence.Bound{Number: r.AtMost, Cite: cite}}
 }

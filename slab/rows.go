@@ -21,14 +21,14 @@ type Hole struct {
 // Dish is one anhydrous calcium chloride dish: set, lifted, and weighed both
 // times. TestArea is the concrete under the dome less the dish.
 type Dish struct {
-	Area, Dish      string
-	X, Y            evidence.Reading
-	SetAt, LiftedAt evidence.Time
-	Start, End      evidence.Reading
-	TestArea        evidence.Reading
-	Instrument      string
-	By, Note        string
-	Place           evidence.Place
+	Area, Dish         string
+	X, Y               evidence.Reading
+	SetAt, RetrievedAt evidence.Time
+	Start, End         evidence.Reading
+	TestArea           evidence.Reading
+	Instrument         string
+	By, Note           string
+	Place              evidence.Place
 }
 
 // PH is one reading of the surface's alkalinity.
@@ -52,7 +52,7 @@ type Carbide struct {
 	Place      evidence.Place
 }
 
-// Other is one result of any further test a maker asks for, with the bounds
+// Other is one result of any further test a manufacturer asks for, with the bounds
 // that the row itself states.
 type Other struct {
 	Area, Test, Spot string
@@ -67,7 +67,7 @@ type Other struct {
 }
 
 // Scan is one relative number of a nondestructive meter: never a moisture
-// content. Over is what lay on the base: bare (or blank), or the covering.
+// content. Over is what lay on the base: bare (or blank), or the flooring.
 type Scan struct {
 	Area, Spot string
 	X, Y       evidence.Reading

@@ -60,11 +60,11 @@ func TestHolesNeeded(t *testing.T) {
 		{"100.1", evidence.SquareM, 4},
 		{"1023", evidence.SquareFoot, 4},
 	} {
-		if got, known := slab.HolesNeeded(evidence.Typed(c.size, c.unit)); !known || got != c.want {
-			t.Errorf("%s %s asks for %d holes, want %d", c.size, c.unit, got, c.want)
+		if got := slab.HolesNeeded(evidence.Typed(c.size, c.unit)); !got.Shown() || got.Value.Ceil() != c.want {
+			t.Errorf("%s %s asks for %s holes, want %d", c.size, c.unit, got.Value.Text(), c.want)
 		}
 	}
-	if _, known := slab.HolesNeeded(evidence.Reading{}); known {
+	if slab.HolesNeeded(evidence.Reading{}).Shown() {
 		t.Error("a blank size tells no number of holes")
 	}
 }

@@ -39,13 +39,14 @@ func slabPH(f Floor) evidence.Finding {
 		return evidence.Unneeded("%s", f.NoPH)
 	}
 	spots := f.JudgedPH()
-	usable, _ := evidence.TallyOf(spots, func(r PH) bool { return r.PH.Shown() && r.ReadAt.Shown() })
+	usable, _ := evidence.TallyOf(spots, func(r PH) bool { return r.PH.Shown() && r.ReadAt.Shown() },
+		func(r PH) evidence.Working { return evidence.Cell("spot", r.PH) })
 	items := evidence.Items(spots, phTime, func(name string, r PH) evidence.Item {
 		it := evidence.Measure("spot "+name, r.PH, f.PH)
 		it.U = f.Instruments.U(r.Instrument, evidence.PH)
 		return it
 	})
-	return few(evidence.Weigh(items, f.Acceptance, "no pH was read").Against(f.PH), usable, PHSpots)
+	return few(evidence.Weigh(items, f.Acceptance, "no pH was read").Against(f.PH), len(usable), PHSpots)
 }
 
 func slabCM(f Floor) evidence.Finding {
@@ -53,7 +54,8 @@ func slabCM(f Floor) evidence.Finding {
 		return evidence.Unneeded("%s", f.NoCM)
 	}
 	spots := f.JudgedCarbides()
-	usable, _ := evidence.TallyOf(spots, func(r Carbide) bool { return r.CM.Shown() && r.ReadAt.Shown() })
+	usable, _ := evidence.TallyOf(spots, func(r Carbide) bool { return r.CM.Shown() && r.ReadAt.Shown() },
+		func(r Carbide) evidence.Working { return evidence.Cell("spot", r.CM) })
 	items := evidence.Items(spots, carbideTime, func(name string, r Carbide) evidence.Item {
 		it := evidence.Measure("spot "+name, r.CM, f.CM)
 		it.U = f.Instruments.U(r.Instrument, evidence.CM)
@@ -63,7 +65,7 @@ func slabCM(f Floor) evidence.Finding {
 	if !f.Size.Shown() && weighed.Outcome == evidence.Met {
 		weighed.Outcome, weighed.Reason = evidence.NotShown, "how many spots are needed cannot be told: the area's size is not recorded"
 	}
-	return few(weighed, usable, CarbidesNeeded(f.Size))
+	return few(weighed, len(usable), CarbidesNeeded(f.Size))
 }
 
 // PHSpots is how many spots of a slab are read for pH (practice).

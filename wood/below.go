@@ -11,8 +11,8 @@ import (
 // belowCheck asks whether what lies under a wood floor is dry.
 func belowCheck() evidence.Check[Floor] {
 	return evidence.Check[Floor]{
-		ID: "below-dry", Deciding: true, Judge: belowDry,
-		Asks:    "over a crawl space, an open or an unheated room: were 5 joists read for each 1000 ft2, never fewer than 3, each at most 2 points over the subfloor's limit, and is the ground of a crawl space covered?",
+		ID: "joists-dry", Deciding: true, Judge: belowDry,
+		Asks:    "over a crawl space, an open or an unconditioned room: were 5 joists read for each 1000 ft2, never fewer than 3, each at most 2 points over the subfloor's limit, and is the ground of a crawl space covered?",
 		Default: "14 % MC: the subfloor's limit and 2 points",
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}

@@ -54,7 +54,7 @@ func Checks() []evidence.Check[Floor] {
 	}
 }
 
-// DefaultSubfloorMC is the limit where the covering states none: 12 % MC.
+// DefaultSubfloorMC is the limit where the flooring states none: 12 % MC.
 func DefaultSubfloorMC() evidence.Bound {
 	return evidence.Bound{
 		Number: evidence.Typed("12", evidence.MC),
@@ -62,7 +62,7 @@ func DefaultSubfloorMC() evidence.Bound {
 	}
 }
 
-// DefaultDifference is the limit of the difference of means where the covering
+// DefaultDifference is the limit of the difference of means where the flooring
 // states none: 4 points for a face under 3 in, 2 points from there on and
 // where the face is not known. NWFA wrote it for solid wood; for other boards
 // it is taken by analogy.
@@ -88,13 +88,14 @@ const (
 )
 
 // Needed is the number of pieces for an area at so many per 1000 ft2, never
-// fewer than 3. Known is false for a blank size.
-func Needed(size evidence.Reading, per1000 int) (n int, known bool) {
+// fewer than 3. It is no figure for a blank size.
+func Needed(size evidence.Reading, per1000 int) evidence.Working {
 	if !size.Shown() {
-		return 0, false
+		return evidence.Working{}
 	}
-	share := size.In(evidence.SquareFoot).Mul(evidence.Ratio(int64(per1000), 1000))
-	return max(3, share.Ceil()), true
+	feet := evidence.Converted(evidence.Cell("size", size), evidence.SquareFoot)
+	share := evidence.Times(feet, evidence.Stated("for each ft2", evidence.Ratio(int64(per1000), 1000), evidence.None), evidence.Pieces)
+	return evidence.Highest(evidence.Stated("at least", evidence.Whole(3), evidence.Pieces), evidence.RoundedUp(share))
 }
 
 const (
@@ -110,15 +111,16 @@ func enoughSubfloor(f Floor) evidence.Finding {
 }
 
 func (f Floor) tally(things []evidence.Judged[Row], per1000 int, one, many string) evidence.Finding {
-	usable, unusable := evidence.TallyOf(things, f.counts)
-	needed, known := Needed(f.Size, per1000)
-	counted := evidence.Tally{
-		Usable: usable, Unusable: unusable, Needed: needed, Known: known,
+	counted, unusable := evidence.TallyOf(things, f.counts, pieceFigure)
+	found := evidence.Tally{
+		Counted: counted, Unusable: unusable, Needed: Needed(f.Size, per1000),
 		Unit: evidence.Pieces, One: one, Many: many,
 	}.Find(f.Size)
-	counted.Evidence = evidence.Rows(things, func(r Row) evidence.Place { return r.Place })
-	return counted
+	found.Evidence = evidence.Rows(things, func(r Row) evidence.Place { return r.Place })
+	return found
 }
+
+func pieceFigure(r Row) evidence.Working { return evidence.Cell("piece", r.Reading) }
 
 func subfloorMC(f Floor) evidence.Finding {
 	if f.NoSubfloor != "" {
@@ -198,8 +200,10 @@ func (f Floor) lost(lot Lot) []evidence.Judged[Row] {
 }
 
 func (f Floor) enoughOfLot(lot Lot) evidence.Finding {
-	usable, unusable := evidence.TallyOf(lot.Boards, f.counts)
-	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, EachLot, true), Value: strconv.Itoa(usable), Limit: strconv.Itoa(EachLot), Unit: evidence.Pieces}
+	counted, unusable := evidence.TallyOf(lot.Boards, f.counts, pieceFigure)
+	usable := len(counted)
+	enough := evidence.Finding{Outcome: evidence.Enough(usable, unusable, EachLot), Value: strconv.Itoa(usable), Limit: strconv.Itoa(EachLot), Unit: evidence.Pieces}
+	enough.Worked = evidence.AtLeastSo(evidence.CountOf(evidence.Pieces, counted...), evidence.Stated("of each lot", evidence.Whole(EachLot), evidence.Pieces), 0)
 	enough.Reason = fmt.Sprintf("%s: %s usable; 10 are asked for of each lot where there are several", lot.Title(), evidence.Count(usable, "board", "boards"))
 	enough.Cite = evidence.Cite{Source: "10 of each lot: common practice, no source", Standing: evidence.Practice}
 	enough.Evidence = evidence.Rows(lot.Boards, func(r Row) evidence.Place { return r.Place })

@@ -12,7 +12,7 @@ import (
 // needed here; they are empty where it is.
 type Floor struct {
 	Size    evidence.Reading
-	Species string // of the covering
+	Species string // of the flooring
 	Rows    []Row
 
 	NoFlooring, NoSubfloor, NoDifference, NoBelow string

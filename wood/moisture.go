@@ -22,7 +22,7 @@ type Moisture struct {
 }
 
 // MoistureOf reads a row. Flooring without a species of its own is of the
-// covering's.
+// flooring's.
 //
 // A resistance meter is read from 6 to 30 %, a dielectric one from 4 to 30 %
 // (Wood Handbook ch. 13): a reading under that says nothing, one over it

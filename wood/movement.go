@@ -52,9 +52,9 @@ func turned(name string) string {
 // mixed, which is judged as flat because that moves more.
 func (s Species) Across(cut string) (coefficient, shrinkage float64, err error) {
 	switch evidence.Key(cut) {
-	case "flat", "mixed", "":
+	case "plainsawn", "mixed", "":
 		coefficient, shrinkage = s.Tangential, s.TangentShrinkage
-	case "quarter":
+	case "quartersawn":
 		coefficient, shrinkage = s.Radial, s.RadialShrinkage
 	default:
 		return 0, 0, fmt.Errorf("no cut %q: write flat, quarter or mixed", cut)
@@ -74,7 +74,7 @@ const (
 )
 
 // Movement gives the change of a board's width, in the unit of the width,
-// between two moisture contents in %: above nought it grows.
+// between two moisture contents in %: above zero it grows.
 //
 // From 6 to 14 % it is width x coefficient x change: Wood Handbook, equation
 // 13-2. Where either end lies outside, it is width x change / (3000/S - 30 +

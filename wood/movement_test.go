@@ -48,7 +48,7 @@ func TestCoefficientsAgainstTable135(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			for cut, cell := range map[string]string{"quarter": row[2], "flat": row[3]} {
+			for cut, cell := range map[string]string{"quartersawn": row[2], "plainsawn": row[3]} {
 				got, _, err := s.Across(cut)
 				switch {
 				case cell == "" && err == nil:

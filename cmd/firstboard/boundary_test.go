@@ -108,17 +108,17 @@ func slabBoundaries() []boundary {
 		{"slab-holes", tile, nil, list("areas:2:Size (ft2)"), "999 met; 1000 met; 1000.1 not met; 1001 not met"},
 		{"slab-holes", tile, list("areas:1:Size (ft2)=Size (m2)"), list("areas:2:Size (m2)"), "99 met; 100 met; 100.1 not met; 101 not met"},
 		{"slab-holes", tile, list("+slab-rh:A1,H4,3,3,3,1.6,2026-03-02 08:00,2026-03-03 08:10,72.0,68,RP1"), list("areas:2:Size (ft2)"), "1023 met; 1999 met; 2000 met; 2000.1 not met"},
-		{"emission-dishes", tile, nil, list("areas:2:Size (ft2)"), "999 met; 1000 met; 1000.1 not met"},
-		{"emission-dishes", tile, list("areas:1:Size (ft2)=Size (m2)"), list("areas:2:Size (m2)"), "100 met; 100.1 not met"},
+		{"mver-dishes", tile, nil, list("areas:2:Size (ft2)"), "999 met; 1000 met; 1000.1 not met"},
+		{"mver-dishes", tile, list("areas:1:Size (ft2)=Size (m2)"), list("areas:2:Size (m2)"), "100 met; 100.1 not met"},
 
-		{"emission-time", tile, nil, list("slab-emission:3:Set at"), "2026-02-28 20:01 not met; 2026-02-28 20:00:01 not met; 2026-02-28 20:00 met; 2026-02-28 19:59 met; 2026-02-28 08:01 met; 2026-02-28 08:00 met; 2026-02-28 07:59 not met"},
-		{"emission-rate", tile, nil, list("slab-emission:4:End mass (g)"), "31.4 met; 31.5 met; 31.6 not met; 31.5001 not met"},
+		{"mver-time", tile, nil, list("slab-mver:3:Set at"), "2026-02-28 20:01 not met; 2026-02-28 20:00:01 not met; 2026-02-28 20:00 met; 2026-02-28 19:59 met; 2026-02-28 08:01 met; 2026-02-28 08:00 met; 2026-02-28 07:59 not met"},
+		{"mver-rate", tile, nil, list("slab-mver:4:End mass (g)"), "31.4 met; 31.5 met; 31.6 not met; 31.5001 not met"},
 		// 3 lb per 1000 ft2 in 24 h, on 0.45 ft2 for 60 h, are
 		// 3 x 453.59237 / 24000 x 0.45 x 60 = 1.53087424875 g.
-		{"emission-rate", tile, join(
-			list("products:1:Emission max (g)=Emission max (lb)", "products:2:Emission max (lb)=3", "slab-emission:1:Test area (cm2)=Test area (ft2)"),
-			each("slab-emission:%d:Test area (ft2)=0.45", 2, 3, 4),
-		), list("slab-emission:4:End mass (g)"), "31.53087424874 met; 31.53087424875 met; 31.53087424876 not met"},
+		{"mver-rate", tile, join(
+			list("products:1:MVER max (g)=MVER max (lb)", "products:2:MVER max (lb)=3", "slab-mver:1:Test area (cm2)=Test area (ft2)"),
+			each("slab-mver:%d:Test area (ft2)=0.45", 2, 3, 4),
+		), list("slab-mver:4:End mass (g)"), "31.53087424874 met; 31.53087424875 met; 31.53087424876 not met"},
 
 		{"slab-ph", tile, nil, list("slab-ph:3:pH"), "6.9 not met; 7 met; 7.0 met; 7.1 met; 9.9 met; 10 met; 10.0 met; 10.1 not met"},
 		{"slab-cm", tile, nil, list("slab-cm:4:CM (%)"), "1.9 met; 2 met; 2.00 met; 2.1 not met"},
@@ -138,10 +138,10 @@ func slabBoundaries() []boundary {
 			"+slab-rh:A1,H4,18,12,18,1.6,2026-03-03 09:11,2026-03-04 09:11,73.5,68,RP1",
 		), list("slab-rh:5:Sealed at"), "2026-03-03 09:10 not shown; 2026-03-03 09:11 met"},
 
-		{"heat-run", "heated-slab", nil, list("areas:2:Heat run from"), "2026-02-28 07:59 met; 2026-02-28 08:00 met; 2026-02-28 08:01 not met"},
-		{"heated-surface", "heated-slab", nil, list("surface:3:Temp (F)"), "84.9 met; 85 met; 85.0 met; 85.1 not met"},
+		{"heat-run", "heated-slab", nil, list("areas:2:Heat on since"), "2026-02-28 07:59 met; 2026-02-28 08:00 met; 2026-02-28 08:01 not met"},
+		{"surface-max", "heated-slab", nil, list("surface:3:Temp (F)"), "84.9 met; 85 met; 85.0 met; 85.1 not met"},
 		// 85 F is 29.444... C.
-		{"heated-surface", "heated-slab", list("surface:1:Temp (F)=Temp (C)", "surface:2:Temp (C)=20"), list("surface:3:Temp (C)"), "29.44 met; 29.45 not met"},
+		{"surface-max", "heated-slab", list("surface:1:Temp (F)=Temp (C)", "surface:2:Temp (C)=20"), list("surface:3:Temp (C)"), "29.44 met; 29.45 not met"},
 	}
 }
 
@@ -152,9 +152,9 @@ func woodBoundaries() []boundary {
 	oven := each("wood:%d:Method=oven-dry", 5, 6, 7)
 	subfloor := each("wood:%d:Reading (%%)", 8, 9, 10)
 	return []boundary{
-		{"below-dry", crawl, nil, list("wood:13:Reading (%)"), "13.9 met; 14 met; 14.0 met; 14.1 not met"},
-		{"below-dry", crawl, list("products:2:Subfloor MC max (%)=11.5"), list("wood:13:Reading (%)"), "13.5 met; 13.6 not met"},
-		{"below-dry", crawl, nil, list("areas:2:Size (ft2)"), "599.9 met; 600 met; 600.1 not met"},
+		{"joists-dry", crawl, nil, list("wood:13:Reading (%)"), "13.9 met; 14 met; 14.0 met; 14.1 not met"},
+		{"joists-dry", crawl, list("products:2:Subfloor MC max (%)=11.5"), list("wood:13:Reading (%)"), "13.5 met; 13.6 not met"},
+		{"joists-dry", crawl, nil, list("areas:2:Size (ft2)"), "599.9 met; 600 met; 600.1 not met"},
 		{"subfloor-count", crawl, nil, list("areas:2:Size (ft2)"), "149.9 met; 150 met; 150.1 not met"},
 		{"subfloor-mc", crawl, nil, list("wood:10:Reading (%)"), "11.9 met; 12 met; 12.0 met; 12.1 not met"},
 		{"subfloor-spots", crawl, list("wood:8:Reading (%)=8.0", "wood:9:Reading (%)=8.4"), list("wood:10:Reading (%)"), "11.3 met; 11.4 met; 11.5 not met"},
@@ -233,7 +233,7 @@ func instrumentBoundaries() []boundary {
 	const crawl, glued, tile, over = "wood-crawl", "slab-glued-wood", "slab-resilient", "wood-over-slab"
 	april := list("+air:2026-04-01 08:00,70,40,AL1", "surface:2:Read at=2026-04-01 08:00", "surface:3:Read at=2026-04-01 08:00")
 	covered := join(
-		list("areas:2:Lay on=2026-04-06", "+air:2026-04-05 08:00,70,40,AL1", "surface:2:Read at=2026-04-05 08:00", "surface:3:Read at=2026-04-05 08:00"),
+		list("areas:2:Install on=2026-04-06", "+air:2026-04-05 08:00,70,40,AL1", "surface:2:Read at=2026-04-05 08:00", "surface:3:Read at=2026-04-05 08:00"),
 		each("wood:%d:Read at=2026-03-31 08:00", 5, 6, 7, 8, 9, 10),
 	)
 	return []boundary{
@@ -244,12 +244,12 @@ func instrumentBoundaries() []boundary {
 		{"probe-check", glued, nil, list("instrument-checks:2:Checked at"), "2026-02-01 10:09 not met; 2026-02-01 10:10 met; 2026-02-01 10:11 met"},
 		{"probe-check", glued, nil, list("instrument-checks:2:Read"), "73.2 not met; 73.3 met; 73.4 met; 77.2 met; 77.3 met; 77.4 not met"},
 
-		{"reading-age", crawl, list("+air:2026-03-09 08:00,70,40,AL1"), list("areas:2:Lay on"), "2026-03-09 met; 2026-03-10 met; 2026-03-11 not met"},
-		{"reading-age", crawl, nil, list("areas:2:Lay on"), "2026-03-02 not met; 2026-03-03 met"},
-		{"reading-age", tile, april, list("areas:2:Lay on"), "2026-04-01 met; 2026-04-02 met; 2026-04-03 not met"},
+		{"reading-age", crawl, list("+air:2026-03-09 08:00,70,40,AL1"), list("areas:2:Install on"), "2026-03-09 met; 2026-03-10 met; 2026-03-11 not met"},
+		{"reading-age", crawl, nil, list("areas:2:Install on"), "2026-03-02 not met; 2026-03-03 met"},
+		{"reading-age", tile, april, list("areas:2:Install on"), "2026-04-01 met; 2026-04-02 met; 2026-04-03 not met"},
 		// A covered slab's readings count to the day it was covered.
 		{"reading-age", over, covered, list("areas:2:Covered on"), "2026-03-03 met; 2026-04-01 met; 2026-04-02 met; 2026-04-03 not met"},
-		{"reading-age", crawl, list("areas:2:Lay on=2026-03-06"), list("air:8:Read at"), "2026-03-03 23:59 not met; 2026-03-04 00:00 met; 2026-03-04 00:01 met"},
-		{"reading-age", glued, list("areas:2:Lay on=2026-03-06"), list("surface:2:Read at"), "2026-03-03 23:59 not met; 2026-03-04 00:00 met; 2026-03-04 00:01 met"},
+		{"reading-age", crawl, list("areas:2:Install on=2026-03-06"), list("air:8:Read at"), "2026-03-03 23:59 not met; 2026-03-04 00:00 met; 2026-03-04 00:01 met"},
+		{"reading-age", glued, list("areas:2:Install on=2026-03-06"), list("surface:2:Read at"), "2026-03-03 23:59 not met; 2026-03-04 00:00 met; 2026-03-04 00:01 met"},
 	}
 }

@@ -36,7 +36,7 @@ func calcCommand() *cli.Command {
 				`--width 5in --species "red oak" --cut flat --from 6% --to 9%`, move, "width", "species", "cut", "coefficient", "from", "to"),
 			calculation("depth", "depth of a probe in a slab", "--thickness 6in --faces 1", depth, "thickness", "faces"),
 			calculation("emission", "moisture emission of a slab from a dish's gain",
-				"--gain 4.0g --area 0.449ft2 --hours 66h", emission, "gain", "area", "hours"),
+				"--gain 4.0g --area 0.449ft2 --hours 66h", mver, "gain", "area", "hours"),
 		},
 	}
 }
@@ -166,11 +166,11 @@ func moistAir(tempC, rhPct, pa float64) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
-	vapour, err := acclimate.VapourPressure(tempC, rhPct)
+	vapor, err := acclimate.VaporPressure(tempC, rhPct)
 	if err != nil {
 		return answer{}, err
 	}
-	ratio, err := acclimate.HumidityRatio(vapour, pa)
+	ratio, err := acclimate.HumidityRatio(vapor, pa)
 	if err != nil {
 		return answer{}, err
 	}
@@ -178,7 +178,7 @@ func moistAir(tempC, rhPct, pa float64) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
-	absolute, enthalpy := acclimate.AbsoluteHumidity(vapour, tempC), acclimate.Enthalpy(tempC, ratio)
+	absolute, enthalpy := acclimate.AbsoluteHumidity(vapor, tempC), acclimate.Enthalpy(tempC, ratio)
 	point := "dew point"
 	if dew < 0.01 {
 		point = "frost point"
@@ -186,12 +186,12 @@ func moistAir(tempC, rhPct, pa float64) (answer, error) {
 	return answer{
 		map[string]float64{
 			"dewPointC": dew, "humidityRatioGPerKg": ratio * 1000, "wetBulbC": wet,
-			"vapourPressurePa": vapour, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
+			"vaporPressurePa": vapor, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
 		},
 		[]string{
 			fmt.Sprintf("%s %.1f C (%.1f F), wet bulb %.1f C (%.1f F)", point, dew, dew*1.8+32, wet, wet*1.8+32),
 			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000, acclimate.GrainsPerPound(ratio), absolute),
-			fmt.Sprintf("vapour pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapour, enthalpy, pa),
+			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy, pa),
 			"source: Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1 (published)",
 		},
 	}, nil
@@ -266,7 +266,7 @@ func depth(c *cli.Context) (answer, error) {
 	}}, nil
 }
 
-func emission(c *cli.Context) (answer, error) {
+func mver(c *cli.Context) (answer, error) {
 	gain, err := quantity(c, "gain", mass())
 	if err != nil {
 		return answer{}, err

@@ -31,7 +31,7 @@ func TestCalcJSON(t *testing.T) {
 		{"emc --json --temp 21.1111C --rh 45%", "emcPct", 8.5, 0.06},
 		{"emc --temp 70F --emc 8.5% --json", "rhPct", 45, 0.5},
 		{"air --temp 20C --rh 50% --json", "dewPointC", 9.2724, 0.001},
-		{"air --temp 20C --rh 50% --json", "vapourPressurePa", 1169.40, 0.02},
+		{"air --temp 20C --rh 50% --json", "vaporPressurePa", 1169.40, 0.02},
 		{"air --temp -10C --rh 50% --json", "dewPointC", -17.5814, 0.001},
 		{"air --temp -10C --rh 50% --json", "wetBulbC", -11.6376, 0.0015},
 		{"air --temp -10C --rh 50% --json", "humidityRatioGPerKg", 0.79868, 0.00001},

@@ -22,7 +22,7 @@ func climateCommand() *cli.Command {
 		UsageText: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F] [--moisture 1..5]\n" +
 			"      [--into RECORD -o NEW] [--force]\n\nexample:\n   " + toolName + " climate town.epw --name home --moisture 2 --into job -o job-2",
 		Description: "Indoors is the outdoor monthly mean held between the set points, with the\n" +
-			"outdoor vapour and the moisture load of a humidity class. NEW is a copy of RECORD\n" +
+			"outdoor vapor and the moisture load of a humidity class. NEW is a copy of RECORD\n" +
 			"with the climate in it: a workbook if it ends in .xlsx, else a new folder. RECORD\n" +
 			"is never changed. Exit code: 0 done, 2 the command, the weather file or the\nrecord is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
@@ -155,7 +155,7 @@ func (s *service) into(path string) (record.Record, error) {
 	}
 	for i, air := range s.air {
 		if air.Saturated {
-			return record.Record{}, fmt.Errorf("%s: in %s more vapour comes in than the indoor air can hold, and plant must dry it; a record takes the designer's figures for such a climate, not these", s.weather.Name, s.out[i].Month)
+			return record.Record{}, fmt.Errorf("%s: in %s more vapor comes in than the indoor air can hold, and plant must dry it; a record takes the designer's figures for such a climate, not these", s.weather.Name, s.out[i].Month)
 		}
 	}
 	rec, err := record.ReadWith(path, "Climates", s.below)

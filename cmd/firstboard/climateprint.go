@@ -11,12 +11,12 @@ import (
 	"firstboard/report/evidence"
 )
 
-// tenths writes a number to 0.1, without a minus before nought.
+// tenths writes a number to 0.1, without a minus before zero.
 func tenths(x float64) string { return decimal.NewFromFloat(x).StringFixed(1) }
 
 // from says what made the climate, for its rows.
 func (s *service) from() string {
-	return fmt.Sprintf("derived from the weather file %s (%s): heated to %s, cooled to %s, between them as outdoors; outdoor vapour and the load of humidity class %s, its upper limit; class limits: EN ISO 13788, recalled",
+	return fmt.Sprintf("derived from the weather file %s (%s): heated to %s, cooled to %s, between them as outdoors; outdoor vapor and the load of humidity class %s, its upper limit; class limits: EN ISO 13788, recalled",
 		s.weather.Name, s.weather.Location, s.heatTo, s.coolTo, s.moisture)
 }
 
@@ -33,7 +33,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 	fmt.Fprint(w, wrap(fmt.Sprintf("service climate %s, from the weather file %s", s.name, s.weather.Name), ""))
 	fmt.Fprint(w, wrap("its place, as the file says it: "+strings.ReplaceAll(s.weather.Location, ",", ", "), ""))
 	fmt.Fprintf(w, "\n%-10s%18s%25s\n", "", "outdoors", "indoors")
-	fmt.Fprintf(w, "%-10s%9s%12s%9s%8s%8s\n", "month", "temp "+string(s.unit), "vapour Pa", "temp "+string(s.unit), "RH %", "EMC %")
+	fmt.Fprintf(w, "%-10s%9s%12s%9s%8s%8s\n", "month", "temp "+string(s.unit), "vapor Pa", "temp "+string(s.unit), "RH %", "EMC %")
 	for i, p := range s.periods() {
 		emc, _ := p.EMC() // known: the target is
 		mark := ""
@@ -41,7 +41,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 			mark = " *"
 		}
 		out := s.out[i]
-		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VapourPa,
+		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
 			p.Temp.Written, p.RH.Written, emc.StringFixed(1), mark)
 	}
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
@@ -56,7 +56,7 @@ func (s *service) notes() []string {
 	class := s.in.Moisture
 	notes := []string{
 		fmt.Sprintf("indoor temperature: heated to %s, cooled to %s, between them free: the outdoor mean", s.heatTo, s.coolTo),
-		fmt.Sprintf("indoor vapour: outdoor vapour and the load of humidity class %s, %s: %.0f Pa up to 0 C outdoors, falling to nought at 20 C", s.moisture, class.Building, class.ExcessPa),
+		fmt.Sprintf("indoor vapor: outdoor vapor and the load of humidity class %s, %s: %.0f Pa up to 0 C outdoors, falling to zero at 20 C", s.moisture, class.Building, class.ExcessPa),
 		"class limits: EN ISO 13788, recalled; the upper limit is taken, the dampest air the class stands for: in winter the real air may be drier",
 		"no plant dries or wets this air: where a cooler or a humidifier does, the designer's figures go before these",
 		"EMC: Wood Handbook equation 4-5 (published)",
@@ -66,7 +66,7 @@ func (s *service) notes() []string {
 	}
 	for _, air := range s.air {
 		if air.Saturated {
-			return append(notes, "* more vapour than the air can hold, cut to 100 % RH: plant must dry this air, so the target above is not that of a floor")
+			return append(notes, "* more vapor than the air can hold, cut to 100 % RH: plant must dry this air, so the target above is not that of a floor")
 		}
 	}
 	return notes

@@ -76,14 +76,14 @@ func TestDifferenceIsExact(t *testing.T) {
 	}
 }
 
-// With a time zone, a clock time that came twice counts the unfavourable way:
+// With a time zone, a clock time that came twice counts the unfavorable way:
 // 01:30 on 2 November 2025 in Chicago was 06:30 and 07:30 UTC.
 func TestTimesThatCameTwice(t *testing.T) {
 	zone := list("+job:Time zone,America/Chicago")
 	for _, b := range []boundary{
 		{"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2025-11-02 01:30")), list("slab-rh:2:Read at"), "2025-11-03 00:30 not met; 2025-11-03 01:29 not met; 2025-11-03 01:30 met"},
 		// At least 60 h from the second, at most 72 h from the first.
-		{"emission-time", "slab-resilient", join(zone, list("slab-emission:2:Set at=2025-11-02 01:30")), list("slab-emission:2:Lifted at"), "2025-11-04 13:29 not met; 2025-11-04 13:30 met; 2025-11-05 00:30 met; 2025-11-05 00:31 not met"},
+		{"mver-time", "slab-resilient", join(zone, list("slab-mver:2:Set at=2025-11-02 01:30")), list("slab-mver:2:Retrieved at"), "2025-11-04 13:29 not met; 2025-11-04 13:30 met; 2025-11-05 00:30 met; 2025-11-05 00:31 not met"},
 		// Clocks went forward on 8 March: 08:00 to 08:00 was 23 h.
 		{"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2026-03-07 08:00")), list("slab-rh:2:Read at"), "2026-03-08 08:00 not met; 2026-03-08 08:59 not met; 2026-03-08 09:00 met"},
 	} {
@@ -95,9 +95,9 @@ func TestTimesThatCameTwice(t *testing.T) {
 func TestGoodUntilIsTheLastDay(t *testing.T) {
 	for _, base := range []string{"slab-resilient", "slab-glued-wood", "wood-crawl", "heated-slab", "wood-over-slab"} {
 		for day, want := range map[string]string{"2026-03-06": "GO", "2026-03-07": "NO-GO"} {
-			area := judgeBase(t, base, "areas:2:Lay on="+day).Areas[0]
+			area := judgeBase(t, base, "areas:2:Install on="+day).Areas[0]
 			if area.Verdict != want {
-				t.Errorf("%s laid on %s is %s, want %s; blocked by %v", base, day, area.Verdict, want, area.Blocking)
+				t.Errorf("%s installed on %s is %s, want %s; blocked by %v", base, day, area.Verdict, want, area.Blocking)
 			}
 		}
 	}

@@ -1,4 +1,4 @@
-// Command firstboard judges whether a floor may be laid yet, area by area,
+// Command firstboard judges whether a floor may be installed yet, area by area,
 // from a field record, and writes a go/no-go workbook.
 package main
 
@@ -22,7 +22,7 @@ func madeWith() string { return toolName + " " + version }
 
 // Exit codes.
 const (
-	exitGo       = 0 // every area may be laid
+	exitGo       = 0 // every area may be installed
 	exitNoGo     = 1 // some area may not
 	exitUnusable = 2 // the command or the record is unusable
 	exitUnsaved  = 3 // the output could not be written
@@ -37,7 +37,7 @@ type exit struct {
 func (e exit) Error() string { return e.err.Error() }
 func (e exit) Unwrap() error { return e.err }
 
-// noGo ends a run that judged well and found an area that may not be laid.
+// noGo ends a run that judged well and found an area that may not be installed.
 var noGo = exit{exitNoGo, errors.New("some area is not GO")}
 
 func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
@@ -89,7 +89,7 @@ func (s *sink) Write(b []byte) (int, error) {
 func newApp(stdout, stderr io.Writer) *cli.App {
 	return &cli.App{
 		Name:            toolName,
-		Usage:           "judge whether a floor may be laid yet, area by area, and prove it",
+		Usage:           "judge whether a floor may be installed yet, area by area, and prove it",
 		Version:         version,
 		Writer:          stdout,
 		ErrWriter:       stderr,

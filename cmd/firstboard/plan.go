@@ -14,9 +14,9 @@ import (
 func planCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "plan",
-		Usage:     "say what is still to be measured, day by day, before the day of laying",
+		Usage:     "say what is still to be measured, day by day, before the day of installing",
 		UsageText: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]\n\nexample:\n   " + toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
-		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Where Lay on is blank,\n" +
+		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Where Install on is blank,\n" +
 			"days count from day 1. Exit code: 0 the plan is made, 2 the command or the\n" +
 			"record is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
@@ -105,10 +105,10 @@ func planHead(p report.Plan) string {
 		head += " " + p.Area.Name
 	}
 	switch {
-	case p.Area.LayOn.Shown():
-		head += ", to be laid on " + p.Area.LayOn.Written
+	case p.Area.InstallOn.Shown():
+		head += ", to be installed on " + p.Area.InstallOn.Written
 	case len(p.Steps) > 0:
-		head += ", to be laid on " + p.Laying() + " (Lay on is blank)"
+		head += ", to be installed on " + p.Laying() + " (Install on is blank)"
 	}
 	if p.Decision.Verdict == evidence.NoGo && p.Decision.Why == evidence.OverLimit {
 		var over []string

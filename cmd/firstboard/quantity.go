@@ -23,7 +23,7 @@ const pascal, percent evidence.Unit = "Pa", "%"
 func temperature() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
 func share() measure       { return measure{[]evidence.Unit{percent}, percent} }
 func length() measure {
-	return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimetre}
+	return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimeter}
 }
 
 func testArea() measure {

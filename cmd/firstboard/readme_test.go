@@ -9,8 +9,8 @@ import (
 	"firstboard/report"
 )
 
-// The README's table of checks is the catalogue, line by line.
-func TestREADMEListsTheCatalogue(t *testing.T) {
+// The README's table of checks is the catalog, line by line.
+func TestREADMEListsTheCatalog(t *testing.T) {
 	readme, err := os.ReadFile("../../README.md")
 	if err != nil {
 		t.Fatal(err)

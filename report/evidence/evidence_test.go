@@ -54,8 +54,8 @@ func TestConversionsAreExact(t *testing.T) {
 	}{
 		{"20", evidence.Celsius, evidence.Fahrenheit, "68"},
 		{"-40", evidence.Fahrenheit, evidence.Celsius, "-40"},
-		{"3", evidence.Foot, evidence.Metre, "0.9144"},
-		{"0.125", evidence.Inch, evidence.Millimetre, "3.175"},
+		{"3", evidence.Foot, evidence.Meter, "0.9144"},
+		{"0.125", evidence.Inch, evidence.Millimeter, "3.175"},
 		{"1000", evidence.SquareFoot, evidence.SquareM, "92.90304"},
 		{"144", evidence.SquareInch, evidence.SquareFoot, "1"},
 	} {

@@ -9,13 +9,13 @@ import (
 )
 
 // Exact is a number without rounding: a typed decimal, a converted one, or a
-// mean. Its zero value is nought. It is never changed in place.
+// mean. Its zero value is zero. It is never changed in place.
 type Exact struct{ r *big.Rat }
 
 // Whole is n exactly.
 func Whole(n int) Exact { return Exact{new(big.Rat).SetInt64(int64(n))} }
 
-// Ratio is a over b exactly; b is not nought.
+// Ratio is a over b exactly; b is not zero.
 func Ratio(a, b int64) Exact { return Exact{big.NewRat(a, b)} }
 
 // Of is the decimal exactly.
@@ -37,7 +37,7 @@ func (e Exact) Sub(f Exact) Exact { return Exact{new(big.Rat).Sub(e.rat(), f.rat
 // Mul is e x f.
 func (e Exact) Mul(f Exact) Exact { return Exact{new(big.Rat).Mul(e.rat(), f.rat())} }
 
-// Over is e / f; f is not nought.
+// Over is e / f; f is not zero.
 func (e Exact) Over(f Exact) Exact { return Exact{new(big.Rat).Quo(e.rat(), f.rat())} }
 
 // Abs is e without its sign.
@@ -46,7 +46,10 @@ func (e Exact) Abs() Exact { return Exact{new(big.Rat).Abs(e.rat())} }
 // Cmp is -1, 0 or 1 as e is below, at or above f.
 func (e Exact) Cmp(f Exact) int { return e.rat().Cmp(f.rat()) }
 
-// Sign is -1, 0 or 1 as e is below, at or above nought.
+// Equal says whether e and f are one number.
+func (e Exact) Equal(f Exact) bool { return e.Cmp(f) == 0 }
+
+// Sign is -1, 0 or 1 as e is below, at or above zero.
 func (e Exact) Sign() int { return e.rat().Sign() }
 
 // Decimal is e as a decimal, for a number that ends, as half the sum of two
@@ -69,6 +72,9 @@ func (e Exact) Ceil() int {
 	}
 	return int(q.Int64())
 }
+
+// floor is the greatest whole number not above e, within 31 bits.
+func (e Exact) floor() int { return -Exact{new(big.Rat).Neg(e.rat())}.Ceil() }
 
 // Round is e to so many places, half to even.
 func (e Exact) Round(places int) Exact {

@@ -20,6 +20,8 @@ type Finding struct {
 	Cite     Cite
 	Whose    string // the product whose limit it is; empty where it is nobody's
 	Evidence []Place
+
+	Worked Worked // how value and outcome came about
 }
 
 // Unneeded is the finding of a check that does not apply: the reason says
@@ -100,6 +102,14 @@ func Count(n int, one, many string) string {
 // Worst is the finding of a check that asks several things at once: the first
 // that is not met, else the first that is not shown, else the first.
 func Worst(findings ...Finding) Finding {
+	worst := worstOf(findings)
+	for _, f := range findings {
+		worst.Worked = worst.Worked.and(f.Worked)
+	}
+	return worst
+}
+
+func worstOf(findings []Finding) Finding {
 	for _, o := range []Outcome{NotMet, NotShown} {
 		for _, f := range findings {
 			if f.Outcome == o {

@@ -80,26 +80,28 @@ func Items[T any](things []Judged[T], at func(T) Time, measure func(name string,
 	return items
 }
 
-// Tally is a count of things of which so many are needed; Known is false
-// where the number needed cannot be told.
+// Tally is a count of things of which so many are needed: the figures by which
+// they count, how many cannot be used, and the number needed, which is no
+// figure where it cannot be told.
 type Tally struct {
-	Usable, Unusable int
-	Needed           int
-	Known            bool
-	Unit             Unit
-	One, Many        string // "hole", "holes"
+	Counted   []Working
+	Unusable  int
+	Needed    Working
+	Unit      Unit
+	One, Many string // "hole", "holes"
 }
 
-// TallyOf counts things whose every judged row is usable.
-func TallyOf[T any](things []Judged[T], usable func(T) bool) (good, bad int) {
+// TallyOf counts things whose every judged row is usable, each by the figure
+// of its first.
+func TallyOf[T any](things []Judged[T], usable func(T) bool, figure func(T) Working) (counted []Working, unusable int) {
 	for _, thing := range things {
 		if len(thing.Rows) > 0 && !slices.ContainsFunc(thing.Rows, func(r T) bool { return !usable(r) }) {
-			good++
+			counted = append(counted, figure(thing.Rows[0]).Called(thing.Name))
 		} else {
-			bad++
+			unusable++
 		}
 	}
-	return good, bad
+	return counted, unusable
 }
 
 // Rows are the places of all judged rows of things.
@@ -115,26 +117,28 @@ func Rows[T any](things []Judged[T], place func(T) Place) []Place {
 
 // Find answers whether enough were taken, on an area of that size.
 func (t Tally) Find(size Reading) Finding {
-	f := Finding{Outcome: Enough(t.Usable, t.Unusable, t.Needed, t.Known), Value: strconv.Itoa(t.Usable), Unit: t.Unit}
-	f.Reason = fmt.Sprintf("%s usable", Count(t.Usable, t.One, t.Many))
+	usable := len(t.Counted)
+	f := Finding{Value: strconv.Itoa(usable), Unit: t.Unit}
+	f.Reason = fmt.Sprintf("%s usable", Count(usable, t.One, t.Many))
 	if t.Unusable > 0 {
 		f.Reason += fmt.Sprintf(" and %d unusable", t.Unusable)
 	}
-	if !t.Known {
+	if !t.Needed.Shown() {
 		f.Reason += "; how many are needed cannot be told: the area's size is not recorded"
 		return f
 	}
-	f.Limit = strconv.Itoa(t.Needed)
-	f.Reason += fmt.Sprintf("; %s asked for on %s", Count(t.Needed, "is", "are"), size)
+	needed := t.Needed.Value.Ceil()
+	f.Outcome, f.Limit = Enough(usable, t.Unusable, needed), strconv.Itoa(needed)
+	f.Worked = AtLeastSo(CountOf(t.Unit, t.Counted...), t.Needed, 0)
+	f.Reason += fmt.Sprintf("; %s asked for on %s", Count(needed, "is", "are"), size)
 	return f
 }
 
 // Enough answers a count: met if enough are usable; not shown if only the
-// unusable make it enough, or there is nothing at all, or the number needed
-// is not known; otherwise not met.
-func Enough(usable, unusable, needed int, known bool) Outcome {
+// unusable make it enough, or there is nothing at all; otherwise not met.
+func Enough(usable, unusable, needed int) Outcome {
 	switch {
-	case !known || usable+unusable == 0:
+	case usable+unusable == 0:
 		return NotShown
 	case usable >= needed:
 		return Met

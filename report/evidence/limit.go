@@ -6,10 +6,30 @@ type Bound struct {
 	Number Reading
 	Whose  string
 	Cite   Cite
+	Work   Working // how the number came about, where it was not typed
 }
 
 // Shown says whether there is a bound.
 func (b Bound) Shown() bool { return b.Number.Shown() }
+
+// Computed is the bound of a figure worked out here; it ends within 20 places.
+func (b Bound) Computed(w Working) Bound {
+	b.Work, b.Number = w, Computed(w.Value.Decimal(), w.Unit)
+	return b
+}
+
+// in is the bound's figure in a unit of the same quantity.
+func (b Bound) in(u Unit) Working {
+	w := b.Work
+	if !w.Shown() {
+		label := "the limit"
+		if b.Whose != "" {
+			label += " of " + b.Whose
+		}
+		w = Cell(label, b.Number)
+	}
+	return Converted(w, u)
+}
 
 // Limit is what a reading is held against: a lowest, a highest, or both, each
 // met at equality. Lack says why an end that is asked for is not known.

@@ -11,7 +11,7 @@ type Place interface{ String() string }
 
 // Reading is a number somebody typed: the decimal as written, its unit and
 // its place. Nothing was written where Written is empty: a blank is never
-// nought.
+// zero.
 type Reading struct {
 	Written string
 	Value   decimal.Decimal

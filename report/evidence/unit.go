@@ -11,9 +11,9 @@ const (
 	Celsius    Unit = "C"
 	Inch       Unit = "in"
 	Foot       Unit = "ft"
-	Millimetre Unit = "mm"
-	Centimetre Unit = "cm"
-	Metre      Unit = "m"
+	Millimeter Unit = "mm"
+	Centimeter Unit = "cm"
+	Meter      Unit = "m"
 	SquareFoot Unit = "ft2"
 	SquareInch Unit = "in2"
 	SquareCM   Unit = "cm2"
@@ -47,9 +47,9 @@ func (u Unit) scale() (factor, offset *big.Rat) {
 		return big.NewRat(254, 10), zero
 	case Foot:
 		return big.NewRat(3048, 10), zero
-	case Centimetre:
+	case Centimeter:
 		return big.NewRat(10, 1), zero
-	case Metre:
+	case Meter:
 		return big.NewRat(1000, 1), zero
 	case SquareFoot:
 		return big.NewRat(9290304, 100000000), zero

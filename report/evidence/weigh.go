@@ -29,6 +29,7 @@ type Item struct {
 	Says    string
 	Written string
 	Value   Exact
+	Work    Working // how the value came about
 	Limit   Limit
 	U       *Uncertainty
 	Lack    string
@@ -46,11 +47,28 @@ func Measure(name string, r Reading, l Limit) Item {
 	if !l.Least.Shown() && !l.Most.Shown() {
 		u = r.Unit
 	}
-	it.Value, it.Written = r.In(u), r.WrittenIn(u, l.Ends()...)
+	it = it.By(Converted(Cell(name, r), u))
+	it.Written = r.WrittenIn(u, l.Ends()...)
 	if r.Unit != u {
 		it.Says = fmt.Sprintf("%s read %s, which is %s", name, r, join(it.Written, u))
 	}
 	return it
+}
+
+// By is the item of a figure worked out: its value, and how it is written
+// against the item's limit.
+func (it Item) By(w Working) Item {
+	it.Work, it.Value, it.Written = w, w.Value, w.Value.Text(it.Limit.Ends()...)
+	return it
+}
+
+// worked is how the value came about, or the value alone where that has no
+// form of its own.
+func (it Item) worked() Working {
+	if it.Work.Shown() {
+		return it.Work
+	}
+	return Stated(it.Name, it.Value, it.Limit.Unit())
 }
 
 // usable says whether the item can be compared at all.
@@ -68,7 +86,7 @@ func (it Item) lack(acc Acceptance) string {
 	return it.Limit.Lack
 }
 
-// margin is the distance to the nearest end, below nought when it is broken,
+// margin is the distance to the nearest end, below zero when it is broken,
 // with the uncertainty counted where acceptance is guarded; and that end.
 func (it Item) margin(acc Acceptance) (room Exact, end Bound, bounded bool) {
 	l, u := it.Limit, it.Limit.Unit()
@@ -121,6 +139,12 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 			good = append(good, it)
 		}
 	}
+	f := answer(broken, lacking, good, acc)
+	f.Worked = workedOf(append(slices.Clone(broken), good...), len(lacking), acc)
+	return f
+}
+
+func answer(broken, lacking, good []Item, acc Acceptance) Finding {
 	switch {
 	case len(broken) > 0:
 		return tell(NotMet, broken, acc, brokenReason)

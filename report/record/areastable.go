@@ -16,39 +16,39 @@ func areasTable() table[report.Area] {
 		columns: []column[area]{
 			listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
 			text("Name", func(a *area) *string { return &a.Name }),
-			number("Size", sizes(), aboveNought, func(a *area) *evidence.Reading { return &a.Size }).must(),
-			word("Base", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Base }).always(),
-			number("Slab thickness", inches(), aboveNought, func(a *area) *evidence.Reading { return &a.Thickness }),
+			number("Size", sizes(), aboveZero, func(a *area) *evidence.Reading { return &a.Size }).must(),
+			word("Substrate", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Substrate }).always(),
+			number("Slab thickness", inches(), aboveZero, func(a *area) *evidence.Reading { return &a.Thickness }),
 			number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
-			word("Slab kind", []string{"on ground", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
-			word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulphate"}, func(a *area) *string { return &a.MadeOf }),
+			word("Slab kind", []string{"on grade", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
+			word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulfate"}, func(a *area) *string { return &a.MadeOf }),
 			word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
-			yesNo("Exterior wall", func(a *area) *string { return &a.ExteriorWall }),
+			number("Exterior walls", unitless(), notNegative, func(a *area) *evidence.Reading { return &a.ExteriorWalls }),
 			date("Placed on", anyYear, func(a *area) *evidence.Date { return &a.PlacedOn }),
 			date("Enclosed on", anyYear, func(a *area) *evidence.Date { return &a.EnclosedOn }),
-			yesNo("Heated", func(a *area) *string { return &a.Heated }),
-			clockOrDay("Heat run from", anyYear, func(a *area) *evidence.Time { return &a.HeatRunFrom }),
-			word("Conditioned by", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.ConditionedBy }),
-			word("Below", []string{"heated room", "unheated room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
+			yesNo("RadiantHeat", func(a *area) *string { return &a.RadiantHeat }),
+			clockOrDay("Heat on since", anyYear, func(a *area) *evidence.Time { return &a.HeatOnSince }),
+			word("HVAC", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.HVAC }),
+			word("Below", []string{"conditioned room", "unconditioned room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
 			yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
-			product("Covering", coverings(), func(a *area) *string { return &a.Covering }).always(),
+			product("Flooring", floorings(), func(a *area) *string { return &a.Flooring }).always(),
 			product("Adhesive", []string{"adhesive"}, func(a *area) *string { return &a.Adhesive }),
 			product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
-			word("Fixing", []string{"nailed", "glued", "floating", "stretched", "loose"}, func(a *area) *string { return &a.Fixing }),
+			word("Installation", []string{"nail-down", "glue-down", "floating", "stretch-in", "loose-lay"}, func(a *area) *string { return &a.Installation }),
 			climate(func(a *area) *string { return &a.Climate }).always(),
 			date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
-			date("Lay on", anyYear, func(a *area) *evidence.Date { return &a.LayOn }).must(),
-			number("Run", feet(), aboveNought, func(a *area) *evidence.Reading { return &a.Run }),
+			date("Install on", anyYear, func(a *area) *evidence.Date { return &a.InstallOn }).must(),
+			number("Run", feet(), aboveZero, func(a *area) *evidence.Reading { return &a.Run }),
 		},
 	}
 }
 
 func moreArea(d *decoder, a *report.Area) {
-	if a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2 && (a.SlabKind == "on ground" || a.SlabKind == "metal deck") {
+	if a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2 && (a.SlabKind == "on grade" || a.SlabKind == "metal deck") {
 		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", a.SlabKind)
 	}
-	if a.CoveredOn.Shown() && a.LayOn.Shown() && a.CoveredOn.Day > a.LayOn.Day {
-		d.faultAt("Covered on", "%s", saying(a.CoveredOn.Written, "is after Lay on, %s; write the day the membrane went down, or mend Lay on", a.LayOn.Written))
+	if a.CoveredOn.Shown() && a.InstallOn.Shown() && a.CoveredOn.Day > a.InstallOn.Day {
+		d.faultAt("Covered on", "%s", saying(a.CoveredOn.Written, "is after Install on, %s; write the day the membrane went down, or mend Install on", a.InstallOn.Written))
 	}
 }
 

@@ -13,7 +13,7 @@ import (
 func files() map[string]string {
 	return map[string]string{
 		"job.csv": "Item,Entry\nJob,Mill\nTime zone,America/Chicago\n",
-		"areas.csv": "Area,Size (ft2),Base,Slab thickness (in),Covering,Climate,Lay on\n" +
+		"areas.csv": "Area,Size (ft2),Substrate,Slab thickness (in),Flooring,Climate,Install on\n" +
 			"A1,1240,slab,4,P1,C1,2026-03-12\n",
 		"products.csv":    "Product,Kind\nP1,solid wood\nG1,adhesive\nM1,membrane\n",
 		"climates.csv":    "Climate,Period,Temp (F),RH (%)\nC1,winter,70,30\n",

@@ -32,7 +32,7 @@ func (r *reader) merged() error {
 	})
 }
 
-// cellAt is the column and row of a reference such as B7, or nought.
+// cellAt is the column and row of a reference such as B7, or zero.
 func cellAt(ref string) (column, row int) {
 	i := 0
 	for ; i < len(ref) && i < 4 && ref[i] >= 'A' && ref[i] <= 'Z'; i++ {

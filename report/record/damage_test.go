@@ -22,7 +22,7 @@ func TestDamagedSheets(t *testing.T) {
 		{"a text that does not exist", row(`<c t="s"><v>2</v></c>`), `row 2 names a text "2" that does not exist`},
 		{"a text without a number", row(`<c t="s"><v></v></c>`), `row 2 names a text "" that does not exist`},
 		{"a style that does not exist", row(`<c s="7"><v>2</v></c>`), `row 2 names a style "7" that does not exist`},
-		{"a style below nought", row(`<c s="-1"><v>2</v></c>`), `row 2 names a style "-1" that does not exist`},
+		{"a style below zero", row(`<c s="-1"><v>2</v></c>`), `row 2 names a style "-1" that does not exist`},
 		{"no reference", row(`<c r="A"><v>2</v></c>`), `the cell "A" stands in row 2`},
 		{"a small reference", row(`<c r="a2"><v>2</v></c>`), `the cell "a2" stands in row 2`},
 		{"another row's cell", row(`<c r="A3"><v>2</v></c>`), `the cell "A3" stands in row 2`},

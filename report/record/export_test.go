@@ -107,7 +107,7 @@ func TestTellingDate(t *testing.T) {
 	}
 }
 
-// UTF-16 is told by its mark or by its noughts.
+// UTF-16 is told by its mark or by its zeros.
 func TestUTF16(t *testing.T) {
 	const text = "Time\tTemp (°F)\tRH\n2026-03-14 08:00\t70.1\t45\n"
 	rec := sound(t, nil)

@@ -145,7 +145,7 @@ func (s *seen) sum(cells []report.Cell, of []int) [16]byte {
 	return [16]byte(whole[:])
 }
 
-// leanNumber is a plain decimal without the noughts that say nothing.
+// leanNumber is a plain decimal without the zeros that say nothing.
 func leanNumber(s string) string {
 	if strings.Contains(s, ".") {
 		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")

@@ -169,7 +169,7 @@ func (l exportLayout) tooWide(file string) error {
 }
 
 // beyond is the number of a row's first cell, from 1, that stands beyond the
-// last name, or nought.
+// last name, or zero.
 func (l exportLayout) beyond(row []string) int {
 	for i := len(l.names); i < len(row); i++ {
 		if row[i] != "" {
@@ -207,7 +207,7 @@ func unitWord(word string) string {
 	}
 	for _, u := range []evidence.Unit{
 		evidence.Fahrenheit, evidence.Celsius, evidence.Percent, evidence.Inch, evidence.Foot,
-		evidence.Millimetre, evidence.Centimetre, evidence.Metre,
+		evidence.Millimeter, evidence.Centimeter, evidence.Meter,
 	} {
 		if w == folded(string(u)) {
 			return w

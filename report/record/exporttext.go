@@ -45,11 +45,11 @@ func openExport(name string, from io.ReadSeeker) (exportText, error) {
 	return t, t.unmarked()
 }
 
-// marked is the encoding that a byte order mark tells, or that the noughts
+// marked is the encoding that a byte order mark tells, or that the zeros
 // beside plain letters do.
 func marked(head []byte) (encoding.Encoding, string) {
 	little, big := unicode.UTF16(unicode.LittleEndian, unicode.UseBOM), unicode.UTF16(unicode.BigEndian, unicode.UseBOM)
-	odd, even := noughts(head)
+	odd, even := zeros(head)
 	switch {
 	case bytes.HasPrefix(head, []byte(byteOrderMark)):
 		return unicode.UTF8BOM, "UTF-8 with a byte order mark"
@@ -65,8 +65,8 @@ func marked(head []byte) (encoding.Encoding, string) {
 	return nil, ""
 }
 
-// noughts counts the bytes of nought at odd and at even places.
-func noughts(head []byte) (odd, even int) {
+// zeros counts the bytes of zero at odd and at even places.
+func zeros(head []byte) (odd, even int) {
 	for i, b := range head {
 		switch {
 		case b == 0 && i%2 == 1:

@@ -60,7 +60,7 @@ func TestFaults(t *testing.T) {
 			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
 		},
 		{
-			"a depth below nought", "slab-rh.csv", holeHead + "A1,H1,,-1,,,80,70,RP1\n",
+			"a depth below zero", "slab-rh.csv", holeHead + "A1,H1,,-1,,,80,70,RP1\n",
 			`slab-rh.csv row 2 "Depth (in)": "-1" is below 0; write a number from 0 up, or leave the cell blank`,
 		},
 		{
@@ -120,8 +120,8 @@ func TestFaults(t *testing.T) {
 			`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
 		},
 		{
-			"lifted before set", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
-			`slab-emission.csv row 2 "Lifted at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`,
+			"lifted before set", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
+			`slab-mver.csv row 2 "Retrieved at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`,
 		},
 		{
 			"a check as a fraction", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\nRP1,2026-03-01 08:00,75.3,0.75\n",
@@ -156,8 +156,8 @@ func TestFaults(t *testing.T) {
 			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) + `..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`,
 		},
 		{
-			"a mass", "slab-emission.csv", "Area,Dish,Set at,Lifted at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",
-			`slab-emission.csv row 2 "Start mass (g)": "-30" is below 0; write a number from 0 up, or leave the cell blank`,
+			"a mass", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",
+			`slab-mver.csv row 2 "Start mass (g)": "-30" is below 0; write a number from 0 up, or leave the cell blank`,
 		},
 		{
 			"a distance", "slab-rh.csv", "Area,Hole,To exterior wall (ft),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,-1,,,,,RP1\n",

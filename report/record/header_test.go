@@ -69,7 +69,7 @@ func TestJobFaults(t *testing.T) {
 // found in.
 func TestFaultsInOrder(t *testing.T) {
 	path := folderOf(t, changed(map[string]string{
-		"areas.csv":   "Area,Size (ft2),Base,Covering,Climate,Lay on\nA1,-1,slab,P9,C1,soon\n",
+		"areas.csv":   "Area,Size (ft2),Substrate,Flooring,Climate,Install on\nA1,-1,slab,P9,C1,soon\n",
 		"slab-rh.csv": holeHead + "A1,H1,,1.6,,,x,y,RP1\nA1,H2,,1.6,,,z,70,RP1\n",
 		"air.csv":     "Area,Read at,Temp (F),RH (%),Instrument\n,,,x,T1\n",
 	}))
@@ -81,8 +81,8 @@ func TestFaultsInOrder(t *testing.T) {
 	const number = " is not a plain number; write digits with a point, such as 84.7"
 	wants(t, err.Error(), lines(
 		`areas.csv row 2 "Size (ft2)": "-1" is not above 0; write a number above 0, or leave the cell blank`,
-		`areas.csv row 2 "Covering": "P9" is not listed in Products; list it there, or write one that is, such as P1`,
-		`areas.csv row 2 "Lay on": "soon" is not a date; write it as year-month-day, such as 2026-03-04`,
+		`areas.csv row 2 "Flooring": "P9" is not listed in Products; list it there, or write one that is, such as P1`,
+		`areas.csv row 2 "Install on": "soon" is not a date; write it as year-month-day, such as 2026-03-04`,
 		`slab-rh.csv row 2 "RH (%)": "x"`+number,
 		`slab-rh.csv row 2 "Temp (F)": "y"`+number,
 		`slab-rh.csv row 3 "RH (%)": "z"`+number,

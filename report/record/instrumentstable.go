@@ -19,7 +19,7 @@ func instrumentsTable() table[evidence.Instrument] {
 		columns: []column[meter]{
 			listed("Instrument", func(d *decoder) *index { return &d.instruments }, func(m *meter) *string { return &m.ID }).always(),
 			word("Kind", instrumentKinds(), func(m *meter) *string { return &m.Kind }).always(),
-			text("Maker and model", func(m *meter) *string { return &m.Model }),
+			text("Make and model", func(m *meter) *string { return &m.Model }),
 			text("Serial", func(m *meter) *string { return &m.Serial }),
 			date("Calibrated on", since90, func(m *meter) *evidence.Date { return &m.CalibratedOn }),
 			date("Due on", since90, func(m *meter) *evidence.Date { return &m.DueOn }),

@@ -79,9 +79,9 @@ func metric(u evidence.Unit) []evidence.Unit {
 	case evidence.Fahrenheit:
 		return []evidence.Unit{evidence.Celsius}
 	case evidence.Inch:
-		return []evidence.Unit{evidence.Millimetre}
+		return []evidence.Unit{evidence.Millimeter}
 	case evidence.Foot:
-		return []evidence.Unit{evidence.Metre}
+		return []evidence.Unit{evidence.Meter}
 	case evidence.SquareFoot:
 		return []evidence.Unit{evidence.SquareCM, evidence.SquareM}
 	case evidence.Pounds:

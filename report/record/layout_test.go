@@ -38,10 +38,10 @@ func TestLayoutInBothSystems(t *testing.T) {
 	}{
 		{"Slab RH", Imperial, "Area,Hole,X (ft),Y (ft),To exterior wall (ft),Thickness (in),Depth (in),Sealed at,Read at,RH (%),Temp (F),Instrument,Discarded,By,Note"},
 		{"Slab RH", Metric, "Area,Hole,X (m),Y (m),To exterior wall (m),Thickness (mm),Depth (mm),Sealed at,Read at,RH (%),Temp (C),Instrument,Discarded,By,Note"},
-		{"Slab emission", Imperial, "Area,Dish,X (ft),Y (ft),Set at,Lifted at,Start mass (g),End mass (g),Test area (ft2),Instrument,By,Note"},
-		{"Slab emission", Metric, "Area,Dish,X (m),Y (m),Set at,Lifted at,Start mass (g),End mass (g),Test area (cm2),Instrument,By,Note"},
+		{"Slab MVER", Imperial, "Area,Dish,X (ft),Y (ft),Set at,Retrieved at,Start mass (g),End mass (g),Test area (ft2),Instrument,By,Note"},
+		{"Slab MVER", Metric, "Area,Dish,X (m),Y (m),Set at,Retrieved at,Start mass (g),End mass (g),Test area (cm2),Instrument,By,Note"},
 		{"Job", Metric, "Item,Entry"},
-		{"Instruments", Metric, "Instrument,Kind,Maker and model,Serial,Calibrated on,Due on,Certificate,Uncertainty,Uncertainty temp (C)"},
+		{"Instruments", Metric, "Instrument,Kind,Make and model,Serial,Calibrated on,Due on,Certificate,Uncertainty,Uncertainty temp (C)"},
 	} {
 		if got := strings.Join(headers(t, c.table, c.system), ","); got != c.want {
 			t.Errorf("%s: got\n%s\nwant\n%s", c.table, got, c.want)

@@ -16,7 +16,7 @@ func instrumentNotes() map[string]note {
 	return map[string]note{
 		"Instrument":       {says: "a short name; the readings name the instrument by it", example: "M1"},
 		"Kind":             {says: "what it reads", example: "RH probe"},
-		"Maker and model":  {says: "who made it, and which it is", example: "reusable hole probe"},
+		"Make and model":   {says: "who made it, and which it is", example: "reusable hole probe"},
 		"Serial":           {says: "its number", example: "R-0117"},
 		"Calibrated on":    {says: "day of the last calibration", example: "2025-09-15"},
 		"Due on":           {says: "day the next is due; blank is a year after the last", example: "2026-09-15"},
@@ -50,21 +50,21 @@ func holeNotes() map[string]note {
 
 func dishNotes() map[string]note {
 	return map[string]note{
-		"Dish":       {says: "your name for the dish", example: "D1"},
-		"Set at":     {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
-		"Lifted at":  {says: "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)", example: "2026-03-02 04:00"},
-		"Start mass": {says: "of the dish when it was set", example: "30.1"},
-		"End mass":   {says: "of the dish when it was lifted", example: "34.1"},
-		"Test area":  {says: "concrete under the dome, less the dish", example: "0.449", metric: "417"},
+		"Dish":         {says: "your name for the dish", example: "D1"},
+		"Set at":       {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
+		"Retrieved at": {says: "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)", example: "2026-03-02 04:00"},
+		"Start mass":   {says: "of the dish when it was set", example: "30.1"},
+		"End mass":     {says: "of the dish when it was lifted", example: "34.1"},
+		"Test area":    {says: "concrete under the dome, less the dish", example: "0.449", metric: "417"},
 	}
 }
 
 func otherNotes() map[string]note {
 	return map[string]note{
-		"Test":       {says: "name of the test that a maker asks for", example: "water drop absorption"},
+		"Test":       {says: "name of the test that a manufacturer asks for", example: "water drop absorption"},
 		"Result":     {says: "what it gave", example: "145"},
-		"At least":   {says: "lowest result the maker allows", example: "30"},
-		"At most":    {says: "highest result the maker allows", example: "300"},
+		"At least":   {says: "lowest result the manufacturer allows", example: "30"},
+		"At most":    {says: "highest result the manufacturer allows", example: "300"},
 		"Unit":       {says: "of the three numbers", example: "s"},
 		"Data sheet": {says: "title and date of the sheet that asks for it", example: "tile adhesive data sheet, 2025-01"},
 	}
@@ -86,7 +86,7 @@ func woodNotes() map[string]note {
 		"Method":         {says: "how it was read", example: "pin"},
 		"Reading":        {says: "moisture content as the meter showed it", example: "8.2"},
 		"Scale":          {says: "species, gravity or panel setting of the meter, or corrected", example: "white oak"},
-		"Species":        {says: "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the covering's", example: "white oak"},
+		"Species":        {says: "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the flooring's", example: "white oak"},
 		"Wood temp":      {says: "temperature of the wood", example: "66", metric: "19"},
 		"Temp corrected": {says: "whether the meter corrected for it", example: "yes"},
 		"Set aside":      {says: "yes for a board that was culled; say why in the note", example: "no"},
@@ -96,7 +96,7 @@ func woodNotes() map[string]note {
 func scanNotes() map[string]note {
 	return map[string]note{
 		"Reading": {says: "relative number of the meter; never a moisture content", example: "44"},
-		"Over":    {says: "bare, or the covering in place; blank is bare", example: "bare"},
+		"Over":    {says: "bare, or the flooring in place; blank is bare", example: "bare"},
 	}
 }
 

@@ -16,7 +16,7 @@ func anything(evidence.Unit) report.Span { return report.Span{} }
 
 func notNegative(evidence.Unit) report.Span { return report.Span{Least: bound64(0)} }
 
-func aboveNought(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Above: true} }
+func aboveZero(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Above: true} }
 
 func oneOrTwo(evidence.Unit) report.Span {
 	return report.Span{Least: bound64(1), Most: bound64(2), Whole: true}

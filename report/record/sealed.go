@@ -116,8 +116,8 @@ func sealedEntry(to *report.Sealed, texts []string) {
 		to.Written = entry
 	case "made with":
 		to.Parts.Tool = entry
-	case "catalogue":
-		to.Parts.Catalogue = entry
+	case "catalog":
+		to.Parts.Catalog = entry
 	case "tables":
 		to.Parts.Tables = entry
 	case "findings":

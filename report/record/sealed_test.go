@@ -31,7 +31,7 @@ func sealedBook(t testing.TB, path string) []byte {
 	err = out.Write(&book, out.Book{
 		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: tool,
 		Seal:   report.SealOf(tool, report.Rules(), rec.Tables, report.Answers(rec.Job, decisions)),
-		Tables: rec.Tables, Decisions: decisions, Catalogue: report.Rules(),
+		Tables: rec.Tables, Decisions: decisions, Catalog: report.Rules(),
 	})
 	if err != nil {
 		t.Fatal(err)

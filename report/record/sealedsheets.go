@@ -120,7 +120,7 @@ func (s *sheets) decision(to *report.Sealed) error {
 	return nil
 }
 
-// checks reads the catalogue that the record was judged by.
+// checks reads the catalog that the record was judged by.
 func (s *sheets) checks(to *report.Sealed) error {
 	g, err := s.grid("Checks")
 	for _, r := range list(g, "Check", "Asks") {

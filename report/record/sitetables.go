@@ -10,7 +10,7 @@ import (
 
 func eventsTable() table[report.Event] {
 	type event = report.Event
-	whats := []string{"wetted", "air plant off", "roof open", "leveller placed", "other"}
+	whats := []string{"water", "HVAC off", "building open", "leveler placed", "other"}
 	return table[event]{
 		name: "Events",
 		columns: []column[event]{
@@ -43,7 +43,7 @@ func signOffTable() table[report.SignOff] {
 	type signature = report.SignOff
 	roles := []string{
 		"installer", "general contractor", "owner", "designer", "tester",
-		"covering maker", "adhesive maker", "membrane maker",
+		"flooring manufacturer", "adhesive manufacturer", "membrane manufacturer",
 	}
 	return table[signature]{
 		name: "Sign-off",

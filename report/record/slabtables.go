@@ -19,7 +19,7 @@ func slabRHTable() table[slab.Hole] {
 			number("X", feet(), anything, func(h *hole) *evidence.Reading { return &h.X }),
 			number("Y", feet(), anything, func(h *hole) *evidence.Reading { return &h.Y }),
 			number("To exterior wall", feet(), notNegative, func(h *hole) *evidence.Reading { return &h.ToWall }),
-			number("Thickness", inches(), aboveNought, func(h *hole) *evidence.Reading { return &h.Thickness }),
+			number("Thickness", inches(), aboveZero, func(h *hole) *evidence.Reading { return &h.Thickness }),
 			number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
 			clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
 			clock("Read at", since90, func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
@@ -67,17 +67,17 @@ func (d *decoder) thicknessOf(area string) evidence.Reading {
 func emissionTable() table[slab.Dish] {
 	type dish = slab.Dish
 	return table[dish]{
-		name: "Slab emission",
+		name: "Slab MVER",
 		columns: []column[dish]{
 			area(func(s *dish) *string { return &s.Area }).always(),
 			name("Dish", func(s *dish) *string { return &s.Dish }).always(),
 			number("X", feet(), anything, func(s *dish) *evidence.Reading { return &s.X }),
 			number("Y", feet(), anything, func(s *dish) *evidence.Reading { return &s.Y }),
 			clock("Set at", since90, func(s *dish) *evidence.Time { return &s.SetAt }).must(),
-			clock("Lifted at", since90, func(s *dish) *evidence.Time { return &s.LiftedAt }).must(),
+			clock("Retrieved at", since90, func(s *dish) *evidence.Time { return &s.RetrievedAt }).must(),
 			number("Start mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.Start }).must(),
 			number("End mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.End }).must(),
-			number("Test area", patches(), aboveNought, func(s *dish) *evidence.Reading { return &s.TestArea }).must(),
+			number("Test area", patches(), aboveZero, func(s *dish) *evidence.Reading { return &s.TestArea }).must(),
 			instrument(func(s *dish) *string { return &s.Instrument }),
 			text("By", func(s *dish) *string { return &s.By }),
 			text("Note", func(s *dish) *string { return &s.Note }),
@@ -85,7 +85,7 @@ func emissionTable() table[slab.Dish] {
 		rows:  func(j *report.Job) *[]dish { return &j.Dishes },
 		place: func(s *dish) *evidence.Place { return &s.Place },
 		more: func(d *decoder, s *dish) {
-			d.inTurn("Lifted at", s.SetAt, s.LiftedAt, "it was set")
+			d.inTurn("Retrieved at", s.SetAt, s.RetrievedAt, "it was set")
 		},
 	}
 }

@@ -55,7 +55,7 @@ func (w *workbook) numberCell(stored string, f format) (report.Cell, bool) {
 	return c, true
 }
 
-// padded restores the noughts that were typed and that a stored number cannot
+// padded restores the zeros that were typed and that a stored number cannot
 // keep: 84.7 shown with two decimals was typed as 84.70. No digit is rounded.
 func padded(text string, places int) string {
 	whole, fraction, _ := strings.Cut(text, ".")
@@ -65,7 +65,7 @@ func padded(text string, places int) string {
 	return text
 }
 
-// shorn is a stored number as an identifier, without the noughts that its
+// shorn is a stored number as an identifier, without the zeros that its
 // writer may have left behind its point: 7.0 is 7.
 func shorn(text string) string {
 	if !strings.Contains(text, ".") {

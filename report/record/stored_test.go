@@ -19,7 +19,7 @@ func TestStoredValues(t *testing.T) {
 		{"own percent", `<c s="4"><v>46085.354166666664</v></c><c><v>-1.5E1</v></c><c s="2"><v>1.7000000000000001E-2</v></c>`, "2026-03-04 08:30", "-15", "1.7"},
 		{"percent below one", `<c s="4"><v>46085.35417</v></c><c><v>70</v></c><c s="2"><v>5.0000000000000001E-3</v></c>`, "2026-03-04 08:30", "70", "0.5"},
 		{"a day with hours", `<c s="3"><v>46085.354178240741</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30:01", "70", "40"},
-		{"typed noughts", `<c s="4"><v>46085.354166666664</v></c><c s="6"><v>70</v></c><c s="6"><v>40.25</v></c>`, "2026-03-04 08:30", "70.0", "40.25"},
+		{"typed zeros", `<c s="4"><v>46085.354166666664</v></c><c s="6"><v>70</v></c><c s="6"><v>40.25</v></c>`, "2026-03-04 08:30", "70.0", "40.25"},
 		{"midnight", `<c s="4"><v>46085</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 00:00", "70", "40"},
 		{"ISO", `<c t="d" s="4"><v>2026-03-04T08:30:00</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
 		{"ISO, minutes", `<c t="d"><v>2026-03-04T08:30</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
@@ -124,11 +124,11 @@ func TestWorkbookFaults(t *testing.T) {
 func TestDayCells(t *testing.T) {
 	p := handWritten(t, nil).share("", styled)
 	p.swap(t, "xl/worksheets/areas.csv", inline("2026-03-12"), `<c s="4"><v>46093</v></c>`)
-	if got := readBook(t, p).Job.Areas[0].LayOn.Written; got != "2026-03-12" {
+	if got := readBook(t, p).Job.Areas[0].InstallOn.Written; got != "2026-03-12" {
 		t.Errorf("got %s", got)
 	}
 	p.swap(t, "xl/worksheets/areas.csv", "46093", "46093.25")
-	wants(t, faulty(t, p.save(t)), `mill.xlsx "Areas" row 2 "Lay on": "2026-03-12 06:00" has a time in it, and a date is asked for; write 2026-03-12`)
+	wants(t, faulty(t, p.save(t)), `mill.xlsx "Areas" row 2 "Install on": "2026-03-12 06:00" has a time in it, and a date is asked for; write 2026-03-12`)
 }
 
 // What lies under a merged cell is seen by nobody, so it is neither judged nor

@@ -83,7 +83,7 @@ func formatOf(code string) format {
 	return general
 }
 
-// bare is a format code without its literal text, its colours and its
+// bare is a format code without its literal text, its colors and its
 // conditions; hours in brackets, which count on beyond a day, stay.
 func bare(code string) string {
 	var b strings.Builder

@@ -16,11 +16,11 @@ func schemas() []schema {
 func fahrenheit() []evidence.Unit { return []evidence.Unit{evidence.Fahrenheit, evidence.Celsius} }
 
 func inches() []evidence.Unit {
-	return []evidence.Unit{evidence.Inch, evidence.Foot, evidence.Millimetre, evidence.Centimetre, evidence.Metre}
+	return []evidence.Unit{evidence.Inch, evidence.Foot, evidence.Millimeter, evidence.Centimeter, evidence.Meter}
 }
 
 func feet() []evidence.Unit {
-	return []evidence.Unit{evidence.Foot, evidence.Inch, evidence.Millimetre, evidence.Centimetre, evidence.Metre}
+	return []evidence.Unit{evidence.Foot, evidence.Inch, evidence.Millimeter, evidence.Centimeter, evidence.Meter}
 }
 
 func sizes() []evidence.Unit { return []evidence.Unit{evidence.SquareFoot, evidence.SquareM} }
@@ -40,6 +40,6 @@ func moisture() rule { return percents(200) }
 func acidity() rule  { return within(0, 14) }
 
 // The products a stack may be made of.
-func coverings() []string {
+func floorings() []string {
 	return []string{"solid wood", "engineered wood", "bamboo", "laminate", "resilient", "textile"}
 }

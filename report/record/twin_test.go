@@ -152,7 +152,7 @@ func airRecord(t testing.TB, rows int) string {
 		}
 	}
 	put("job.csv", []string{"Item", "Entry"}, []string{"Job", "Long logger"}, []string{"Time zone", "America/Chicago"})
-	put("areas.csv", []string{"Area", "Size (ft2)", "Base", "Covering", "Climate", "Lay on"}, []string{"A1", "1240", "slab", "P1", "C1", "2026-03-12"})
+	put("areas.csv", []string{"Area", "Size (ft2)", "Substrate", "Flooring", "Climate", "Install on"}, []string{"A1", "1240", "slab", "P1", "C1", "2026-03-12"})
 	put("products.csv", []string{"Product", "Kind"}, []string{"P1", "resilient"})
 	put("climates.csv", []string{"Climate", "Period", "Temp (F)", "RH (%)"}, []string{"C1", "winter", "70", "30"})
 	put("instruments.csv", []string{"Instrument", "Kind"}, []string{"T1", "air"})

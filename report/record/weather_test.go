@@ -131,7 +131,7 @@ func TestWeatherFaults(t *testing.T) {
 		{"a month that is no number", row(9, strings.Replace(weatherLine(2021, 1, 1, 1, "1", "0"), ",1,1,1,", ",x,1,1,", 1)), `fen.epw line 9: month "x" is not a whole number`},
 		{"a month too many", row(9, weatherLine(2021, 13, 1, 1, "1", "0")), "fen.epw line 9: month 13 is outside 1 to 12"},
 		{"a day too many", row(9, weatherLine(2021, 1, 32, 1, "1", "0")), "fen.epw line 9: day 32 is outside 1 to 31"},
-		{"an hour counted from nought", row(9, weatherLine(2021, 1, 1, 0, "1", "0")), "fen.epw line 9: hour 0 is outside 1 to 24"},
+		{"an hour counted from zero", row(9, weatherLine(2021, 1, 1, 0, "1", "0")), "fen.epw line 9: hour 0 is outside 1 to 24"},
 		{"a dry bulb that is no number", row(9, weatherLine(2021, 1, 1, 1, "1;0", "0")), `fen.epw line 9: dry bulb "1;0" is not a number`},
 		{"a dew point that is no number", row(9, weatherLine(2021, 1, 1, 1, "1", "dry")), `fen.epw line 9: dew point "dry" is not a number`},
 		{"a dry bulb too high", row(9, weatherLine(2021, 1, 1, 1, "70.0", "0")), `fen.epw line 9: dry bulb "70.0" is outside -70 to 70 C`},

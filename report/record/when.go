@@ -139,7 +139,7 @@ func instants(clock time.Time, zone *time.Location) (first, last time.Time, ok b
 	}
 	y, m, n := clock.Date()
 	guess := time.Date(y, m, n, clock.Hour(), clock.Minute(), clock.Second(), 0, zone)
-	for _, at := range neighbours(guess) {
+	for _, at := range neighbors(guess) {
 		_, offset := at.Zone()
 		t := clock.Add(-time.Duration(offset) * time.Second).In(zone)
 		if _, o := t.Zone(); o != offset {
@@ -156,9 +156,9 @@ func instants(clock time.Time, zone *time.Location) (first, last time.Time, ok b
 	return first, last, ok
 }
 
-// neighbours are a time and, where clocks change near it, times of before and
+// neighbors are a time and, where clocks change near it, times of before and
 // after the change.
-func neighbours(t time.Time) []time.Time {
+func neighbors(t time.Time) []time.Time {
 	const near = 26 * time.Hour
 	all := []time.Time{t}
 	start, end := t.ZoneBounds()

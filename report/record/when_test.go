@@ -74,10 +74,10 @@ func TestElapsed(t *testing.T) {
 }
 
 // A day alone means its end for a heat run: the reading that is worse for it.
-func TestHeatRunFromADay(t *testing.T) {
-	head := areaHead + ",Heat run from\nA1,1240,slab,4,P1,C1,2026-03-12,"
+func TestHeatOnSinceADay(t *testing.T) {
+	head := areaHead + ",Heat on since\nA1,1240,slab,4,P1,C1,2026-03-12,"
 	for typed, want := range map[string]string{"2026-03-08": "2026-03-09T05:00:00Z", "2026-03-08 12:00": "2026-03-08T17:00:00Z"} {
-		from := sound(t, map[string]string{"areas.csv": head + typed + "\n"}).Job.Areas[0].HeatRunFrom
+		from := sound(t, map[string]string{"areas.csv": head + typed + "\n"}).Job.Areas[0].HeatOnSince
 		if got := from.First.UTC().Format(time.RFC3339); got != want || from.Written != typed {
 			t.Errorf("%s: from %s, not %s", typed, got, want)
 		}

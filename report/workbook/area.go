@@ -7,26 +7,23 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
-	"firstboard/report/workbook/formula"
-	"firstboard/report/workbook/live"
 )
 
 func areaWidths() []float64 {
-	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10, 13}
+	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10}
 }
 
 // placeWidth is that of a column of places.
 const placeWidth = 23
 
-// areaPage is one area: what was decided, and every check behind it. Verdict,
-// values and outcomes are formulas over the area's working.
-func areaPage(b Book, d report.Decision, t titles, name string, w live.Working, pictures pictured) page {
+// areaPage is one area: what was decided, and every check behind it.
+func areaPage(b Book, d report.Decision, t titles, name string, pictures pictured) page {
 	rows := areaHead(b, d)
 	rows = append(rows, header("Check", "Asks", "Outcome", "Counts as", "Value", "Limit", "Unit",
-		"Reason", "Evidence", "Source", "Standing", "Worked out"))
+		"Reason", "Evidence", "Source", "Standing"))
 	head := len(rows)
 	for _, f := range d.Findings {
-		rows = append(rows, findingRow(f, t, w.Of(f.ID)))
+		rows = append(rows, findingRow(f, t))
 	}
 	v := verdict{d, head + 1, len(rows)}
 	rows[verdictRow-1].cells[0].formula = v.formula()
@@ -50,7 +47,7 @@ func areaHead(b Book, d report.Decision) []row {
 			look:  look{size: large, bold: true}, across: across,
 		}}},
 		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
-		{cells: []cell{{look: look{grey: true}, across: across}}},
+		{cells: []cell{{look: look{gray: true}, across: across}}},
 		{},
 	}
 	for _, e := range areaEntries(b, d) {
@@ -69,7 +66,7 @@ func areaEntries(b Book, d report.Decision) []entry {
 		{"In the way", []string{orElse(strings.Join(d.Blocking(), ", "), "nothing")}},
 		{"Size", []string{orElse(d.Area.Size.String(), "not recorded")}},
 		{"Stack", described(b.Job, d.Area)},
-		{"Lay on", []string{orElse(d.Area.LayOn.Written, "not recorded")}},
+		{"Install on", []string{orElse(d.Area.InstallOn.Written, "not recorded")}},
 		{"Good until", []string{goodUntil(d)}},
 		{"Target EMC", []string{target(d.Target)}},
 		{"Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}},
@@ -88,7 +85,7 @@ func entryRows(label string, lines []string, across int) []row {
 			label = ""
 		}
 		rows = append(rows, row{cells: []cell{
-			{value: label, look: look{grey: true}}, {value: s, across: across - 1},
+			{value: label, look: look{gray: true}}, {value: s, across: across - 1},
 		}})
 	}
 	return rows
@@ -97,7 +94,7 @@ func entryRows(label string, lines []string, across int) []row {
 // described is the stack with what the record says of each product.
 func described(j report.Job, a report.Area) []string {
 	lines := stack(a)
-	for i, id := range []string{a.Covering, a.Adhesive, a.Membrane} {
+	for i, id := range []string{a.Flooring, a.Adhesive, a.Membrane} {
 		at := slices.IndexFunc(j.Products, func(p report.Product) bool { return id != "" && evidence.Same(p.ID, id) })
 		if at < 0 {
 			continue
@@ -114,46 +111,25 @@ func described(j report.Job, a report.Area) []string {
 
 func target(t *report.Target) string {
 	if t == nil {
-		return "none: the covering is not wood, or its climate does not say enough"
+		return "none: the flooring is not wood, or its climate does not say enough"
 	}
 	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }
 
-func findingRow(f evidence.Finding, t titles, w live.Finding) row {
+func findingRow(f evidence.Finding, t titles) row {
 	id, outcome := text(f.ID), text(f.Outcome.String())
-	outcome.formula = w.Outcome.String()
 	id.look.bold, outcome.look.bold = true, true
 	cells := []cell{
-		id, text(f.Asks), outcome, text(counts(f.Deciding)), worked(figure(f.Value), w.Value), worked(figure(f.Limit), w.Limit), text(string(f.Unit)),
-		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)), text(workedOut(f, w)),
+		id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
+		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)),
 	}
 	if f.Blocks() {
 		cells[2].look.tone = orange
 	}
 	if f.Outcome == evidence.NotNeeded {
 		for i := range cells {
-			cells[i].look.grey, cells[i].look.bold = true, false
+			cells[i].look.gray, cells[i].look.bold = true, false
 		}
 	}
 	return row{cells: cells}
-}
-
-// worked is a figure as its formula gives it, shown with the places that the
-// judge wrote.
-func worked(c cell, by formula.Expr) cell {
-	if by.String() == "" {
-		return c
-	}
-	c.formula, c.value = by.String(), by.Value()
-	return c
-}
-
-func workedOut(f evidence.Finding, w live.Finding) string {
-	switch {
-	case f.Outcome == evidence.NotNeeded:
-		return ""
-	case w.Live:
-		return "by formula"
-	}
-	return "judged by firstboard, not recalculated"
 }

@@ -42,8 +42,8 @@ func sampleBlank() workbook.Blank {
 				field("Faces", number(report.Span{Least: bound(1), Most: bound(2), Whole: true})),
 				field("Placed on", report.Takes{Kind: report.DayField, Since: 1990, Until: 2199}),
 				field("Read at", report.Takes{Kind: report.ClockField, Until: 2199}),
-				field("Heat run from", report.Takes{Kind: report.ClockOrDayField, Until: 2199}),
-				field("Base", report.Takes{Words: []string{"slab", "wood"}}),
+				field("Heat on since", report.Takes{Kind: report.ClockOrDayField, Until: 2199}),
+				field("Substrate", report.Takes{Words: []string{"slab", "wood"}}),
 			}},
 		},
 	}
@@ -91,7 +91,7 @@ func TestBlankTablesHoldNothingButHeadersAndItems(t *testing.T) {
 	f := openedBlank(t)
 	for sheet, want := range map[string][][]string{
 		"Job":     {{"Item", "Entry"}, {"Job"}, {"Acceptance"}},
-		"Slab RH": {{"Area", "Hole", "Depth (in)", "RH (%)", "Limit (%)", "Faces", "Placed on", "Read at", "Heat run from", "Base"}},
+		"Slab RH": {{"Area", "Hole", "Depth (in)", "RH (%)", "Limit (%)", "Faces", "Placed on", "Read at", "Heat on since", "Substrate"}},
 	} {
 		rows, err := f.GetRows(sheet)
 		if err != nil {

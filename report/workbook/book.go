@@ -8,7 +8,6 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
-	"firstboard/report/workbook/live"
 )
 
 // Book is all that one workbook shows.
@@ -20,7 +19,7 @@ type Book struct {
 	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Decisions []report.Decision
-	Catalogue []report.Rule
+	Catalog   []report.Rule
 	Limits    []report.LimitLine
 	Cautions  []report.Caution
 }
@@ -78,11 +77,8 @@ func pages(b Book) []page {
 	t := title(b)
 	all := []page{decisionPage(b, t)}
 	plots := plot(b, t)
-	tables, workings := live.Tables(b.Tables, t.tables), []page{}
 	for i, d := range b.Decisions {
-		w := live.For(tables, b.Job, d, t.workings[i])
-		all = append(all, areaPage(b, d, t, t.areas[i], w, plots.of(i)))
-		workings = append(workings, workingPage(w))
+		all = append(all, areaPage(b, d, t, t.areas[i], plots.of(i)))
 	}
 	for i, table := range b.Tables {
 		if i != t.signed {
@@ -90,7 +86,6 @@ func pages(b Book) []page {
 		}
 	}
 	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
-	all = append(all, workings...)
 	if plots.widest > 0 {
 		all = append(all, plots.page())
 	}

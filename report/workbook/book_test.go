@@ -32,10 +32,10 @@ func sample() workbook.Book {
 	finding := evidence.Finding{
 		ID: "slab-rh", Asks: "does every hole meet the limit?", Deciding: true, Outcome: evidence.NotMet,
 		Value: "78.40", Limit: "75", Unit: evidence.RH, Reason: "hole H3 read 78.40 % RH; the limit is 75 % RH",
-		Cite: evidence.Cite{Source: "a data sheet, 2025", Standing: evidence.Maker}, Evidence: []evidence.Place{place("slab-rh.csv row 4")},
+		Cite: evidence.Cite{Source: "a data sheet, 2025", Standing: evidence.Manufacturer}, Evidence: []evidence.Place{place("slab-rh.csv row 4")},
 	}
 	wet := report.Decision{
-		Area:    report.Area{ID: "A/1", Name: "Hall", Covering: "TILE"},
+		Area:    report.Area{ID: "A/1", Name: "Hall", Flooring: "TILE"},
 		Verdict: evidence.NoGo, Why: evidence.OverLimit, Findings: []evidence.Finding{finding}, Conditions: []string{"provided it stays dry"},
 	}
 	dry := report.Decision{
@@ -51,7 +51,7 @@ func sample() workbook.Book {
 				{Number: 4, Cells: []report.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
 			},
 		}},
-		Decisions: []report.Decision{wet, dry}, Catalogue: []report.Rule{{ID: "slab-rh", Deciding: true}},
+		Decisions: []report.Decision{wet, dry}, Catalog: []report.Rule{{ID: "slab-rh", Deciding: true}},
 		Limits:   []report.LimitLine{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
 		Cautions: []report.Caution{{Heading: "Drilling", Sentences: []string{"Find the tendons first."}}},
 	}
@@ -129,7 +129,7 @@ func TestPropertiesComeFromTheJob(t *testing.T) {
 		t.Errorf("the properties are %+v", props)
 	}
 	if app, _ := f.GetAppProps(); app.Company != "Floors" || app.Application != b.Tool {
-		t.Errorf("the maker's properties are %+v", app)
+		t.Errorf("the manufacturer's properties are %+v", app)
 	}
 }
 

@@ -71,7 +71,7 @@ func largest(b Book, t titles, most int) page {
 
 func (t decisionTable) page() page {
 	rows := decisionHead(t.book)
-	rows = append(rows, header("Area", "Name, size and day of laying", "Stack", "Verdict", "Governing limit and worst reading",
+	rows = append(rows, header("Area", "Name, size and day of installing", "Stack", "Verdict", "Governing limit and worst reading",
 		"Tested", "Good until", "What stands in the way", "Conditions, settings and waivers"))
 	head := len(rows)
 	for i, d := range t.book.Decisions {
@@ -92,9 +92,9 @@ func (t decisionTable) page() page {
 func decisionHead(b Book) []row {
 	across := decisionColumns
 	rows := []row{
-		{cells: []cell{{value: "May the first board be laid here, yet?", look: look{size: large, bold: true}, across: across}}},
+		{cells: []cell{{value: "May the first board be installed here, yet?", look: look{size: large, bold: true}, across: across}}},
 		{cells: []cell{
-			{value: report.Tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{grey: true}, across: across - 4},
+			{value: report.Tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{gray: true}, across: across - 4},
 		}},
 	}
 	j := b.Job
@@ -104,12 +104,12 @@ func decisionHead(b Book) []row {
 		{"Prepared by", j.PreparedBy, "Acceptance", acceptance(j)},
 		{"Company", j.Company, "Agreed by", agreed(j)},
 		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
-		{"Catalogue", fmt.Sprintf("%d checks, version %.16s", len(b.Catalogue), b.Seal.Catalogue), "Seal", b.Seal.String()},
+		{"Catalog", fmt.Sprintf("%d checks, version %.16s", len(b.Catalog), b.Seal.Catalog), "Seal", b.Seal.String()},
 	} {
 		rows = append(rows, row{cells: []cell{
-			{value: e[0], look: look{grey: true}, across: 2},
+			{value: e[0], look: look{gray: true}, across: 2},
 			{value: orElse(e[1], "not recorded"), across: 3},
-			{value: e[2], look: look{grey: true}},
+			{value: e[2], look: look{gray: true}},
 			{value: orElse(e[3], "not recorded"), across: 3},
 		}})
 	}

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"strconv"
 	"strings"
 	"unicode"
 )
@@ -147,4 +148,15 @@ func fitted(paragraphs []string, width float64, most int, rest func(from int) st
 		}
 	}
 	return strings.Join(paragraphs, "\n")
+}
+
+// decimals are the places a number needs, six at most.
+func decimals(value any) int {
+	const most = 6
+	x, isNumber := value.(float64)
+	if !isNumber {
+		return 0
+	}
+	_, fraction, _ := strings.Cut(strings.TrimRight(strconv.FormatFloat(x, 'f', most, 64), "0"), ".")
+	return len(fraction)
 }

@@ -8,7 +8,7 @@ func listPage(name string, widths []float64, head row, rows []row) page {
 	return page{name: name, widths: widths, rows: numbered(rows), last: len(rows), head: 1, frozen: true}
 }
 
-// limitsPage lists every limit that was held against an area, in grey what
+// limitsPage lists every limit that was held against an area, in gray what
 // is none.
 func limitsPage(b Book, t titles) page {
 	var rows []row
@@ -28,15 +28,15 @@ func limitRow(l report.LimitLine, t titles) row {
 		cells[7] = t.lead(text(t.place(l.Place)), l.Place, placeWidth)
 	}
 	for i := range cells {
-		cells[i].look.grey = l.Limit == ""
+		cells[i].look.gray = l.Limit == ""
 	}
 	return row{cells: cells}
 }
 
-// checksPage is the catalogue: what every area is asked.
+// checksPage is the catalog: what every area is asked.
 func checksPage(b Book, t titles) page {
 	var rows []row
-	for _, r := range b.Catalogue {
+	for _, r := range b.Catalog {
 		id := text(r.ID)
 		id.look.bold = true
 		rows = append(rows, row{cells: []cell{

@@ -14,7 +14,7 @@ type look struct {
 	tone   tone
 	bold   bool
 	boxed  bool
-	grey   bool
+	gray   bool
 	link   bool
 	stands stand
 	top    bool // not at half height
@@ -52,7 +52,7 @@ const (
 
 // tone is the ground a cell stands on: blue for GO, orange for what stops an
 // area. Blue is dark with white letters and orange is light with black ones,
-// so that the two also differ without colour.
+// so that the two also differ without color.
 type tone int
 
 const (
@@ -84,7 +84,7 @@ func (l look) style() *excelize.Style {
 
 func (l look) heavy() bool { return l.bold || l.tone != plain }
 
-// alignment wraps texts and centres in height: what sticks to the line above
+// alignment wraps texts and centers in height: what sticks to the line above
 // it is hard to read in print.
 func (l look) alignment() *excelize.Alignment {
 	a := &excelize.Alignment{Vertical: "center", WrapText: l.form == general || l.form == literal, Horizontal: "left"}
@@ -113,7 +113,7 @@ func (l look) ink() string {
 	switch {
 	case l.tone == blue, l.tone == dark:
 		return "FFFFFF"
-	case l.grey:
+	case l.gray:
 		return "707070"
 	}
 	return "000000"

@@ -40,7 +40,7 @@ func (b *block) xExtent() extent { return b.extent(func(l line) stretch { return
 func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return l.y }) }
 
 // axes are the two sides of a picture, each from near its least value: only
-// counts begin at nought.
+// counts begin at zero.
 func (b *block) axes(room float64) (x, y axis) {
 	x, y = axis{title: b.picture.X}, axis{title: b.picture.Y, format: "General"}
 	switch b.picture.Shows {

@@ -74,7 +74,7 @@ func lined(width float64, ink, dash string) string {
 	if width == 0 {
 		return `<a:ln><a:noFill/></a:ln>`
 	}
-	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
+	return fmt.Sprintf(`<a:ln w="%d" cap="plainsawn">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
 }
 
 func escaped(s string) string {

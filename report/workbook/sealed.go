@@ -29,7 +29,7 @@ func sealedHead(b Book, t titles) []row {
 	for _, e := range [][3]string{
 		{"Seal", b.Seal.String()},
 		{"Made with", b.Seal.Tool},
-		{"Catalogue", b.Seal.Catalogue},
+		{"Catalog", b.Seal.Catalog},
 		{"Tables", b.Seal.Tables},
 		{"Findings", b.Seal.Findings},
 	} {
@@ -42,7 +42,7 @@ func sealedHead(b Book, t titles) []row {
 }
 
 func sealedEntry(label, entry, sheet string) row {
-	return row{cells: []cell{{value: label, look: look{grey: true}}, copiedText(entry), copiedText(sheet)}}
+	return row{cells: []cell{{value: label, look: look{gray: true}}, copiedText(entry), copiedText(sheet)}}
 }
 
 // copyRows are the lines of a table, several to a cell. What is too long for

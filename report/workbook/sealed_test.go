@@ -13,7 +13,7 @@ import (
 
 func TestTheSealStandsOnTheDecisionAndOnItsOwnSheet(t *testing.T) {
 	b := sample()
-	b.Seal = report.SealOf("firstboard 0", b.Catalogue, b.Tables, report.Answer{})
+	b.Seal = report.SealOf("firstboard 0", b.Catalog, b.Tables, report.Answer{})
 	f := opened(t, b)
 	for _, sheet := range []string{"Decision", "Sealed"} {
 		if _, seal := found(t, f, sheet, b.Seal.String()); len(seal) != 64 {

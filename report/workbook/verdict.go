@@ -18,7 +18,7 @@ type verdict struct {
 const (
 	overLimit   = string(evidence.NoGo) + ", " + evidence.OverLimit
 	notProven   = string(evidence.NoGo) + ", " + evidence.NotProven
-	underWaiver = string(evidence.NoGo) + ", laid under waiver"
+	underWaiver = string(evidence.NoGo) + ", installed under waiver"
 )
 
 // formula folds outcomes as the judge does: a waiver never changes a NO-GO.
@@ -77,7 +77,7 @@ func (v verdict) standing() (formula, value string) {
 	return fmt.Sprintf("IF(%s),%q,%q)", same, asJudged, changed), asJudged
 }
 
-// tints colour verdict and outcomes by what they give now.
+// tints color verdict and outcomes by what they give now.
 func (v verdict) tints() []tint {
 	outcomes := fmt.Sprintf("C%d:C%d", v.first, v.last)
 	stops := fmt.Sprintf(`AND($D%d="deciding",OR($C%d="not met",$C%d="not shown",$C%d="judge again"))`, v.first, v.first, v.first, v.first)

@@ -27,7 +27,7 @@ func TestVerdictsStandInWords(t *testing.T) {
 		}
 	}
 	area := fmt.Sprint(f.GetRows(f.GetSheetList()[1]))
-	for _, words := range []string{"slab-rh", "not met", "78.40", "slab-rh.csv row 4", "a data sheet, 2025", "maker"} {
+	for _, words := range []string{"slab-rh", "not met", "78.40", "slab-rh.csv row 4", "a data sheet, 2025", "manufacturer"} {
 		if !strings.Contains(area, words) {
 			t.Errorf("the area's sheet lacks %q", words)
 		}
@@ -38,7 +38,7 @@ func TestAVerdictUnderWaiverSaysSo(t *testing.T) {
 	b := sample()
 	b.Decisions[0].Waivers = []report.Waiver{{Check: "slab-rh", Role: "owner", Name: "Owner", Doubts: []string{"the limit is not theirs"}}}
 	page := fmt.Sprint(opened(t, b).GetRows("Decision"))
-	for _, words := range []string{"NO-GO, laid under waiver", "slab-rh is waived by Owner (owner)", "the limit is not theirs"} {
+	for _, words := range []string{"NO-GO, installed under waiver", "slab-rh is waived by Owner (owner)", "the limit is not theirs"} {
 		if !strings.Contains(page, words) {
 			t.Errorf("the decision page lacks %q", words)
 		}

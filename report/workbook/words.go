@@ -87,9 +87,9 @@ func tested(d report.Decision) string {
 }
 
 func named(a report.Area) []string {
-	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of laying recorded"}
-	if a.LayOn.Shown() {
-		lines[1] = "to be laid on " + a.LayOn.Written
+	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of installing recorded"}
+	if a.InstallOn.Shown() {
+		lines[1] = "to be installed on " + a.InstallOn.Written
 	}
 	if a.Name != "" {
 		lines = append([]string{a.Name}, lines...)
@@ -99,7 +99,7 @@ func named(a report.Area) []string {
 
 func stack(a report.Area) []string {
 	return []string{
-		"covering: " + orElse(a.Covering, "none named"),
+		"flooring: " + orElse(a.Flooring, "none named"),
 		"adhesive: " + orElse(a.Adhesive, "none named"),
 		"membrane: " + orElse(a.Membrane, "none named"),
 	}

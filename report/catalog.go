@@ -14,16 +14,16 @@ func Order() []string {
 	return []string{
 		"air-range", "air-held", "air-usual", "surface-dew",
 		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
-		"emission-dishes", "emission-time", "emission-rate", "slab-ph", "slab-cm", "other-tests", "scan-probed",
-		"heat-run", "heated-surface", "below-dry",
+		"mver-dishes", "mver-time", "mver-rate", "slab-ph", "slab-cm", "other-tests", "scan-probed",
+		"heat-run", "surface-max", "joists-dry",
 		"subfloor-count", "subfloor-mc", "subfloor-spots",
 		"flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady", "wood-difference",
 		"climate-range", "calibration", "probe-check", "reading-age",
 	}
 }
 
-// Catalogue is every check, in order, put to a site.
-func Catalogue() []evidence.Check[Site] {
+// Catalog is every check, in order, put to a site.
+func Catalog() []evidence.Check[Site] {
 	all := slices.Concat(
 		over(acclimate.Checks(), func(s Site) acclimate.Room { return s.Room }),
 		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
@@ -49,7 +49,7 @@ func over[T any](checks []evidence.Check[T], part func(Site) T) []evidence.Check
 // Rules are the checks as the outputs list them.
 func Rules() []Rule {
 	var rules []Rule
-	for _, c := range Catalogue() {
+	for _, c := range Catalog() {
 		rules = append(rules, Rule{ID: c.ID, Asks: c.Asks, Default: c.Default, Cite: c.Cite, Deciding: c.Deciding})
 	}
 	return rules
