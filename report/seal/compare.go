@@ -1,0 +1,239 @@
+package seal
+
+import (
+	"fmt"
+	"maps"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// Change is one thing that differs between a workbook and what firstboard would
+// write in its place: where, from what, to what.
+type Change struct {
+	Sheet, At string
+	From, To  string
+}
+
+// String is the change in words.
+func (c Change) String() string {
+	where := c.Sheet
+	if c.At != "" {
+		where += "!" + c.At
+	}
+	switch {
+	case c.From == "":
+		return where + ": was added: " + c.To
+	case c.To == "":
+		return where + ": is gone: " + c.From
+	}
+	return where + ": from " + c.From + " to " + c.To
+}
+
+// Differences are what differs from one workbook to another, sheet by sheet in
+// the order of the first. Stored results of formulas are compared where asked.
+// Sheets that only the second has are told apart.
+func Differences(was, now Content, results bool) (changes []Change, strange []string) {
+	byName := map[string]Sheet{}
+	for _, s := range now.Sheets {
+		byName[s.Name] = s
+	}
+	for _, s := range was.Sheets {
+		other, there := byName[s.Name]
+		delete(byName, s.Name)
+		if !there {
+			changes = append(changes, Change{Sheet: s.Name, From: "the sheet"})
+			continue
+		}
+		changes = append(changes, s.differences(other, results)...)
+	}
+	for _, s := range now.Sheets {
+		if _, ours := byName[s.Name]; ours {
+			strange = append(strange, s.Name)
+		}
+	}
+	if c, moved := order(was, now); moved {
+		changes = append(changes, c)
+	}
+	return append(changes, names(was, now)...), strange
+}
+
+// order tells whether the sheets that both have stand in another order.
+func order(was, now Content) (Change, bool) {
+	shared := func(a, b Content) []string {
+		var all []string
+		for _, s := range a.Sheets {
+			if slices.ContainsFunc(b.Sheets, func(o Sheet) bool { return o.Name == s.Name }) {
+				all = append(all, s.Name)
+			}
+		}
+		return all
+	}
+	a, b := shared(was, now), shared(now, was)
+	c := Change{Sheet: "the order of sheets", From: strings.Join(a, ", "), To: strings.Join(b, ", ")}
+	return c, !slices.Equal(a, b)
+}
+
+func names(was, now Content) []Change {
+	var changes []Change
+	for _, name := range slices.Sorted(maps.Keys(was.Names)) {
+		if was.Names[name] != now.Names[name] {
+			changes = append(changes, Change{"the name " + name, "", was.Names[name], now.Names[name]})
+		}
+	}
+	for _, name := range slices.Sorted(maps.Keys(now.Names)) {
+		if _, known := was.Names[name]; !known {
+			changes = append(changes, Change{"the name " + name, "", "", now.Names[name]})
+		}
+	}
+	return changes
+}
+
+func (s Sheet) differences(now Sheet, results bool) []Change {
+	var changes []Change
+	if s.State != now.State {
+		changes = append(changes, Change{s.Name, "", s.State, now.State})
+	}
+	changes = append(changes, s.cells(now, results)...)
+	for _, part := range []struct {
+		what     string
+		was, now []string
+	}{
+		{"hidden row", s.Rows, now.Rows},
+		{"hidden column", s.Columns, now.Columns},
+		{"merged cells", s.Merges, now.Merges},
+		{"", s.Marks, now.Marks},
+		{"", s.Margins, now.Margins},
+		{"", s.Drawn, now.Drawn},
+	} {
+		changes = append(changes, lists(s.Name, part.what, part.was, part.now)...)
+	}
+	return changes
+}
+
+// lists tells what only one of two lists has, each thing as often as it stands
+// there.
+func lists(sheet, what string, was, now []string) []Change {
+	count := map[string]int{}
+	for _, x := range was {
+		count[x]++
+	}
+	for _, x := range now {
+		count[x]--
+	}
+	var changes []Change
+	for _, x := range slices.Sorted(maps.Keys(count)) {
+		says := strings.TrimSpace(what + " " + x)
+		switch n := count[x]; {
+		case n > 0:
+			changes = append(changes, Change{Sheet: sheet, From: says})
+		case n < 0:
+			changes = append(changes, Change{Sheet: sheet, To: says})
+		}
+	}
+	return changes
+}
+
+func (s Sheet) cells(now Sheet, results bool) []Change {
+	var changes []Change
+	for _, at := range s.places(now) {
+		a, b := s.Cells[at], now.Cells[at]
+		if c, differs := a.difference(b, results); differs {
+			c.Sheet, c.At = s.Name, at
+			changes = append(changes, c)
+		}
+	}
+	return changes
+}
+
+// places are the cells that either sheet holds something in, row by row.
+func (s Sheet) places(now Sheet) []string {
+	all := map[string]bool{}
+	for at := range s.Cells {
+		all[at] = true
+	}
+	for at := range now.Cells {
+		all[at] = true
+	}
+	return slices.SortedFunc(maps.Keys(all), func(a, b string) int {
+		row, column := position(a)
+		row2, column2 := position(b)
+		if row != row2 {
+			return row - row2
+		}
+		return column - column2
+	})
+}
+
+func (c Cell) difference(now Cell, results bool) (Change, bool) {
+	switch {
+	case c.Formula != now.Formula:
+		return Change{From: c.says(), To: now.says()}, true
+	case c.Format != now.Format:
+		return Change{From: quote("shown with", c.Format), To: quote("shown with", now.Format)}, true
+	case c.Formula != "" && !results, c.same(now):
+		return Change{}, false
+	}
+	return Change{From: c.Value, To: now.Value}, true
+}
+
+func quote(what, s string) string {
+	if s == "" {
+		return what + " no words"
+	}
+	return what + " " + strconv.Quote(s)
+}
+
+func (c Cell) says() string {
+	if c.Formula != "" {
+		return "=" + c.Formula
+	}
+	return c.Value
+}
+
+// same says whether two cells hold the same: numbers to the 12 figures that
+// every program keeps.
+func (c Cell) same(now Cell) bool {
+	if c.Kind != now.Kind {
+		return false
+	}
+	if c.Value == now.Value {
+		return true
+	}
+	a, err := strconv.ParseFloat(c.Value, 64)
+	b, err2 := strconv.ParseFloat(now.Value, 64)
+	if c.Kind != "n" || err != nil || err2 != nil {
+		return false
+	}
+	return math.Abs(a-b) <= 1e-12*math.Max(math.Abs(a), math.Abs(b))
+}
+
+// Stored says whether the file stores the results of its formulas; a program
+// that writes formulas alone leaves them out.
+func (c Content) Stored() bool {
+	formulas, stored := 0, 0
+	for _, s := range c.Sheets {
+		for _, cell := range s.Cells {
+			if cell.Formula != "" {
+				formulas++
+				if cell.Kind != "" {
+					stored++
+				}
+			}
+		}
+	}
+	return formulas == 0 || stored*2 > formulas
+}
+
+// Tell is a list of changes in words, the first of many.
+func Tell(changes []Change, most int) []string {
+	var lines []string
+	for _, c := range changes[:min(len(changes), most)] {
+		lines = append(lines, c.String())
+	}
+	if n := len(changes) - most; n > 0 {
+		lines = append(lines, fmt.Sprintf("and %d more", n))
+	}
+	return lines
+}

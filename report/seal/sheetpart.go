@@ -1,0 +1,196 @@
+package seal
+
+import (
+	"encoding/xml"
+	"fmt"
+	"io"
+	"sort"
+	"strconv"
+	"strings"
+)
+
+// sheetReader reads one sheet, element by element.
+type sheetReader struct {
+	*book
+	Sheet
+	part   string
+	links  map[string]string
+	shared map[string]sharedFormula
+}
+
+type sharedFormula struct {
+	at, formula string
+}
+
+func (b *book) sheet(part string) (Sheet, error) {
+	links, err := b.links(part)
+	if err != nil {
+		return Sheet{}, err
+	}
+	r, err := b.open(part)
+	if err != nil {
+		return Sheet{}, err
+	}
+	defer r.Close()
+	s := sheetReader{book: b, part: part, links: links, shared: map[string]sharedFormula{}}
+	s.Cells = map[string]Cell{}
+	d := xml.NewDecoder(r)
+	for {
+		token, err := d.Token()
+		if err == io.EOF {
+			break
+		}
+		if err != nil {
+			return Sheet{}, fmt.Errorf("the part %s is damaged", part)
+		}
+		if start, ok := token.(xml.StartElement); ok {
+			if err := s.element(d, start); err != nil {
+				return Sheet{}, err
+			}
+		}
+	}
+	if err := s.comments(); err != nil {
+		return Sheet{}, err
+	}
+	sort.Strings(s.Marks)
+	sort.Strings(s.Merges)
+	sort.Strings(s.Drawn)
+	return s.Sheet, nil
+}
+
+func attribute(e xml.StartElement, name string) string {
+	for _, a := range e.Attr {
+		if a.Name.Local == name {
+			return a.Value
+		}
+	}
+	return ""
+}
+
+func (s *sheetReader) element(d *xml.Decoder, e xml.StartElement) error {
+	switch e.Name.Local {
+	case "row":
+		if gone(e, "ht") {
+			s.Rows = append(s.Rows, attribute(e, "r"))
+		}
+	case "col":
+		if gone(e, "width") {
+			s.Columns = append(s.Columns, attribute(e, "min")+" to "+attribute(e, "max"))
+		}
+	case "c":
+		return s.cell(d, e)
+	case "mergeCell":
+		s.Merges = append(s.Merges, attribute(e, "ref"))
+	case "conditionalFormatting":
+		return s.conditional(d, e)
+	case "dataValidation":
+		return s.inputCheck(d, e)
+	case "hyperlink":
+		to := attribute(e, "location") + s.links[attribute(e, "id")]
+		s.Marks = append(s.Marks, "link "+attribute(e, "ref")+" to "+normal(strings.TrimPrefix(to, "#")))
+	case "oddHeader", "oddFooter", "evenHeader", "evenFooter", "firstHeader", "firstFooter":
+		return s.margin(d, e)
+	case "drawing":
+		return s.drawing(s.links[attribute(e, "id")])
+	}
+	return nil
+}
+
+// gone says whether a row or a column shows nothing.
+func gone(e xml.StartElement, size string) bool {
+	hidden := attribute(e, "hidden")
+	if hidden == "1" || hidden == "true" {
+		return true
+	}
+	x, err := strconv.ParseFloat(attribute(e, size), 64)
+	return err == nil && x < 0.2
+}
+
+type cellPart struct {
+	Formula struct {
+		Shared string `xml:"si,attr"`
+		Kind   string `xml:"t,attr"`
+		Text   string `xml:",chardata"`
+	} `xml:"f"`
+	Value  *string  `xml:"v"`
+	Inline richText `xml:"is"`
+}
+
+func (s *sheetReader) cell(d *xml.Decoder, e xml.StartElement) error {
+	var p cellPart
+	if err := d.DecodeElement(&p, &e); err != nil {
+		return fmt.Errorf("the part %s is damaged", s.part)
+	}
+	at := attribute(e, "r")
+	c := Cell{Formula: normal(s.formula(at, p))}
+	if n, err := strconv.Atoi(attribute(e, "s")); err == nil && n < len(s.formats) {
+		c.Format = s.formats[n]
+	}
+	if err := s.value(&c, attribute(e, "t"), p); err != nil {
+		return err
+	}
+	if c != (Cell{}) {
+		s.Cells[at] = c
+	}
+	return nil
+}
+
+func (s *sheetReader) formula(at string, p cellPart) string {
+	f := p.Formula
+	if f.Kind != "shared" {
+		return f.Text
+	}
+	if f.Text != "" {
+		s.shared[f.Shared] = sharedFormula{at, f.Text}
+		return f.Text
+	}
+	from := s.shared[f.Shared]
+	if from.at == "" {
+		return "shared formula " + f.Shared
+	}
+	row, column := position(at)
+	row0, column0 := position(from.at)
+	return shifted(from.formula, row-row0, column-column0)
+}
+
+// position is the row and the column of a cell, from 1.
+func position(at string) (row, column int) {
+	n := strings.IndexAny(at, "0123456789")
+	if n < 0 {
+		return 0, 0
+	}
+	row, _ = strconv.Atoi(at[n:])
+	return row, columnNumber(at[:n])
+}
+
+func (s *sheetReader) value(c *Cell, kind string, p cellPart) error {
+	switch {
+	case kind == "inlineStr":
+		c.Kind, c.Value = "s", p.Inline.String()
+	case p.Value == nil:
+	case kind == "s":
+		n, err := strconv.Atoi(*p.Value)
+		if err != nil || n < 0 || n >= len(s.texts) {
+			return fmt.Errorf("the part %s refers to a text that is missing", s.part)
+		}
+		c.Kind, c.Value = "s", s.texts[n]
+	case kind == "str":
+		c.Kind, c.Value = "s", *p.Value
+	case kind == "b", kind == "e":
+		c.Kind, c.Value = kind, *p.Value
+	default:
+		c.Kind, c.Value = "n", *p.Value
+	}
+	if c.Kind == "s" {
+		if c.Value = seen(c.Value); c.Value == "" {
+			c.Kind = ""
+		}
+	}
+	return nil
+}
+
+// seen is a text as every program keeps it: lines end alike, and there are no
+// tabs and no spaces at its ends.
+func seen(s string) string {
+	return strings.TrimSpace(strings.NewReplacer("\r\n", "\n", "\r", "\n", "\t", " ", "_x000D_", "").Replace(s))
+}
