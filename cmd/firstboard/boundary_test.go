@@ -92,7 +92,7 @@ func slabBoundaries() []boundary {
 	return []boundary{
 		{"slab-rh", tile, nil, list("slab-rh:3:RH (%)"), "74.9 met; 75 met; 75.0 met; 75.1 not met; 75.00000000000001 not met"},
 		{"slab-wait", tile, nil, list("slab-rh:2:Read at"), "2026-03-03 07:59 not met; 2026-03-03 07:59:59 not met; 2026-03-03 08:00 met; 2026-03-03 08:01 met"},
-		{"slab-temp", "slab-glued-wood", nil, list("slab-rh:3:Temp (F)"), "59.9 not met; 60 met; 60.1 met; 79.9 met; 80.0 met; 80.1 not met"},
+		{"slab-temp", "slab-glue-down-wood", nil, list("slab-rh:3:Temp (F)"), "59.9 not met; 60 met; 60.1 met; 79.9 met; 80.0 met; 80.1 not met"},
 
 		// 40 % of 4 in, within 10 % of it (0.16 in); 20 %, within 1/8 in.
 		{"slab-depth", tile, nil, list("slab-rh:3:Depth (in)"), "1.43 not met; 1.44 met; 1.45 met; 1.75 met; 1.76 met; 1.77 not met"},
@@ -189,7 +189,7 @@ func woodBoundaries() []boundary {
 }
 
 func airBoundaries() []boundary {
-	const crawl, glued, tile = "wood-crawl", "slab-glued-wood", "slab-resilient"
+	const crawl, glued, tile = "wood-crawl", "slab-glue-down-wood", "slab-resilient"
 	const last = "air:8:"
 	celsius := join(list("air:1:Temp (F)=Temp (C)"), each("air:%d:Temp (C)=21", 2, 3, 4, 5, 6, 7, 8))
 	noBounds := list("products:2:Air temp min (F)=", "products:2:Air temp max (F)=")
@@ -230,7 +230,7 @@ func airBoundaries() []boundary {
 }
 
 func instrumentBoundaries() []boundary {
-	const crawl, glued, tile, over = "wood-crawl", "slab-glued-wood", "slab-resilient", "wood-over-slab"
+	const crawl, glued, tile, over = "wood-crawl", "slab-glue-down-wood", "slab-resilient", "wood-over-slab"
 	april := list("+air:2026-04-01 08:00,70,40,AL1", "surface:2:Read at=2026-04-01 08:00", "surface:3:Read at=2026-04-01 08:00")
 	covered := join(
 		list("areas:2:Install on=2026-04-06", "+air:2026-04-05 08:00,70,40,AL1", "surface:2:Read at=2026-04-05 08:00", "surface:3:Read at=2026-04-05 08:00"),

@@ -12,7 +12,7 @@ func TestGuardedBoundaries(t *testing.T) {
 }
 
 func guardedBoundaries() []boundary {
-	const tile, glued, crawl, heated = "slab-resilient", "slab-glued-wood", "wood-crawl", "heated-slab"
+	const tile, glued, crawl, heated = "slab-resilient", "slab-glue-down-wood", "wood-crawl", "heated-slab"
 	boards := each("wood:%d:Reading (%%)", 5, 6, 7)
 	oven := each("wood:%d:Method=oven-dry", 5, 6, 7)
 	subfloor := each("wood:%d:Reading (%%)", 8, 9, 10)

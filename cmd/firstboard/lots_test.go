@@ -93,7 +93,7 @@ func TestTimesThatCameTwice(t *testing.T) {
 
 // Laying may start on the last good day and not on the day after.
 func TestGoodUntilIsTheLastDay(t *testing.T) {
-	for _, base := range []string{"slab-resilient", "slab-glued-wood", "wood-crawl", "heated-slab", "wood-over-slab"} {
+	for _, base := range []string{"slab-resilient", "slab-glue-down-wood", "wood-crawl", "heated-slab", "wood-over-slab"} {
 		for day, want := range map[string]string{"2026-03-06": "GO", "2026-03-07": "NO-GO"} {
 			area := judgeBase(t, base, "areas:2:Install on="+day).Areas[0]
 			if area.Verdict != want {

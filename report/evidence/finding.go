@@ -103,8 +103,19 @@ func Count(n int, one, many string) string {
 // that is not met, else the first that is not shown, else the first.
 func Worst(findings ...Finding) Finding {
 	worst := worstOf(findings)
+	var rooms []Working
+	worst.Worked.Unusable = 0
 	for _, f := range findings {
-		worst.Worked = worst.Worked.and(f.Worked)
+		worst.Worked.Unusable += f.Worked.Unusable
+		switch {
+		case f.Worked.Room.Shown():
+			rooms = append(rooms, f.Worked.Room)
+		case f.Outcome == NotShown:
+			worst.Worked.Unusable++
+		}
+	}
+	if len(rooms) > 0 {
+		worst.Worked.Room = Lowest(rooms...)
 	}
 	return worst
 }

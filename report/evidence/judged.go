@@ -20,6 +20,15 @@ type Judged[T any] struct {
 // Rows before since (when not zero) are dropped, never the name. Things come
 // in the order a person lists them.
 func Latest[T any](rows []T, since time.Time, name func(T) string, at func(T) Time) []Judged[T] {
+	return Recent(rows, since, 0, name, at)
+}
+
+// Again is how long before a judged row another reading of the same thing
+// counts as well: reading again until it passes proves nothing.
+const Again = 24 * time.Hour
+
+// Recent is Latest with the rows up to so long before the latest one as well.
+func Recent[T any](rows []T, since time.Time, before time.Duration, name func(T) string, at func(T) Time) []Judged[T] {
 	var things []Judged[T]
 	index := map[string]int{}
 	for _, r := range rows {
@@ -36,7 +45,7 @@ func Latest[T any](rows []T, since time.Time, name func(T) string, at func(T) Ti
 		}
 	}
 	for i := range things {
-		things[i].Rows = latestRows(things[i].Rows, at)
+		things[i].Rows = latestRows(things[i].Rows, before, at)
 	}
 	slices.SortFunc(things, func(a, b Judged[T]) int { return Order(a.Name, b.Name) })
 	return things
@@ -53,9 +62,9 @@ func Last[T any](rows []T, at func(T) Time) Time {
 	return last
 }
 
-func latestRows[T any](rows []T, at func(T) Time) []T {
-	last := Last(rows, at)
-	return slices.DeleteFunc(rows, func(r T) bool { return at(r).Shown() && at(r).First.Before(last.First) })
+func latestRows[T any](rows []T, before time.Duration, at func(T) Time) []T {
+	from := Last(rows, at).First.Add(-before)
+	return slices.DeleteFunc(rows, func(r T) bool { return at(r).Shown() && at(r).First.Before(from) })
 }
 
 // Items are the judged values of things: one a row, made by measure, unusable
@@ -129,9 +138,24 @@ func (t Tally) Find(size Reading) Finding {
 	}
 	needed := t.Needed.Value.Ceil()
 	f.Outcome, f.Limit = Enough(usable, t.Unusable, needed), strconv.Itoa(needed)
-	f.Worked = AtLeastSo(CountOf(t.Unit, t.Counted...), t.Needed, 0)
+	f.Worked = t.worked()
 	f.Reason += fmt.Sprintf("; %s asked for on %s", Count(needed, "is", "are"), size)
 	return f
+}
+
+// worked is the count against the number needed: where only the unusable could
+// make it enough, they stand in the sum and leave it not shown.
+func (t Tally) worked() Worked {
+	w := AtLeastSo(CountOf(t.Unit, t.Counted...), t.Needed, 0)
+	switch {
+	case len(t.Counted)+t.Unusable == 0:
+		w.Room = Working{}
+	case t.Unusable > 0 && w.Room.Value.Sign() < 0:
+		w.Unusable = t.Unusable
+		unusable := Stated("unusable", Whole(t.Unusable), t.Unit)
+		w.Room = Less(Total(w.Value, unusable), t.Needed)
+	}
+	return w
 }
 
 // Enough answers a count: met if enough are usable; not shown if only the

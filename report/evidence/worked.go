@@ -25,18 +25,6 @@ func (w Worked) Outcome() Outcome {
 	return Met
 }
 
-// and joins the room of another part of the same question.
-func (w Worked) and(other Worked) Worked {
-	switch {
-	case !other.Room.Shown():
-	case !w.Room.Shown():
-		w.Room = other.Room
-	case other.Room.Value.Cmp(w.Room.Value) != 0:
-		w.Room = Lowest(w.Room, other.Room)
-	}
-	return w
-}
-
 // AtLeastSo is a figure that must reach another: a count, a number of hours.
 func AtLeastSo(value, least Working, unusable int) Worked {
 	return Worked{Value: value, Least: least, Room: Less(value, least), Unusable: unusable}
