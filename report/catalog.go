@@ -12,6 +12,7 @@ import (
 // Order is the order of the checks, everywhere.
 func Order() []string {
 	return []string{
+		"limits-known", "grade", "retarder", "slab-age",
 		"air-range", "air-held", "air-usual", "surface-dew",
 		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
 		"mver-dishes", "mver-time", "mver-rate", "slab-ph", "slab-cm", "other-tests", "scan-probed",
@@ -28,7 +29,7 @@ func Catalog() []evidence.Check[Site] {
 		over(acclimate.Checks(), func(s Site) acclimate.Room { return s.Room }),
 		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
 		over(wood.Checks(), func(s Site) wood.Floor { return s.Wood }),
-		[]evidence.Check[Site]{heatRun()},
+		[]evidence.Check[Site]{limitsKnown(), heatRun()},
 		instrumentChecks(),
 	)
 	order := Order()

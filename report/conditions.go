@@ -15,7 +15,6 @@ func (s Site) conditions() []string {
 			conditions = append(conditions, sentence)
 		}
 	}
-	glued := a.Installation == "" || a.Installation == "glue-down"
 	unexplained := 0
 	if s.Wood.NoFlooring == "" {
 		for _, lot := range s.Wood.Lots() {
@@ -23,7 +22,6 @@ func (s Site) conditions() []string {
 		}
 	}
 	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed")
-	add(glued && a.Substrate == onSlab && s.stack.blank(pHMin, pHMax), "no pH limit was looked up")
 	add(a.SlabKind == "on grade" && a.UnderSlab != "retarder", "no vapor retarder is known below: the reading speaks for its day")
 	add(a.HVAC == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
 	add(a.Substrate == onWood && a.Below == "", "what lies below was not recorded")

@@ -3,7 +3,6 @@ package report
 import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
-	"firstboard/slab"
 	"firstboard/wood"
 )
 
@@ -22,21 +21,57 @@ func (s stack) woodFlooring() bool {
 	return s.flooring != nil && (s.flooring.Kind == "solid wood" || s.flooring.Kind == "engineered wood" || s.flooring.Kind == "bamboo")
 }
 
+// limits resolves every kind of limit for the flooring system.
 func (s stack) limits(service []acclimate.Period) Limits {
-	return Limits{
-		AirTemp:    s.airTemp(),
-		AirRH:      s.airRH(service),
-		StatedTemp: s.stated(airTempMin, airTempMax),
-		StatedRH:   s.stated(airRHMin, airRHMax),
-		SlabRH:     evidence.AtMost(s.govern(slabRH, rule{slab.DefaultRH(), everyones, true, evidence.Stricter})),
-		MVER:       evidence.AtMost(s.govern(mver, rule{between: true, stricter: evidence.Stricter})),
-		PH:         s.both(pHMin, pHMax, true),
-		CM:         evidence.AtMost(s.govern(carbide, rule{between: true, stricter: evidence.Stricter})),
-		Subfloor:   evidence.AtMost(s.govern(subfloorMC, rule{wood.DefaultSubfloorMC(), floorings, false, evidence.Stricter})),
-		Flooring:   s.both(flooringMin, flooringMax, false),
-		Difference: evidence.AtMost(s.govern(difference, rule{s.usualDifference(), floorings, false, evidence.Stricter})),
-		SurfaceMax: evidence.AtMost(s.govern(surfaceTemp, rule{acclimate.DefaultSurfaceMax(), floorings, false, evidence.Stricter})),
+	var l Limits
+	for _, k := range LimitKinds() {
+		var usual evidence.Limit
+		if k.usual != nil {
+			usual = k.usual(s, service)
+		}
+		*k.inForce(&l) = s.limit(k, usual)
 	}
+	alone := stack{flooring: s.flooring}
+	l.StatedTemp, l.StatedRH = alone.limit(airTemp(), evidence.Limit{}), alone.limit(airRH(), evidence.Limit{})
+	return l
+}
+
+// limit is the limit in force, and why an end of it is not known where neither
+// a product nor the default gives one.
+func (s stack) limit(k LimitKind, usual evidence.Limit) evidence.Limit {
+	l := evidence.Limit{
+		Least: s.govern(k, k.Least, usual.Least, evidence.Higher),
+		Most:  s.govern(k, k.Most, usual.Most, evidence.Stricter),
+	}
+	if !l.Least.Shown() || !l.Most.Shown() {
+		l.Lack = usual.Lack
+	}
+	return l
+}
+
+// govern is the bound in force at one end: that of a membrane which lies
+// between, else the strictest that the flooring system brings, else the
+// default.
+func (s stack) govern(k LimitKind, end LimitColumn, usual evidence.Bound, stricter func(a, b evidence.Bound) evidence.Bound) evidence.Bound {
+	if end.Name == "" {
+		return usual
+	}
+	if k.Between && s.membrane != nil && end.Of(s.membrane).Number.Shown() {
+		return s.membrane.bound(end)
+	}
+	var best evidence.Bound
+	for _, p := range s.products() {
+		switch stated := end.Of(p); {
+		case stated.Number.Shown():
+			best = stricter(best, p.bound(end))
+		case stated.Blank() && (k.blanks == everyones || k.blanks == floorings && p == s.flooring):
+			best = stricter(best, usual)
+		}
+	}
+	if !best.Shown() {
+		return usual
+	}
+	return best
 }
 
 func (s stack) usualDifference() evidence.Bound {
@@ -44,38 +79,4 @@ func (s stack) usualDifference() evidence.Bound {
 		return wood.DefaultDifference(evidence.Reading{}, false)
 	}
 	return wood.DefaultDifference(s.flooring.FaceWidth, s.flooring.Kind == "solid wood")
-}
-
-func (s stack) both(low, high limitOf, between bool) evidence.Limit {
-	return evidence.Limit{
-		Least: s.govern(low, rule{between: between, stricter: evidence.Higher}),
-		Most:  s.govern(high, rule{between: between, stricter: evidence.Stricter}),
-	}
-}
-
-// stated is what the flooring alone states.
-func (s stack) stated(low, high limitOf) evidence.Limit {
-	alone := stack{flooring: s.flooring}
-	return alone.both(low, high, false)
-}
-
-func (s stack) airTemp() evidence.Limit {
-	usual := acclimate.UsualTemp(s.woodFlooring())
-	return evidence.Limit{
-		Least: s.govern(airTempMin, rule{fallback: usual.Least, stricter: evidence.Higher}),
-		Most:  s.govern(airTempMax, rule{fallback: usual.Most, stricter: evidence.Stricter}),
-	}
-}
-
-// airRH keeps the lack of a service climate only where an end needs it.
-func (s stack) airRH(service []acclimate.Period) evidence.Limit {
-	usual := acclimate.UsualRH(s.woodFlooring(), service)
-	l := evidence.Limit{
-		Least: s.govern(airRHMin, rule{fallback: usual.Least, stricter: evidence.Higher}),
-		Most:  s.govern(airRHMax, rule{fallback: usual.Most, stricter: evidence.Stricter}),
-	}
-	if !l.Least.Shown() || !l.Most.Shown() {
-		l.Lack = usual.Lack
-	}
-	return l
 }

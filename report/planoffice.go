@@ -54,9 +54,11 @@ func (s Site) lookUp() []string {
 	var all []string
 	for _, p := range s.stack.products() {
 		var columns []string
-		for _, c := range s.limitCells(p) {
-			if c.asked && c.of(p).Blank() {
-				columns = append(columns, c.column)
+		for _, k := range LimitKinds() {
+			for _, c := range k.Columns() {
+				if k.expected(s, p) && c.Of(p).Blank() {
+					columns = append(columns, c.Name)
+				}
 			}
 		}
 		if len(columns) == 0 {
@@ -69,36 +71,6 @@ func (s Site) lookUp() []string {
 		all = append(all, p.ID+" ("+sheet+"): "+strings.Join(columns, ", "))
 	}
 	return all
-}
-
-// limitCell is a column of limits, and whether it concerns a product here.
-type limitCell struct {
-	column string
-	of     limitOf
-	asked  bool
-}
-
-func (s Site) limitCells(p *Product) []limitCell {
-	covers := p == s.stack.flooring
-	bare := s.Area.Substrate == onSlab
-	overSlab, overWood := s.Area.Substrate != onWood, !bare
-	laysWood := covers && s.stack.woodFlooring()
-	return []limitCell{
-		{"Slab RH max", slabRH, overSlab},
-		{"MVER max", mver, overSlab},
-		{"CM max", carbide, overSlab},
-		{"pH min", pHMin, bare},
-		{"pH max", pHMax, bare},
-		{"Subfloor MC max", subfloorMC, covers && overWood},
-		{"Flooring MC min", flooringMin, laysWood},
-		{"Flooring MC max", flooringMax, laysWood},
-		{"Difference max", difference, laysWood && s.Wood.NoDifference == ""},
-		{"Air temp min", airTempMin, true},
-		{"Air temp max", airTempMax, true},
-		{"Air RH min", airRHMin, true},
-		{"Air RH max", airRHMax, true},
-		{"Surface temp max", surfaceTemp, covers && s.Room.NoHeat == ""},
-	}
 }
 
 // there is what the record holds already, in words: what was read and can

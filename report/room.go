@@ -23,7 +23,7 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 		func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
 	r.SurfaceMax = s.Limits.SurfaceMax
 	r.DewF, r.DewC = j.Settings.dewMargins()
-	r.NoDew, r.NoHeat = s.noDew(), s.unheated()
+	r.NoDew, r.NoHeat = s.noDew(), s.noSurfaces()
 	if s.Area.Substrate == onWood && !r.Wood {
 		r.NoHeld = "there is no slab to read, and the flooring is not wood"
 	}
@@ -45,6 +45,16 @@ func (s Site) noDew() string {
 		return ""
 	}
 	return "nothing is glued or spread on the base"
+}
+
+// noSurfaces says why surfaces need not be held against a highest temperature:
+// rows of any day make them needed.
+func (s Site) noSurfaces() string {
+	here := func(t acclimate.Surface) bool { return evidence.Same(t.Area, s.Area.ID) }
+	if s.Area.RadiantHeat == "yes" || slices.ContainsFunc(s.Job.Surfaces, here) {
+		return ""
+	}
+	return "the floor is not heated, and no surface was read"
 }
 
 // air are the rows of the area and of the whole site up to the day of installing.

@@ -107,29 +107,29 @@ func (s Site) slabNeeds(f *slab.Floor) {
 		f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none
 		return
 	}
-	if s.stack.states(mver, carbide) && !s.stack.states(slabRH) && len(f.Holes) == 0 {
-		f.NoHoles = "no product states a limit of relative humidity: the stack asks for " + s.askedInstead() + " instead"
+	if s.stack.states(mver(), carbide()) && !s.stack.states(slabRH()) && len(f.Holes) == 0 {
+		f.NoHoles = "no product states a limit of relative humidity: the flooring system asks for " + s.askedInstead() + " instead"
 	}
-	if !s.stack.states(mver) {
+	if !s.stack.states(mver()) {
 		f.NoDishes = "no product states a limit of moisture emission"
 	}
-	if !s.stack.states(carbide) {
+	if !s.stack.states(carbide()) {
 		f.NoCM = "no product states a carbide limit"
 	}
 	switch {
 	case s.Area.Substrate != onSlab:
 		f.NoPH = "the flooring is not installed on the slab itself"
-	case !s.stack.states(pHMin, pHMax):
+	case !s.stack.states(alkalinity()):
 		f.NoPH = "no product states a pH limit"
 	}
 }
 
 func (s Site) askedInstead() string {
 	var tests []string
-	if s.stack.states(mver) {
+	if s.stack.states(mver()) {
 		tests = append(tests, "the emission test")
 	}
-	if s.stack.states(carbide) {
+	if s.stack.states(carbide()) {
 		tests = append(tests, "the carbide test")
 	}
 	return evidence.List(tests)
