@@ -21,13 +21,14 @@ type Field struct {
 
 // Takes is what may be entered in a field.
 type Takes struct {
-	Kind  FieldKind
-	Words []string // the only ones it takes; nil for any
-	Of    string   // the table whose first column lists what it may name
-	Span  Span     // of a number
-	None  bool     // the word none as well as a number
-	Since int      // the first year of a day or a clock time, 0 for any
-	Until int      // and the last
+	Kind    FieldKind
+	Words   []string // the only ones it takes; nil for any
+	Several bool     // of the words, with commas between them
+	Of      string   // the table whose first column lists what it may name
+	Span    Span     // of a number
+	None    bool     // the word none as well as a number
+	Since   int      // the first year of a day or a clock time, 0 for any
+	Until   int      // and the last
 }
 
 // FieldKind is the kind of entry that a field takes.

@@ -41,7 +41,7 @@ func (s Site) items(d Decision) []Item {
 		item("when the slab was placed and enclosed", "RBK; Australian practice", read,
 			a.PlacedOn.Shown() && a.EnclosedOn.Shown(), "Areas: Placed on and Enclosed on"),
 		item("what the slab is made of, what lies under it, heating", "RBK", read,
-			a.MadeOf != "" && a.UnderSlab != "" && a.RadiantHeat != "", "Areas: Made of, Under slab and RadiantHeat"),
+			a.MadeOf != "" && a.UnderSlab != "" && a.RadiantHeat != "", "Areas: Made of, Under slab and Radiant heat"),
 		item("when each hole was sealed and read", "ASTM F2170", read,
 			every(func(h slab.Hole) bool { return h.SealedAt.Shown() && h.ReadAt.Shown() }), "Slab RH: Sealed at and Read at"),
 		item("humidity and temperature in each hole", "ASTM F2170", read,
@@ -50,7 +50,7 @@ func (s Site) items(d Decision) []Item {
 			d.outcome("air-held") == evidence.Met, "Air: see the check air-held"),
 		item("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(), "Instruments: Make and model, Serial, Calibrated on, Certificate"),
 		item("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(), "Products: Data sheet"),
-		item("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Paper"),
+		item("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Document"),
 		item("the uncertainty of measurement", "Hus AMA 98", read, s.uncertaintyStated(), "Instruments: Uncertainty"),
 		item("that results hold only for the time and places tested", "ASTM F2170 5.3; CRI", read, true, ""),
 		item("pH and how the surface was cleaned", "ASTM F710; CRI", read, len(s.Slab.PHs) > 0, "Slab pH"),
@@ -111,6 +111,6 @@ func (s Site) sheetsNamed() bool {
 
 func (s Site) papersNamed() bool {
 	return !slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
-		return evidence.Same(o.Area, s.Area.ID) && o.Decision == "waive" && o.Paper == ""
+		return evidence.Same(o.Area, s.Area.ID) && o.Decision == "waive" && o.Document == ""
 	})
 }

@@ -56,7 +56,8 @@ type Area struct {
 	SlabKind      string
 	MadeOf        string
 	UnderSlab     string
-	ExteriorWalls evidence.Reading
+	ExteriorWalls evidence.Reading // how many
+	Zone          string           // areas on one pour that share their slab tests
 	PlacedOn      evidence.Date
 	EnclosedOn    evidence.Date
 	RadiantHeat   string
@@ -71,7 +72,7 @@ type Area struct {
 	Climate       string
 	CoveredOn     evidence.Date
 	InstallOn     evidence.Date
-	Run           evidence.Reading
+	AcrossBoards  evidence.Reading // width of the room across the boards
 	Place         evidence.Place
 }
 
@@ -89,6 +90,7 @@ func (s Stated) Blank() bool { return !s.None && !s.Number.Shown() }
 type Product struct {
 	ID, Kind, Description string
 	Species, Cut          string
+	BelowGrade            string // whether it may be installed there
 	FaceWidth, Thickness  evidence.Reading
 
 	SlabRH, MVER, CM       Stated
@@ -119,11 +121,11 @@ type InstrumentCheck struct {
 // Event is something that happened to an area, or to the whole site where
 // Area is blank.
 type Event struct {
-	Area  string
-	At    evidence.Time
-	What  string
-	Words string
-	Place evidence.Place
+	Area    string
+	At      evidence.Time
+	What    string
+	Remarks string
+	Place   evidence.Place
 }
 
 // Photo names a picture of an area.
@@ -140,6 +142,7 @@ type SignOff struct {
 	At               evidence.Time
 	Decision         string
 	Waives           []string
-	Paper, Words     string
+	Document         string
+	Remarks          string
 	Place            evidence.Place
 }

@@ -115,7 +115,7 @@ func (m *manufacturer) start() {
 }
 
 func (m *manufacturer) instrument(id, kind string, u float64) {
-	i := evidence.Instrument{ID: id, Kind: kind, CalibratedOn: day(installed - 200), DueOn: day(installed + 100)}
+	i := evidence.Instrument{ID: id, Kinds: []string{kind}, CalibratedOn: day(installed - 200), DueOn: day(installed + 100)}
 	if u > 0 {
 		i.Uncertainty = num(u, evidence.None)
 	}
@@ -130,7 +130,7 @@ func products() []report.Product {
 		{ID: "ENG", Kind: "engineered wood", Species: "white oak", FaceWidth: num(6, evidence.Inch), SlabRH: none(), FlooringMin: says(5, mc), FlooringMax: says(9.5, mc), AirRHMin: says(30, rh), AirRHMax: says(55, rh), DataSheet: "Plank"},
 		{ID: "STRIP", Kind: "solid wood", Species: "red oak", FaceWidth: num(2.25, evidence.Inch), FlooringMin: says(5, mc), FlooringMax: says(10, mc), DataSheet: "Strip"},
 		{ID: "ENGF", Kind: "engineered wood", Species: "white oak", SurfaceTemp: says(82, f), AirTempMin: says(62, f)},
-		{ID: "CARPET", Kind: "textile", SlabRH: says(80, rh)},
+		{ID: "CARPET", Kind: "carpet", SlabRH: says(80, rh)},
 		{ID: "GLUE", Kind: "adhesive", SlabRH: says(85, rh), PHMax: says(11, evidence.PH)},
 		{ID: "MEM", Kind: "membrane", SlabRH: says(90, rh), DataSheet: "Membrane"},
 		{ID: "SEAL", Kind: "membrane", SlabRH: none(), DataSheet: "Sealing membrane"},

@@ -75,7 +75,7 @@ func TestOtherAreasChangeNothing(t *testing.T) {
 func sharesProbe(j report.Job, area string) bool {
 	for _, h := range j.Holes {
 		for _, o := range j.Holes {
-			if h.Area == area && o.Area != area && evidence.Same(h.Instrument, o.Instrument) && j.Instruments[evidence.Key(h.Instrument)].Kind == evidence.SingleUse {
+			if h.Area == area && o.Area != area && evidence.Same(h.Instrument, o.Instrument) && j.Instruments[evidence.Key(h.Instrument)].Has(evidence.SingleUse) {
 				return true
 			}
 		}

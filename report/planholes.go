@@ -71,10 +71,11 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 
 // probeItems are what probe-check weighs of a row.
 func (p *planner) probeItems(h slab.Hole) []evidence.Item {
-	switch meter, _ := p.Job.Instruments.Find(h.Instrument); meter.Kind {
-	case evidence.Probe:
+	meter, _ := p.Job.Instruments.Find(h.Instrument)
+	switch {
+	case meter.Has(evidence.Probe):
 		return p.checked("hole "+h.Hole, h, meter)
-	case evidence.SingleUse:
+	case meter.Has(evidence.SingleUse):
 		return []evidence.Item{p.usedOnce("hole "+h.Hole, h, meter)}
 	}
 	return nil

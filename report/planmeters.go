@@ -125,7 +125,7 @@ func (p *planner) probesUsed(once asker) {
 // whole, in words.
 func (p *planner) checksLacking(h slab.Hole) []string {
 	meter, _ := p.Job.Instruments.Find(h.Instrument)
-	if meter.Kind != evidence.Probe {
+	if !meter.Has(evidence.Probe) {
 		return nil
 	}
 	var all []string

@@ -43,7 +43,7 @@ func aWoodMeter() tool {
 func (p *planner) metersOf(t tool) []evidence.Instrument {
 	var all []evidence.Instrument
 	for _, m := range p.Job.Instruments {
-		if slices.Contains(t.kinds, m.Kind) {
+		if slices.ContainsFunc(t.kinds, m.Has) {
 			all = append(all, m)
 		}
 	}

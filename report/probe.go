@@ -24,9 +24,9 @@ func probeCheck(s Site) evidence.Finding {
 			switch {
 			case !listed:
 				items = append(items, evidence.Item{Name: name, Limit: probeLife(), Lack: "no instrument named", Place: h.Place})
-			case meter.Kind == evidence.Probe:
+			case meter.Has(evidence.Probe):
 				items = append(items, s.checked(name, h, meter)...)
-			case meter.Kind == evidence.SingleUse:
+			case meter.Has(evidence.SingleUse):
 				items = append(items, s.usedOnce(name, h, meter))
 			default:
 				wrong = notAProbe(wrong, name, h, meter)
@@ -42,8 +42,8 @@ func probeCheck(s Site) evidence.Finding {
 func notAProbe(wrong evidence.Finding, name string, h slab.Hole, meter evidence.Instrument) evidence.Finding {
 	if wrong.Outcome != evidence.NotMet {
 		wrong = evidence.Finding{
-			Outcome: evidence.NotMet, Value: meter.Kind, Limit: evidence.Probe,
-			Reason: fmt.Sprintf("%s was read with %s, which is listed as %q and not as a probe of relative humidity", name, meter.ID, meter.Kind),
+			Outcome: evidence.NotMet, Value: strings.Join(meter.Kinds, ", "), Limit: evidence.Probe,
+			Reason: fmt.Sprintf("%s was read with %s, which is listed as %q and not as a probe of relative humidity", name, meter.ID, strings.Join(meter.Kinds, ", ")),
 		}
 	}
 	wrong.Evidence = append(wrong.Evidence, h.Place)

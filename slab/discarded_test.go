@@ -35,7 +35,7 @@ func TestDiscardedHoleNeedsAReplacement(t *testing.T) {
 		f := slab.Floor{
 			RH: evidence.AtMost(slab.DefaultRH()), Holes: []slab.Hole{good, out},
 			Acceptance:  evidence.Acceptance{Guarded: c.guarded},
-			Instruments: evidence.Instruments{"rp1": {ID: "RP1", Kind: evidence.Probe}},
+			Instruments: evidence.Instruments{"rp1": {ID: "RP1", Kinds: []string{evidence.Probe}}},
 		}
 		for _, check := range slab.Checks() {
 			if check.ID != "slab-rh" {

@@ -1,10 +1,12 @@
 package evidence
 
+import "slices"
+
 // Instrument is a meter of the record, with what is known of its calibration
 // and its expanded uncertainty (k = 2), in the unit of its readings.
 type Instrument struct {
 	ID              string
-	Kind            string
+	Kinds           []string // of a meter that does several, each
 	Model           string
 	Serial          string
 	CalibratedOn    Date
@@ -14,6 +16,9 @@ type Instrument struct {
 	UncertaintyTemp Reading
 	Place           Place
 }
+
+// Has says whether the instrument is of a kind.
+func (i Instrument) Has(kind string) bool { return slices.Contains(i.Kinds, kind) }
 
 // Instruments are a record's instruments by the key of their name.
 type Instruments map[string]Instrument
@@ -31,7 +36,12 @@ const (
 	AirMeter  = "air"
 	Surface   = "surface"
 	PinMeter  = "pin"
+	Pinless   = "pinless"
 	OvenMeter = "oven"
+	Balance   = "balance"
+	PHMeter   = "pH"
+	CMMeter   = "CM"
+	AnyMeter  = "other"
 )
 
 // U is the uncertainty of a reading of the named instrument, in the unit of
@@ -44,12 +54,12 @@ func (in Instruments) U(id string, unit Unit) *Uncertainty {
 	if meter.Uncertainty.Shown() {
 		return Within(meter.Uncertainty.Exact())
 	}
-	switch meter.Kind {
-	case Probe, SingleUse, AirMeter, PinMeter:
+	switch {
+	case meter.Has(Probe), meter.Has(SingleUse), meter.Has(AirMeter), meter.Has(PinMeter):
 		return Within(Whole(2))
-	case Surface:
+	case meter.Has(Surface):
 		return Within(ConvertSpan(Whole(2), Fahrenheit, unit))
-	case OvenMeter:
+	case meter.Has(OvenMeter):
 		return Within(Ratio(1, 5))
 	}
 	return &Uncertainty{}
@@ -58,8 +68,8 @@ func (in Instruments) U(id string, unit Unit) *Uncertainty {
 // USurface is U for a surface's temperature: an instrument that reads humidity
 // states that of its temperatures apart.
 func (in Instruments) USurface(id string, unit Unit) *Uncertainty {
-	switch meter, _ := in.Find(id); meter.Kind {
-	case Probe, SingleUse, AirMeter:
+	meter, _ := in.Find(id)
+	if meter.Has(Probe) || meter.Has(SingleUse) || meter.Has(AirMeter) {
 		return in.UTemp(id, unit)
 	}
 	return in.U(id, unit)
@@ -72,7 +82,7 @@ func (in Instruments) UTemp(id string, unit Unit) *Uncertainty {
 	switch {
 	case meter.UncertaintyTemp.Shown():
 		return Within(ConvertSpan(meter.UncertaintyTemp.Exact(), meter.UncertaintyTemp.Unit, unit))
-	case meter.Kind == AirMeter:
+	case meter.Has(AirMeter):
 		return Within(ConvertSpan(Whole(1), Fahrenheit, unit))
 	}
 	return &Uncertainty{}

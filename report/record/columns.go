@@ -34,6 +34,24 @@ func name[T any](title string, field func(*T) *string) column[T] {
 	}}
 }
 
+// identifiers is a column of identifiers with commas between them.
+func identifiers[T any](title string, field func(*T) *[]string) column[T] {
+	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+		*field(row) = entries(words(c))
+	}}
+}
+
+// entries are the parts of an entry that commas part, without blank ones.
+func entries(s string) []string {
+	var all []string
+	for _, part := range strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' }) {
+		if part = evidence.Tidy(part); part != "" {
+			all = append(all, part)
+		}
+	}
+	return all
+}
+
 // listed is a column of identifiers that each name a row of its own table.
 func listed[T any](title string, in func(*decoder) *index, field func(*T) *string) column[T] {
 	col := name(title, field)

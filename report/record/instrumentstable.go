@@ -7,8 +7,8 @@ import (
 
 func instrumentKinds() []string {
 	return []string{
-		evidence.Probe, evidence.SingleUse, evidence.AirMeter, "surface", "pin",
-		"pinless", "oven", "balance", "pH", "CM", "other",
+		evidence.Probe, evidence.SingleUse, evidence.AirMeter, evidence.Surface, evidence.PinMeter,
+		evidence.Pinless, evidence.OvenMeter, evidence.Balance, evidence.PHMeter, evidence.CMMeter, evidence.AnyMeter,
 	}
 }
 
@@ -18,7 +18,7 @@ func instrumentsTable() table[evidence.Instrument] {
 		name: "Instruments",
 		columns: []column[meter]{
 			listed("Instrument", func(d *decoder) *index { return &d.instruments }, func(m *meter) *string { return &m.ID }).always(),
-			word("Kind", instrumentKinds(), func(m *meter) *string { return &m.Kind }).always(),
+			kinds(func(m *meter) *[]string { return &m.Kinds }).always(),
 			text("Make and model", func(m *meter) *string { return &m.Model }),
 			text("Serial", func(m *meter) *string { return &m.Serial }),
 			date("Calibrated on", since90, func(m *meter) *evidence.Date { return &m.CalibratedOn }),
@@ -49,6 +49,21 @@ func checksTable() table[report.InstrumentCheck] {
 	}
 }
 
+// kinds is the column of what a meter reads: several for one that does several.
+func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrument] {
+	takes := report.Takes{Words: instrumentKinds(), Several: true}
+	return column[evidence.Instrument]{name: "Kind", takes: takes, read: func(d *decoder, c *report.Cell, m *evidence.Instrument) {
+		for _, typed := range entries(words(c)) {
+			kind, complaint := oneOf(typed, instrumentKinds())
+			if complaint != "" {
+				d.fault("%s", complaint)
+				continue
+			}
+			*field(m) = append(*field(m), kind)
+		}
+	}}
+}
+
 // checked is a column of numbers in the unit of the row's instrument: no
 // fractions of one where that reads RH.
 func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
@@ -56,11 +71,10 @@ func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading
 	return column[report.InstrumentCheck]{name: title, takes: takes, rule: anything, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
 		named := d.typed("Instrument")
 		meter, _ := d.job.Instruments.Find(words(&named))
-		switch meter.Kind {
-		case evidence.Probe, evidence.SingleUse, evidence.AirMeter:
-			*field(row) = d.number(c, fraction)
-		default:
-			*field(row) = d.number(c, anything)
+		rule := anything
+		if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
+			rule = fraction
 		}
+		*field(row) = d.number(c, rule)
 	}}
 }

@@ -39,6 +39,7 @@ func holeNotes() map[string]note {
 	return map[string]note{
 		"Hole":             {says: "your name for the hole; each reading of it is a row", example: "H1"},
 		"To exterior wall": {says: "from the hole to the nearest one", example: "2.5", metric: "0.8"},
+		"Wall":             {says: "which exterior wall that is, by a name of yours; two with a comma in a corner", example: "north"},
 		"Thickness":        {says: "of the slab at the hole; blank is that of the area", example: "5", metric: "125"},
 		"Depth":            {says: "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces (ASTM F2170, published)", example: "2", metric: "50"},
 		"Sealed at":        {says: "day and time the hole was lined and sealed", example: "2026-02-27 10:15"},
@@ -102,10 +103,10 @@ func scanNotes() map[string]note {
 
 func eventNotes() map[string]note {
 	return map[string]note{
-		"Area":  {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
-		"At":    {says: "day and time it happened", example: "2026-02-12 11:30"},
-		"What":  {says: "what happened; wetted starts the tests anew", example: "other"},
-		"Words": {says: "what happened, in words", example: "building closed in"},
+		"Area":    {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+		"At":      {says: "day and time it happened", example: "2026-02-12 11:30"},
+		"What":    {says: "what happened; water starts the tests anew", example: "other"},
+		"Remarks": {says: "what happened, in words", example: "building closed in"},
 	}
 }
 
@@ -124,7 +125,7 @@ func signOffNotes() map[string]note {
 		"At":       {says: "day and time of signing", example: "2026-03-04 17:35"},
 		"Decision": {says: "accept or refuse the area, or waive checks", example: "accept"},
 		"Waives":   {says: "ids of the checks that are waived", example: ""},
-		"Paper":    {says: "where the signature itself is kept", example: "form F-12"},
-		"Words":    {says: "what was agreed", example: "read with the tester on site"},
+		"Document": {says: "where the signature itself is kept", example: "form F-12"},
+		"Remarks":  {says: "what was agreed", example: "read with the tester on site"},
 	}
 }

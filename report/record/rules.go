@@ -18,6 +18,9 @@ func notNegative(evidence.Unit) report.Span { return report.Span{Least: bound64(
 
 func aboveZero(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Above: true} }
 
+// count is the rule of a whole number from 0 up.
+func count(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Whole: true} }
+
 func oneOrTwo(evidence.Unit) report.Span {
 	return report.Span{Least: bound64(1), Most: bound64(2), Whole: true}
 }
@@ -61,8 +64,10 @@ func outside(s report.Span, x decimal.Decimal, percent bool) string {
 	switch {
 	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
 		return fmt.Sprintf("looks like a fraction of one; write %s", x.Shift(2))
-	case s.Whole && (low || high || !x.IsInteger()):
-		return "is not a number of faces; write 1 or 2"
+	case s.Whole && s.Most.Valid && (low || high || !x.IsInteger()):
+		return fmt.Sprintf("is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
+	case s.Whole && (low || !x.IsInteger()):
+		return "is not a count; write a whole number: 0, 1, 2 and so on"
 	case s.Most.Valid && (low || high):
 		return fmt.Sprintf("is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case low && s.Above:

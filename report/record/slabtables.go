@@ -19,6 +19,7 @@ func slabRHTable() table[slab.Hole] {
 			number("X", feet(), anything, func(h *hole) *evidence.Reading { return &h.X }),
 			number("Y", feet(), anything, func(h *hole) *evidence.Reading { return &h.Y }),
 			number("To exterior wall", feet(), notNegative, func(h *hole) *evidence.Reading { return &h.ToWall }),
+			identifiers("Wall", func(h *hole) *[]string { return &h.Walls }),
 			number("Thickness", inches(), aboveZero, func(h *hole) *evidence.Reading { return &h.Thickness }),
 			number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
 			clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),

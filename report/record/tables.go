@@ -39,7 +39,7 @@ func humidity() rule { return percents(100) }
 func moisture() rule { return percents(200) }
 func acidity() rule  { return within(0, 14) }
 
-// The products a stack may be made of.
+// The products a flooring system may be made of.
 func floorings() []string {
-	return []string{"solid wood", "engineered wood", "bamboo", "laminate", "resilient", "textile"}
+	return []string{"solid wood", "engineered wood", "bamboo", "laminate", "resilient", "carpet"}
 }

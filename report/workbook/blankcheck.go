@@ -58,6 +58,9 @@ func inputCheck(f report.Field, first string) *excelize.DataValidation {
 	switch {
 	case t.Words != nil:
 		check.Type, check.Formula1 = "list", `"`+strings.Join(t.Words, ",")+`"`
+		if t.Several {
+			style = excelize.DataValidationErrorStyleWarning
+		}
 	case t.Of != "":
 		// Tables may be filled in any order, so a name that is not listed yet passes.
 		check.Type, check.Formula1 = "list", fmt.Sprintf("%s!$A$2:$A$500", t.Of)

@@ -38,6 +38,8 @@ func warning(t report.Takes) string {
 // allowance is what a field takes, in sentences.
 func allowance(t report.Takes) []string {
 	switch n := len(t.Words); {
+	case t.Several:
+		return []string{"One or more, with commas, of " + strings.Join(t.Words[:n-1], ", ") + " and " + t.Words[n-1] + "."}
 	case n > 0:
 		return []string{"Choose " + strings.Join(t.Words[:n-1], ", ") + " or " + t.Words[n-1] + "."}
 	case t.Kind == report.NumberField:
@@ -55,6 +57,8 @@ func allowance(t report.Takes) []string {
 func numberAllowance(t report.Takes) []string {
 	s := "A number"
 	switch {
+	case t.Span.Whole && !t.Span.Most.Valid:
+		s = "A whole number from " + t.Span.Least.Decimal.String() + " up"
 	case t.Span.Whole:
 		s = "A whole number from " + t.Span.Least.Decimal.String() + " to " + most(t.Span)
 	case t.Span.Most.Valid:

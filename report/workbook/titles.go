@@ -127,6 +127,6 @@ const signOffName = "Sign-off"
 func signOffHeader() report.Table {
 	return report.Table{
 		Name:   signOffName,
-		Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Paper", "Words"},
+		Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Document", "Remarks"},
 	}
 }
