@@ -9,6 +9,7 @@ import (
 // Decision is what firstboard says of one area.
 type Decision struct {
 	Area       Area
+	Site       Site // the subjects that were judged
 	Verdict    evidence.Verdict
 	Why        string // empty for a GO
 	Findings   []evidence.Finding

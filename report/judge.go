@@ -9,14 +9,15 @@ import (
 // Judge decides every area of a job, each by itself.
 func Judge(j Job) []Decision {
 	var decisions []Decision
+	record := j.byArea()
 	for _, a := range j.Areas {
-		decisions = append(decisions, j.site(a).decide())
+		decisions = append(decisions, j.siteOf(a, record).decide())
 	}
 	return decisions
 }
 
 func (s Site) decide() Decision {
-	d := Decision{Area: s.Area, Conditions: s.conditions(), Target: s.target()}
+	d := Decision{Area: s.Area, Site: s, Conditions: s.conditions(), Target: s.target()}
 	for _, c := range Catalog() {
 		d.Findings = append(d.Findings, c.Find(s))
 	}

@@ -4,10 +4,10 @@ import "firstboard/report/evidence"
 
 // LimitLines are the limits in force for every area, whose they are, where
 // they were typed, and what was looked up and not used.
-func LimitLines(j Job) []LimitLine {
+func LimitLines(all []Decision) []LimitLine {
 	var lines []LimitLine
-	for _, a := range j.Areas {
-		lines = append(lines, j.site(a).limitLines()...)
+	for _, d := range all {
+		lines = append(lines, d.Site.limitLines()...)
 	}
 	return lines
 }

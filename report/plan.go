@@ -47,9 +47,8 @@ type Missing struct {
 // Plans are the plans of all areas of a job.
 func Plans(j Job) []Plan {
 	var plans []Plan
-	for _, a := range j.Areas {
-		s := j.site(a)
-		plans = append(plans, s.plan(s.decide()))
+	for _, d := range Judge(j) {
+		plans = append(plans, d.Site.plan(d))
 	}
 	return plans
 }

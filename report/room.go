@@ -19,7 +19,7 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 		Held: j.Settings.HeldConditions, Gap: j.Settings.LargestAirGap, Excursion: j.Settings.AirExcursion,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	r.Surfaces = slices.DeleteFunc(of(j.Surfaces, s.Area.ID, func(t acclimate.Surface) string { return t.Area }),
+	r.Surfaces = slices.DeleteFunc(slices.Clone(s.record.surfaces[evidence.Key(s.Area.ID)]),
 		func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
 	r.SurfaceMax = s.Limits.SurfaceMax
 	r.DewF, r.DewC = j.Settings.dewMargins()
@@ -50,19 +50,21 @@ func (s Site) noDew() string {
 // noSurfaces says why surfaces need not be held against a highest temperature:
 // rows of any day make them needed.
 func (s Site) noSurfaces() string {
-	here := func(t acclimate.Surface) bool { return evidence.Same(t.Area, s.Area.ID) }
-	if s.Area.RadiantHeat == "yes" || slices.ContainsFunc(s.Job.Surfaces, here) {
+	if s.Area.RadiantHeat == "yes" || len(s.record.surfaces[evidence.Key(s.Area.ID)]) > 0 {
 		return ""
 	}
 	return "the floor is not heated, and no surface was read"
 }
 
-// air are the rows of the area and of the whole site up to the day of installing.
+// air are the rows of the area and of the whole site up to the day of
+// installing; all of them where none lies after it, not copied.
 func (s Site) air() []acclimate.Air {
-	return slices.DeleteFunc(slices.Clone(s.Job.Air), func(r acclimate.Air) bool {
-		here := r.Area == "" || evidence.Same(r.Area, s.Area.ID)
-		return !here || s.afterInstalling(r.ReadAt)
-	})
+	rows := here(s.record.air, s.Area.ID)
+	after := func(r acclimate.Air) bool { return s.afterInstalling(r.ReadAt) }
+	if !slices.ContainsFunc(rows, after) {
+		return rows
+	}
+	return slices.DeleteFunc(slices.Clone(rows), after)
 }
 
 // afterInstalling says whether a time lies after the day of installing: history.

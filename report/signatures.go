@@ -1,5 +1,7 @@
 package report
 
+import "firstboard/report/evidence"
+
 // Signature is a sign-off under an area's decision, with what speaks against
 // it. It never changes a verdict.
 type Signature struct {
@@ -11,7 +13,7 @@ type Signature struct {
 func (s Site) signatures() []Signature {
 	last := s.lastReading()
 	var all []Signature
-	for _, o := range of(s.Job.SignOffs, s.Area.ID, func(o SignOff) string { return o.Area }) {
+	for _, o := range s.record.signOffs[evidence.Key(s.Area.ID)] {
 		sign := Signature{SignOff: o}
 		switch {
 		case !o.At.Shown():

@@ -21,6 +21,7 @@ type Site struct {
 	Room   acclimate.Room
 
 	stack   stack
+	record  *byArea
 	covered evidence.Date // blank where water came after it
 	rows    []entry       // every judged row
 }
@@ -34,11 +35,13 @@ const (
 )
 
 // site gathers what the record says of an area.
-func (j Job) site(a Area) Site {
-	s := Site{Job: j, Area: a, stack: j.stackOf(a)}
+func (j Job) site(a Area) Site { return j.siteOf(a, j.byArea()) }
+
+func (j Job) siteOf(a Area, record *byArea) Site {
+	s := Site{Job: j, Area: a, stack: j.stackOf(a), record: record}
 	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
 	s.Limits = s.stack.limits(service)
-	wet := j.wetted(a)
+	wet := s.wetted()
 	s.covered = a.CoveredOn
 	if wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day {
 		s.covered = evidence.Date{}
@@ -56,9 +59,9 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 }
 
 // wetted is the latest time that water came to the area or the whole site.
-func (j Job) wetted(a Area) evidence.Time {
-	return evidence.Last(j.Events, func(e Event) evidence.Time {
-		if e.What != "water" || e.Area != "" && !evidence.Same(e.Area, a.ID) {
+func (s Site) wetted() evidence.Time {
+	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
+		if e.What != "water" {
 			return evidence.Time{}
 		}
 		return e.At
@@ -83,12 +86,13 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
 		Covered: s.covered, Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	f.Holes = of(j.Holes, a.ID, func(r slab.Hole) string { return r.Area })
-	f.Dishes = of(j.Dishes, a.ID, func(r slab.Dish) string { return r.Area })
-	f.PHs = of(j.PHs, a.ID, func(r slab.PH) string { return r.Area })
-	f.Carbides = of(j.Carbides, a.ID, func(r slab.Carbide) string { return r.Area })
-	f.Others = of(j.Others, a.ID, func(r slab.Other) string { return r.Area })
-	f.Scans = of(j.Scans, a.ID, func(r slab.Scan) string { return r.Area })
+	key := evidence.Key(a.ID)
+	f.Holes = s.record.holes[key]
+	f.Dishes = s.record.dishes[key]
+	f.PHs = s.record.phs[key]
+	f.Carbides = s.record.carbides[key]
+	f.Others = s.record.others[key]
+	f.Scans = s.record.scans[key]
 	s.slabNeeds(&f)
 	return f
 }
@@ -138,7 +142,7 @@ func (s Site) askedInstead() string {
 func (s Site) woodFloor(wet time.Time) wood.Floor {
 	j, a := s.Job, s.Area
 	f := wood.Floor{
-		Size: a.Size, Rows: of(j.Wood, a.ID, func(r wood.Row) string { return r.Area }),
+		Size: a.Size, Rows: s.record.wood[evidence.Key(a.ID)],
 		Place: a.Place, CrawlSpace: a.Below == crawlSpace, GroundCover: a.GroundCover,
 		Subfloor: s.Limits.Subfloor, Flooring: s.Limits.Flooring, Difference: s.Limits.Difference,
 		Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,

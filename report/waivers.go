@@ -11,7 +11,7 @@ import (
 // with what speaks against each signature. A waiver changes no verdict.
 func (s Site) waivers(d Decision) []Waiver {
 	var waivers []Waiver
-	for _, sign := range of(s.Job.SignOffs, s.Area.ID, func(o SignOff) string { return o.Area }) {
+	for _, sign := range s.record.signOffs[evidence.Key(s.Area.ID)] {
 		if sign.Decision != "waive" {
 			continue
 		}

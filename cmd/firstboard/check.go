@@ -156,7 +156,7 @@ func (j judged) book() workbook.Book {
 	return workbook.Book{
 		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
 		Tables: j.Tables, Decisions: j.decisions,
-		Catalog: report.Rules(), Limits: report.LimitLines(j.Job), Cautions: report.Cautions(),
+		Catalog: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 }
 
