@@ -79,3 +79,14 @@ func (d Decision) Blocking() []string {
 	}
 	return ids
 }
+
+// Over are the ids of the deciding findings that are not met.
+func (d Decision) Over() []string {
+	var ids []string
+	for _, f := range d.Findings {
+		if f.Deciding && f.Outcome == evidence.NotMet {
+			ids = append(ids, f.ID)
+		}
+	}
+	return ids
+}

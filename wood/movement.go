@@ -8,7 +8,7 @@ import (
 )
 
 // Species is a wood and how it moves: across the grain radially (the face of
-// a quarter-sawn board) and tangentially (flat-sawn). Coefficients are
+// a quartersawn board) and tangentially (plainsawn). Coefficients are
 // fractions of the width per 1 % of moisture content; shrinkages are % from
 // green to oven-dry, either 0 where it is not
 // printed.
@@ -48,16 +48,16 @@ func turned(name string) string {
 	return evidence.Key(kind + " " + family)
 }
 
-// Across is the coefficient and the shrinkage of a cut: flat, quarter, or
-// mixed, which is judged as flat because that moves more.
+// Across is the coefficient and the shrinkage of a cut: quartersawn, or
+// plainsawn, by which riftsawn and mixed are judged because it moves more.
 func (s Species) Across(cut string) (coefficient, shrinkage float64, err error) {
 	switch evidence.Key(cut) {
-	case "plainsawn", "mixed", "":
+	case "plainsawn", "riftsawn", "mixed", "":
 		coefficient, shrinkage = s.Tangential, s.TangentShrinkage
 	case "quartersawn":
 		coefficient, shrinkage = s.Radial, s.RadialShrinkage
 	default:
-		return 0, 0, fmt.Errorf("no cut %q: write flat, quarter or mixed", cut)
+		return 0, 0, fmt.Errorf("no cut %q: write plainsawn, quartersawn, riftsawn or mixed", cut)
 	}
 	if coefficient == 0 {
 		return 0, 0, fmt.Errorf("no coefficient of %s is known for that cut; give the product's own", s.Common)

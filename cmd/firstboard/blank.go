@@ -20,10 +20,10 @@ import (
 
 func blankCommand() *cli.Command {
 	return &cli.Command{
-		Name:  "blank",
-		Usage: "write an empty record to fill in",
-		UsageText: toolName + " blank FILE.xlsx|DIR [--units imperial|metric] [--force]\n\nexample:\n   " +
-			toolName + " blank gallery.xlsx --units imperial",
+		Name:      "blank",
+		Usage:     "write an empty record to fill in",
+		ArgsUsage: toolName + " blank FILE.xlsx|DIR [--units imperial|metric] [--force]",
+		UsageText: toolName + " blank gallery.xlsx --units imperial",
 		Description: "FILE.xlsx becomes a workbook with a sheet for each table, drop-down lists and\n" +
 			"input checks; DIR becomes a new folder with a CSV file for each table. The first\n" +
 			"sheet, or " + readMe + ", says which tables a small job needs. Imperial columns\n" +
@@ -151,9 +151,9 @@ func writeReadMe(w io.Writer, steps []report.StartStep) error {
 		if s.Table != "" {
 			line += s.Table + ": "
 		}
-		all += wrap(line+s.Says, "")
+		all += wrapTo(usualColumns, line+s.Says, "")
 	}
-	all += "\n" + wrap("Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
+	all += "\n" + wrapTo(usualColumns, "Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
 		"column stands on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")
 	_, err := io.WriteString(w, all)
 	return err

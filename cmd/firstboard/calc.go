@@ -16,16 +16,16 @@ import (
 
 func calcCommand() *cli.Command {
 	return &cli.Command{
-		Name:  "calc",
-		Usage: "pocket calculations: emc, air, move, depth, emission",
-		UsageText: toolName + " calc emc|air|move|depth|emission [quantities with their units] [--json]\n\nexample:\n   " +
-			toolName + " calc emc --temp 70F --rh 45%",
+		Name:         "calc",
+		Usage:        "pocket calculations: emc, air, move, depth, mver",
+		ArgsUsage:    toolName + " calc emc|air|move|depth|mver [quantities with their units] [--json]",
+		UsageText:    toolName + " calc emc --temp 70F --rh 45%",
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
-				return fmt.Errorf("calc: no calculation %q; choose emc, air, move, depth or emission", c.Args().First())
+				return fmt.Errorf("calc: no calculation %q; choose emc, air, move, depth or mver", c.Args().First())
 			}
-			return errors.New("calc: choose emc, air, move, depth or emission")
+			return errors.New("calc: choose emc, air, move, depth or mver")
 		},
 		Subcommands: []*cli.Command{
 			calculation("emc", "equilibrium moisture content of wood in air, or with --emc the humidity that brings it there",
@@ -33,9 +33,9 @@ func calcCommand() *cli.Command {
 			calculation("air", "dew point, wet bulb and moisture of air, and with --surface its margin",
 				"--temp 70F --rh 45% --elevation 5280ft", air, "temp", "rh", "pressure", "elevation", "surface"),
 			calculation("move", "change of a board's width with its moisture content",
-				`--width 5in --species "red oak" --cut flat --from 6% --to 9%`, move, "width", "species", "cut", "coefficient", "from", "to"),
+				`--width 5in --species "red oak" --cut plainsawn --from 6% --to 9%`, move, "width", "species", "cut", "coefficient", "from", "to"),
 			calculation("depth", "depth of a probe in a slab", "--thickness 6in --faces 1", depth, "thickness", "faces"),
-			calculation("emission", "moisture emission of a slab from a dish's gain",
+			calculation("mver", "moisture emission of a slab from a dish's gain",
 				"--gain 4.0g --area 0.449ft2 --hours 66h", mver, "gain", "area", "hours"),
 		},
 	}
@@ -50,29 +50,69 @@ type answer struct {
 func calculation(name, use, example string, compute func(*cli.Context) (answer, error), flags ...string) *cli.Command {
 	cmd := &cli.Command{
 		Name: name, Usage: use, OnUsageError: usage,
-		UsageText: fmt.Sprintf("example:\n   %s calc %s %s", toolName, name, example),
-		Flags:     []cli.Flag{&cli.BoolFlag{Name: "json", Usage: "print one JSON object, unrounded"}},
+		ArgsUsage: fmt.Sprintf("%s calc %s %s", toolName, name, example),
+		UsageText: fmt.Sprintf("%s calc %s %s", toolName, name, example),
 	}
 	for _, flag := range flags {
-		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag})
+		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag, Usage: quantityHelp(flag)})
 	}
+	cmd.Flags = append(cmd.Flags, &cli.BoolFlag{Name: "json", Usage: "print one JSON object, unrounded"})
 	cmd.Action = func(c *cli.Context) error {
 		if c.NArg() > 0 {
 			return fmt.Errorf("calc %s: %q stands alone; every quantity follows its flag, such as %s", name, c.Args().First(), example)
 		}
 		a, err := compute(c)
 		if err != nil {
-			return exit{exitUnusable, fmt.Errorf("calc %s: %w", name, err)}
+			return fmt.Errorf("calc %s: %w", name, err)
 		}
 		if c.Bool("json") {
 			return json.NewEncoder(c.App.Writer).Encode(a.fields)
 		}
 		for _, line := range a.lines {
-			fmt.Fprint(c.App.Writer, wrap(line, ""))
+			say(c.App.Writer, line, "")
 		}
 		return nil
 	}
 	return cmd
+}
+
+// quantityHelp says what a flag of a calculation takes.
+func quantityHelp(flag string) string {
+	switch flag {
+	case "temp":
+		return "`TEMP` of the air, such as 70F or 21.5C"
+	case "rh":
+		return "relative humidity `RH` of the air, such as 45%"
+	case "emc":
+		return "moisture content `MC` that the wood is to come to, such as 8%; the answer is the humidity"
+	case "surface":
+		return "`TEMP` of a surface, such as 62F; the answer tells how far it lies above the dew point"
+	case "pressure":
+		return "`PRESSURE` of the air, such as 84000Pa; that of sea level where neither it nor an elevation is given"
+	case "elevation":
+		return "`HEIGHT` above sea level, such as 5280ft, which gives the pressure"
+	case "width":
+		return "`WIDTH` of the board across the grain, such as 5in"
+	case "species":
+		return "`NAME` of the wood as the Wood Handbook or the trade has it, such as \"red oak\""
+	case "cut":
+		return "`CUT` of the board: plainsawn, quartersawn, riftsawn or mixed"
+	case "coefficient":
+		return "change `COEFFICIENT` from the product's data sheet: the part of the width for 1 % MC, such as 0.00245"
+	case "from", "to":
+		return "moisture content `MC` that the change runs " + flag + ", such as 6%"
+	case "thickness":
+		return "`THICKNESS` of the slab, such as 4in"
+	case "faces":
+		return "`NUMBER` of faces that the slab dries from: 1 (on a retarder, a deck or the ground) or 2"
+	case "gain":
+		return "`MASS` that the dish gained, such as 4.0g"
+	case "area":
+		return "`SIZE` of the concrete under the dome less the dish, such as 0.449ft2"
+	case "hours":
+		return "`TIME` from setting to retrieving, such as 66h"
+	}
+	return ""
 }
 
 // floats reads several quantities as float64 in their base units.
@@ -127,7 +167,7 @@ func air(c *cli.Context) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
-	a, err := moistAir(x[0], x[1], pa)
+	a, err := moistAir(askedUnit(c, "temp", temperature()), x[0], x[1], pa)
 	if err != nil || c.String("surface") == "" {
 		return a, err
 	}
@@ -138,7 +178,7 @@ func air(c *cli.Context) (answer, error) {
 	margin, err := acclimate.SurfaceMargin(x[0], x[1], surface.Float())
 	a.fields["surfaceMarginC"] = margin
 	a.lines = append(a.lines[:len(a.lines)-1:len(a.lines)-1],
-		fmt.Sprintf("a surface at %s lies %.1f C (%.1f F) above the dew point", c.String("surface"), margin, margin*1.8), a.lines[len(a.lines)-1])
+		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"), span(askedUnit(c, "surface", temperature()), margin)), a.lines[len(a.lines)-1])
 	return a, err
 }
 
@@ -161,7 +201,7 @@ func airPressure(c *cli.Context) (float64, error) {
 	return acclimate.StandardPressure, nil
 }
 
-func moistAir(tempC, rhPct, pa float64) (answer, error) {
+func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 	dew, err := acclimate.DewPoint(tempC, rhPct)
 	if err != nil {
 		return answer{}, err
@@ -189,7 +229,7 @@ func moistAir(tempC, rhPct, pa float64) (answer, error) {
 			"vaporPressurePa": vapor, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
 		},
 		[]string{
-			fmt.Sprintf("%s %.1f C (%.1f F), wet bulb %.1f C (%.1f F)", point, dew, dew*1.8+32, wet, wet*1.8+32),
+			fmt.Sprintf("%s %s, wet bulb %s", point, degrees(unit, dew), degrees(unit, wet)),
 			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000, acclimate.GrainsPerPound(ratio), absolute),
 			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy, pa),
 			"source: Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1 (published)",
@@ -210,12 +250,13 @@ func move(c *cli.Context) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
+	unit := askedUnit(c, "width", length())
 	form := "Wood Handbook equation 13-2 (published)"
 	if !wood.Linear(x[1], x[2]) {
 		form = "outside 6 to 14 %: the handbook's shrinkage form (recalled)"
 	}
 	return answer{map[string]float64{"changeMM": mm}, []string{
-		fmt.Sprintf("a board %s wide changes by %+.2f mm (%+.3f in) from %s to %s, to %.2f mm", c.String("width"), mm, mm/25.4, c.String("from"), c.String("to"), x[0]+mm),
+		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm), c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
 		"source: " + form + "; " + source + "; an installed floor moves as much as a loose board (FPL)",
 	}}, nil
 }
@@ -261,7 +302,7 @@ func depth(c *cli.Context) (answer, error) {
 	}
 	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
 	return answer{map[string]float64{"depthMM": mm}, []string{
-		fmt.Sprintf("a probe in %s of slab, drying from %s, stands at %.1f mm (%.3f in)", c.String("thickness"), from, mm, mm/25.4),
+		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from, lengthIn(askedUnit(c, "thickness", length()), mm)),
 		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
 	}}, nil
 }

@@ -39,12 +39,12 @@ func TestCalcJSON(t *testing.T) {
 		{"air --temp 10C --rh 40% --json", "absoluteHumidityGPerM3", 3.759, 0.001},
 		{"air --temp 70F --rh 45% --surface 47.7F --json", "surfaceMarginC", 0, 0.05},
 		{"move --width 232mm --coefficient 0.00245 --from 8% --to 11% --json", "changeMM", 1.7052, 1e-9},
-		{"move --width 5in --species red_oak --cut flat --from 6% --to 9% --json", "changeMM", 0.055 * 25.4, 0.0005 * 25.4},
+		{"move --width 5in --species red_oak --cut plainsawn --from 6% --to 9% --json", "changeMM", 0.055 * 25.4, 0.0005 * 25.4},
 		{"move --width 5in --species Oak,_northern_red --from 9% --to 6% --json", "changeMM", -0.055 * 25.4, 0.0005 * 25.4},
 		{"depth --thickness 6in --faces 1 --json", "depthMM", 60.96, 1e-9},
 		{"depth --thickness 150mm --faces 2 --json", "depthMM", 30, 1e-9},
-		{"emission --gain 4.0g --area 0.449ft2 --hours 66h --json", "lbPer1000Ft2Day", 7.14, 0.005},
-		{"emission --gain 4.0g --area 0.449ft2 --hours 66h --json", "gPerM2Day", 7.141924 * 4.88243, 0.0005},
+		{"mver --gain 4.0g --area 0.449ft2 --hours 66h --json", "lbPer1000Ft2Day", 7.14, 0.005},
+		{"mver --gain 4.0g --area 0.449ft2 --hours 66h --json", "gPerM2Day", 7.141924 * 4.88243, 0.0005},
 	} {
 		t.Run(c.args+" "+c.field, func(t *testing.T) {
 			code, out, faults := calculate(c.args)
@@ -61,13 +61,13 @@ func TestCalcJSON(t *testing.T) {
 
 func TestCalcTextNamesItsSource(t *testing.T) {
 	for args, words := range map[string][]string{
-		"emc --temp 70F --rh 45%":                                         {"8.5 %", "Wood Handbook"},
-		"air --temp 70F --rh 45% --elevation 5280ft":                      {"dew point 8.7 C (47.7 F)", "grains/lb", "ASHRAE"},
-		"air --temp 20F --rh 45%":                                         {"frost point"},
-		"move --width 5in --species red_oak --cut flat --from 6% --to 9%": {"+0.055 in", "Quercus", "published"},
-		"move --width 5in --species Teak --cut flat --from 4% --to 9%":    {"outside 6 to 14 %", "recalled"},
-		"depth --thickness 6in --faces 2":                                 {"both faces", "1.200 in", "ASTM F2170"},
-		"emission --gain 4.0g --area 0.449ft2 --hours 66h":                {"7.14 lb", "ASTM F1869"},
+		"emc --temp 70F --rh 45%":                                              {"8.5 %", "Wood Handbook"},
+		"air --temp 70F --rh 45% --elevation 5280ft":                           {"dew point 47.7 F", "grains/lb", "ASHRAE"},
+		"air --temp 20F --rh 45%":                                              {"frost point"},
+		"move --width 5in --species red_oak --cut plainsawn --from 6% --to 9%": {"+0.055 in", "Quercus", "published"},
+		"move --width 5in --species Teak --cut plainsawn --from 4% --to 9%":    {"outside 6 to 14 %", "recalled"},
+		"depth --thickness 6in --faces 2":                                      {"both faces", "1.200 in", "ASTM F2170"},
+		"mver --gain 4.0g --area 0.449ft2 --hours 66h":                         {"7.14 lb", "ASTM F1869"},
 	} {
 		code, out, faults := calculate(args)
 		for _, w := range words {
@@ -89,19 +89,19 @@ func TestCalcRefuses(t *testing.T) {
 		"emc --temp 70K --rh 45%":  "no unit here",
 		"emc 70F 45%":              "stands alone",
 		"air --temp 70F --rh 0%":   "no dew point",
-		"air --temp 70F --rh 45% --pressure 84000Pa --elevation 10ft":     "give one",
-		"air --temp 70F --rh 45% --elevation 99999ft":                     "11000 m",
-		"move --width 5in --from 6% --to 9%":                              "--coefficient",
-		"move --width 5in --species cardboard --from 6% --to 9%":          "no species",
-		"move --width 5in --species red_oak --cut slab --from 6% --to 9%": "flat, quarter or mixed",
-		"move --width 5in --species Teak --cut quarter --from 6% --to 9%": "no coefficient",
-		"move --width 5in --coefficient 0.5 --from 6% --to 9%":            "fraction of the width",
-		"move --width 0in --coefficient 0.003 --from 6% --to 9%":          "not above 0",
-		"depth --thickness 6 --faces 1":                                   "6in, 6ft, 6mm, 6cm or 6m",
-		"depth --thickness 6in --faces 3":                                 "1 or 2",
-		"depth --thickness -6in":                                          "above 0",
-		"emission --gain 0g --area 0.449ft2 --hours 66h":                  "above 0",
-		"emission --gain 4g --area 0.449 --hours 66h":                     "0.449ft2",
+		"air --temp 70F --rh 45% --pressure 84000Pa --elevation 10ft":         "give one",
+		"air --temp 70F --rh 45% --elevation 99999ft":                         "11000 m",
+		"move --width 5in --from 6% --to 9%":                                  "--coefficient",
+		"move --width 5in --species cardboard --from 6% --to 9%":              "no species",
+		"move --width 5in --species red_oak --cut slab --from 6% --to 9%":     "quartersawn, riftsawn or mixed",
+		"move --width 5in --species Teak --cut quartersawn --from 6% --to 9%": "no coefficient",
+		"move --width 5in --coefficient 0.5 --from 6% --to 9%":                "fraction of the width",
+		"move --width 0in --coefficient 0.003 --from 6% --to 9%":              "not above 0",
+		"depth --thickness 6 --faces 1":                                       "6in, 6ft, 6mm, 6cm or 6m",
+		"depth --thickness 6in --faces 3":                                     "1 or 2",
+		"depth --thickness -6in":                                              "above 0",
+		"mver --gain 0g --area 0.449ft2 --hours 66h":                          "above 0",
+		"mver --gain 4g --area 0.449 --hours 66h":                             "0.449ft2",
 		"weigh": "choose emc",
 	} {
 		code, out, faults := calculate(args)

@@ -23,7 +23,8 @@ func checkCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "check",
 		Usage:     "judge a record and write the go/no-go workbook",
-		UsageText: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--per-area DIR] [--force]\n\nexample:\n   " + toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
+		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--per-area DIR] [--force]",
+		UsageText: toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
 			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
 		Flags: []cli.Flag{
@@ -194,7 +195,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	}
 	printDecisions(w, j.decisions, j.Job.Settings.Changed())
 	if len(j.NotRead) > 0 {
-		fmt.Fprint(w, wrap("not read: "+strings.Join(j.NotRead, ", "), ""))
+		say(w, "not read: "+strings.Join(j.NotRead, ", "), "")
 	}
 	fmt.Fprintln(w, "seal: "+j.seal.String())
 	for _, t := range targets {

@@ -19,8 +19,9 @@ func climateCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "climate",
 		Usage: "a service climate by months from an open weather file (EPW)",
-		UsageText: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F] [--moisture 1..5]\n" +
-			"      [--into RECORD -o NEW] [--force]\n\nexample:\n   " + toolName + " climate town.epw --name home --moisture 2 --into job -o job-2",
+		ArgsUsage: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F] [--moisture 1..5]\n" +
+			"      [--into RECORD -o NEW] [--force]",
+		UsageText: toolName + " climate town.epw --name home --moisture 2 --into job -o job-2",
 		Description: "Indoors is the outdoor monthly mean held between the set points, with the\n" +
 			"outdoor vapor and the moisture load of a humidity class. NEW is a copy of RECORD\n" +
 			"with the climate in it: a workbook if it ends in .xlsx, else a new folder. RECORD\n" +

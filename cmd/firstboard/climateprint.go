@@ -30,8 +30,8 @@ func (s *service) shown(tempC float64) float64 {
 
 // print writes the months, the year's ends and target, and how they came.
 func (s *service) print(w io.Writer, target acclimate.Target) {
-	fmt.Fprint(w, wrap(fmt.Sprintf("service climate %s, from the weather file %s", s.name, s.weather.Name), ""))
-	fmt.Fprint(w, wrap("its place, as the file says it: "+strings.ReplaceAll(s.weather.Location, ",", ", "), ""))
+	say(w, fmt.Sprintf("service climate %s, from the weather file %s", s.name, s.weather.Name), "")
+	say(w, "its place, as the file says it: "+strings.ReplaceAll(s.weather.Location, ",", ", "), "")
 	fmt.Fprintf(w, "\n%-10s%18s%25s\n", "", "outdoors", "indoors")
 	fmt.Fprintf(w, "%-10s%9s%12s%9s%8s%8s\n", "month", "temp "+string(s.unit), "vapor Pa", "temp "+string(s.unit), "RH %", "EMC %")
 	for i, p := range s.periods() {
@@ -47,7 +47,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
 		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid)
 	for _, note := range s.notes() {
-		fmt.Fprint(w, wrap(note, ""))
+		say(w, note, "")
 	}
 }
 

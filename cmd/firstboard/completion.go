@@ -66,7 +66,8 @@ func completionCommand() *cli.Command {
 	cmd := &cli.Command{
 		Name:         "completion",
 		Usage:        "print a script by which a shell completes commands",
-		UsageText:    toolName + " completion bash|zsh|fish\n\nexample:\n   " + toolName + " completion bash",
+		ArgsUsage:    toolName + " completion bash|zsh|fish",
+		UsageText:    toolName + " completion bash",
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
@@ -91,7 +92,8 @@ func shellCommand(shell, script string) *cli.Command {
 	return &cli.Command{
 		Name:         shell,
 		Usage:        "print the script for " + shell,
-		UsageText:    toolName + " completion " + shell + "\n\nexample:\n   " + toolName + " completion " + shell,
+		ArgsUsage:    toolName + " completion " + shell,
+		UsageText:    toolName + " completion " + shell,
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {

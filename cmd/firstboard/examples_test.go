@@ -14,8 +14,8 @@ import (
 func TestHelpOfEveryCommandCarriesAnExample(t *testing.T) {
 	for _, words := range commandWords(newApp(nil, nil).Commands, nil) {
 		t.Run(strings.Join(words, " "), func(t *testing.T) {
-			_, example, found := strings.Cut(commandAt(t, newApp(nil, nil), words).UsageText, "example:\n   ")
-			if !found || !strings.HasPrefix(example, toolName+" ") || strings.Contains(example, "\n") {
+			example := commandAt(t, newApp(nil, nil), words).UsageText
+			if !strings.HasPrefix(example, toolName+" ") || strings.Contains(example, "\n") {
 				t.Fatalf("its help carries no example of one line: %q", example)
 			}
 			args := shellWords(example)

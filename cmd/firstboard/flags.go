@@ -23,16 +23,19 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 			cmd, words = sub, 3
 		}
 	}
+	if len(cmd.Subcommands) > 0 && !strings.HasPrefix(args[2], "-") {
+		return nil, unknown(cmd, toolName+" "+cmd.Name, args[2])
+	}
 	var flags, rest []string
 	for i := words; i < len(args); i++ {
 		arg := args[i]
 		switch {
 		case arg == "--":
 			rest, i = append(rest, args[i+1:]...), len(args)
-		case arg == "--help" || arg == "-h":
-			return append(slices.Clone(args[:words]), arg), nil
 		case !strings.HasPrefix(arg, "-") || arg == "-":
 			rest = append(rest, arg)
+		case !isFlag(cmd, arg):
+			return nil, unknownFlag(cmd, strings.Join(args[1:words], " "), arg)
 		default:
 			flags = append(flags, arg)
 			if takesValue(cmd, arg) {
@@ -45,6 +48,17 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 		}
 	}
 	return slices.Concat(args[:words], flags, []string{"--"}, rest), nil
+}
+
+// unknownFlag refuses a flag that the command does not take, with the nearest
+// one.
+func unknownFlag(cmd *cli.Command, path, arg string) error {
+	name, _, _ := strings.Cut(arg, "=")
+	names := flagNames(cmd)
+	if len(names) == 0 {
+		return fmt.Errorf("%s: it takes no flag, and %s was given", path, name)
+	}
+	return fmt.Errorf("%s: it takes no flag %s; %s", path, name, meant(name, names))
 }
 
 // isFlag says whether an argument is a flag of the command.

@@ -16,10 +16,10 @@ import (
 
 func logCommand() *cli.Command {
 	return &cli.Command{
-		Name:  "log",
-		Usage: "bring a logger's or meter's CSV or TSV file into a record",
-		UsageText: toolName + " log RECORD FILE --table air|surface|slab-rh|wood [--area A1] --instrument L1 -o NEW\n\nexample:\n   " +
-			toolName + ` log testdata/jobs/millrace export.csv --table air --instrument AL1 -o millrace-2`,
+		Name:      "log",
+		Usage:     "bring a logger's or meter's CSV or TSV file into a record",
+		ArgsUsage: toolName + " log RECORD FILE --table air|surface|slab-rh|wood [--area A1] --instrument L1 -o NEW",
+		UsageText: toolName + ` log testdata/jobs/millrace export.csv --table air --instrument AL1 -o millrace-2`,
 		Description: "NEW is a new folder of CSV files, or a new workbook where it ends in .xlsx; the record\n" +
 			"given stays as it is. What is guessed of FILE is printed, a line each; what cannot be\n" +
 			"told from it is refused, with the flag to give.",
@@ -91,20 +91,20 @@ func logFile(c *cli.Context, rec record.Record, file string) (record.Logged, err
 func printLogged(w io.Writer, file string, l record.Logged) {
 	fmt.Fprintln(w, file+" was read so:")
 	for _, line := range l.Guesses {
-		fmt.Fprint(w, wrap(line, "    "))
+		say(w, line, "    ")
 	}
-	fmt.Fprint(w, wrap(fmt.Sprintf("%s added to %s, %d repeated and skipped, %d not read",
-		evidence.Count(l.Added, "row", "rows"), l.Table.Name, l.Repeated, l.Unread), ""))
+	say(w, fmt.Sprintf("%s added to %s, %d repeated and skipped, %d not read",
+		evidence.Count(l.Added, "row", "rows"), l.Table.Name, l.Repeated, l.Unread), "")
 	for _, line := range l.Faults {
-		fmt.Fprint(w, wrap(line, "    "))
+		say(w, line, "    ")
 	}
 	if more := l.Unread - len(l.Faults); more > 0 {
 		fmt.Fprintf(w, "    and %d more\n", more)
 	}
 	if l.Doubled > 0 {
-		fmt.Fprint(w, wrap(evidence.Count(l.Doubled, "row says", "rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", ""))
+		say(w, evidence.Count(l.Doubled, "row says", "rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", "")
 	}
 	if len(l.ToFill) > 0 {
-		fmt.Fprint(w, wrap("these cells are blank and to be filled in: "+strings.Join(l.ToFill, ", "), ""))
+		say(w, "these cells are blank and to be filled in: "+strings.Join(l.ToFill, ", "), "")
 	}
 }

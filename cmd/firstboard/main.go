@@ -44,16 +44,9 @@ func main() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) }
 
 // run is the command with its streams, and gives the exit code.
 func run(args []string, stdout, stderr io.Writer) int {
-	out := &sink{w: stdout}
+	out := newScreen(stdout)
 	app := newApp(out, stderr)
-	if asked, ok := completing(args); ok {
-		printLines(out, completions(app, asked))
-		return exitGo
-	}
-	ordered, err := flagsFirst(app, args)
-	if err == nil {
-		err = app.Run(ordered)
-	}
+	err := answerTo(app, out, args)
 	var e exit
 	switch {
 	case out.err != nil:
@@ -67,45 +60,60 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, err)
 		return e.code
 	}
-	fmt.Fprintf(stderr, "%v; see %s --help\n", err, toolName)
+	fmt.Fprintln(stderr, err.Error()+helpFor(app, args))
 	return exitUnusable
 }
 
-// sink remembers the first failure to write, which nobody looks at line by
-// line.
-type sink struct {
-	w   io.Writer
-	err error
+// answerTo completes words, shows a help page, or runs the command.
+func answerTo(app *cli.App, out io.Writer, args []string) error {
+	if asked, ok := completing(args); ok {
+		printLines(out, completions(app, asked))
+		return nil
+	}
+	if words, ok := wantsHelp(args); ok {
+		page, err := helpPage(app, words, columnsOf(out))
+		fmt.Fprint(out, page)
+		return err
+	}
+	ordered, err := flagsFirst(app, args)
+	if err != nil {
+		return err
+	}
+	return app.Run(ordered)
 }
 
-func (s *sink) Write(b []byte) (int, error) {
-	n, err := s.w.Write(b)
-	if s.err == nil {
-		s.err = err
+// helpFor names the help page that answers a refusal.
+func helpFor(app *cli.App, args []string) string {
+	page := toolName
+	cmd := &cli.Command{Subcommands: app.Commands}
+	for _, word := range args[1:] {
+		if cmd = subcommand(cmd, word); cmd == nil {
+			break
+		}
+		page += " " + cmd.Name
 	}
-	return n, err
+	return "; see " + page + " --help"
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {
 	return &cli.App{
-		Name:            toolName,
-		Usage:           "judge whether a floor may be installed yet, area by area, and prove it",
-		Version:         version,
-		Writer:          stdout,
-		ErrWriter:       stderr,
-		HideHelpCommand: true,
-		Commands:        []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
-		Action:          noCommand,
-		OnUsageError:    usage,
-		ExitErrHandler:  func(*cli.Context, error) {},
+		Name:      toolName,
+		Usage:     "judge whether a floor may be installed yet, area by area, and prove it",
+		Version:   version,
+		Writer:    stdout,
+		ErrWriter: stderr,
+		HideHelp:  true,
+		Description: "A record is a workbook (.xlsx) or a folder of CSV files, as " + toolName + " blank writes it. " +
+			"Missing evidence is never a GO.",
+		Commands:       []*cli.Command{checkCommand(), verifyCommand(), planCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Action:         noCommand,
+		OnUsageError:   usage,
+		ExitErrHandler: func(*cli.Context, error) {},
 	}
 }
 
 func usage(_ *cli.Context, err error, _ bool) error { return err }
 
 func noCommand(c *cli.Context) error {
-	if c.NArg() > 0 {
-		return fmt.Errorf("%s: no such command", c.Args().First())
-	}
-	return cli.ShowAppHelp(c)
+	return unknown(&cli.Command{Subcommands: c.App.Commands}, toolName, c.Args().First())
 }

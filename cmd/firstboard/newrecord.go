@@ -66,7 +66,7 @@ func saveFolder(out, path string, tables []report.Table) error {
 // written.
 func printWritten(c *cli.Context, rec record.Record) {
 	if len(rec.NotRead) > 0 {
-		fmt.Fprint(c.App.Writer, wrap("not carried along: "+strings.Join(rec.NotRead, ", "), ""))
+		say(c.App.Writer, "not carried along: "+strings.Join(rec.NotRead, ", "), "")
 	}
 	fmt.Fprintln(c.App.Writer, "written: "+c.String("output"))
 }

@@ -15,7 +15,8 @@ func planCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "plan",
 		Usage:     "say what is still to be measured, day by day, before the day of installing",
-		UsageText: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]\n\nexample:\n   " + toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
+		ArgsUsage: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]",
+		UsageText: toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Where Install on is blank,\n" +
 			"days count from day 1. Exit code: 0 the plan is made, 2 the command or the\n" +
 			"record is unusable, 3 the output could not be written.",
@@ -60,7 +61,7 @@ func printCautions(w io.Writer, cautions []report.Caution) {
 	for _, c := range cautions {
 		fmt.Fprintln(w, c.Heading)
 		for _, sentence := range c.Sentences {
-			fmt.Fprint(w, wrap(sentence, "    "))
+			say(w, sentence, "    ")
 		}
 	}
 	if len(cautions) > 0 {
@@ -70,10 +71,10 @@ func printCautions(w io.Writer, cautions []report.Caution) {
 
 // printPlan writes what an area waits for, day by day.
 func printPlan(w io.Writer, p report.Plan) {
-	fmt.Fprint(w, wrap(planHead(p), ""))
+	say(w, planHead(p), "")
 	say := func(lead string, lines []string) {
 		for _, line := range lines {
-			fmt.Fprint(w, wrap(lead+line, "    "))
+			say(w, lead+line, "    ")
 		}
 	}
 	if len(p.There) > 0 {
@@ -89,14 +90,14 @@ func printPlan(w io.Writer, p report.Plan) {
 			day = when
 			fmt.Fprintln(w, "  "+day)
 		}
-		fmt.Fprint(w, item(s.Do))
+		fmt.Fprint(w, item(columnsOf(w), s.Do))
 	}
 	say("look up in the data sheet of ", p.LookUp)
 }
 
 // item is a text with a dash before it.
-func item(text string) string {
-	return "    - " + strings.TrimLeft(wrap(text, "      "), " ")
+func item(columns int, text string) string {
+	return "    - " + strings.TrimLeft(wrapTo(columns, text, "      "), " ")
 }
 
 func planHead(p report.Plan) string {

@@ -39,21 +39,35 @@ func quantity(c *cli.Context, flag string, m measure) (evidence.Exact, error) {
 	fail := func(why string) (evidence.Exact, error) {
 		return evidence.Exact{}, fmt.Errorf("--%s %s: %s", flag, c.String(flag), why)
 	}
-	text := strings.TrimSpace(strings.ReplaceAll(c.String(flag), "°", ""))
-	digits := strings.TrimRight(text[:numberEnd(text)], " ")
-	unit := evidence.Unit(strings.TrimSpace(text[numberEnd(text):]))
-	at := slices.IndexFunc(m.units, func(u evidence.Unit) bool { return strings.EqualFold(string(u), string(unit)) })
+	text := c.String(flag)
+	digits, unit := m.split(text)
 	switch {
-	case text == "":
+	case strings.TrimSpace(text) == "":
 		return evidence.Exact{}, fmt.Errorf("--%s is missing; give a number with its unit: %s", flag, names(m.units))
+	case strings.Contains(text, ","):
+		return fail("write the number with a point, not a comma: " + strings.ReplaceAll(text, ",", "."))
 	case !plainDecimal(digits):
 		return fail("write a plain number with its unit: " + names(m.units))
 	case unit == "":
 		return fail("a bare number says nothing; write " + spelledOut(digits, m.units))
-	case at < 0:
+	case !slices.Contains(m.units, unit):
 		return fail(fmt.Sprintf("%q is no unit here; write %s", unit, spelledOut(digits, m.units)))
 	}
-	return evidence.Typed(digits, m.units[at]).In(m.base), nil
+	return evidence.Typed(digits, unit).In(m.base), nil
+}
+
+// split parts a quantity into its number and its unit, in this measure's own
+// spelling where it is one.
+func (m measure) split(text string) (digits string, unit evidence.Unit) {
+	text = strings.TrimSpace(strings.ReplaceAll(text, "°", ""))
+	digits = strings.TrimRight(text[:numberEnd(text)], " ")
+	unit = evidence.Unit(strings.TrimSpace(text[numberEnd(text):]))
+	for _, u := range m.units {
+		if strings.EqualFold(string(u), string(unit)) {
+			return digits, u
+		}
+	}
+	return digits, unit
 }
 
 // numberEnd is where the number at the head of a text ends.

@@ -12,7 +12,8 @@ func rulesCommand() *cli.Command {
 	return &cli.Command{
 		Name:         "rules",
 		Usage:        "list the checks, their limits, sources and standings",
-		UsageText:    toolName + " rules\n\nexample:\n   " + toolName + " rules",
+		ArgsUsage:    toolName + " rules",
+		UsageText:    toolName + " rules",
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
@@ -32,9 +33,9 @@ func printRule(c *cli.Context, rule report.Rule) {
 		title += " (advice)"
 	}
 	fmt.Fprintln(c.App.Writer, title)
-	fmt.Fprint(c.App.Writer, wrap(rule.Asks, "  "))
+	say(c.App.Writer, rule.Asks, "  ")
 	if rule.Default != "" {
-		fmt.Fprint(c.App.Writer, wrap("unless stated otherwise: "+rule.Default, "  "))
+		say(c.App.Writer, "unless stated otherwise: "+rule.Default, "  ")
 	}
-	fmt.Fprint(c.App.Writer, wrap("source: "+rule.Cite.Source+" ("+string(rule.Cite.Standing)+")", "  "))
+	say(c.App.Writer, "source: "+rule.Cite.Source+" ("+string(rule.Cite.Standing)+")", "  ")
 }

@@ -10,10 +10,13 @@ import (
 	"firstboard/report/evidence"
 )
 
-const columns = 80
+// say writes a text in lines as wide as what they are written to, each after
+// the indent.
+func say(w io.Writer, text, indent string) { fmt.Fprint(w, wrapTo(columnsOf(w), text, indent)) }
 
-// wrap breaks text into lines of at most 80 columns, each after the indent.
-func wrap(text, indent string) string {
+// wrapTo breaks text into lines of at most so many columns, each after the
+// indent.
+func wrapTo(columns int, text, indent string) string {
 	var b strings.Builder
 	width := 0
 	for _, word := range strings.Fields(text) {
@@ -35,57 +38,61 @@ func wrap(text, indent string) string {
 	return b.String() + "\n"
 }
 
-// printDecisions writes a line an area with what stands in its way below it.
+// printDecisions writes a line an area with what is over or missing below it,
+// and the settings that differ once after them.
 func printDecisions(w io.Writer, decisions []report.Decision, settings []report.Setting) {
 	for _, d := range decisions {
-		fmt.Fprint(w, wrap(headline(d), ""))
-		for _, line := range details(d, settings) {
-			fmt.Fprint(w, wrap(line, "    "))
+		head := wrapTo(columnsOf(w), headline(d), "")
+		verdict := string(d.Verdict)
+		fmt.Fprint(w, strings.Replace(head, verdict, tinted(w, verdict, d.Verdict == evidence.Go), 1))
+		for _, line := range details(d) {
+			say(w, line, "    ")
 		}
+	}
+	for _, s := range settings {
+		say(w, "setting: "+s.Item+" is "+s.Value.Written, "")
 	}
 }
 
-// headline is an area's id, name and verdict with why, and what stands in its
-// way or how long it stands.
+// headline is an area's id, name and verdict with why and how long it holds.
+// Why names only the checks that are over a limit, where any is.
 func headline(d report.Decision) string {
-	head := d.Area.ID + " " + d.Area.Name + ": " + d.Says()
-	if d.Area.Name == "" {
-		head = d.Area.ID + ": " + d.Says()
-	}
+	head := strings.TrimSpace(d.Area.ID+" "+d.Area.Name) + ": " + d.Says()
 	if d.GoodUntil.Shown() {
 		return head + ", good until " + d.GoodUntil.Written
 	}
-	return head + ": " + strings.Join(d.Blocking(), ", ")
+	if over := d.Over(); len(over) > 0 {
+		return head + ": " + strings.Join(over, ", ")
+	}
+	return head
 }
 
-// details are what stands in an area's way: limits broken, then what is still
-// missing in the order one would fetch it, then whatever else is not shown; and
-// what its verdict rests on.
-func details(d report.Decision, settings []report.Setting) []string {
+// details are what is over a limit, then what is missing, the act that serves
+// most checks first, then whatever else is not shown, and what the verdict
+// rests on.
+func details(d report.Decision) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
-		lines = append(lines, "to go on after that day read again: "+strings.Join(d.ReRead, ", "))
+		lines = append(lines, "to install later, read again: "+strings.Join(d.ReRead, ", "))
 	}
-	blocked := func(holds func(evidence.Finding) bool) {
-		for _, f := range d.Findings {
-			if f.Blocks() && holds(f) {
-				lines = append(lines, f.ID+" "+f.Outcome.String()+": "+f.Reason)
-			}
+	for _, f := range d.Findings {
+		if f.Blocks() && f.Outcome == evidence.NotMet {
+			lines = append(lines, "over: "+f.ID+": "+f.Reason)
 		}
 	}
-	blocked(func(f evidence.Finding) bool { return f.Outcome == evidence.NotMet })
 	for _, m := range d.Missing {
-		lines = append(lines, "still missing: "+m.What)
+		lines = append(lines, "missing: "+m.What)
 	}
-	blocked(func(f evidence.Finding) bool { return f.Outcome != evidence.NotMet && !d.Awaits(f.ID) })
+	for _, f := range d.Findings {
+		if f.Blocks() && f.Outcome != evidence.NotMet && !d.Awaits(f.ID) {
+			lines = append(lines, "missing: "+f.ID+": "+f.Reason)
+		}
+	}
 	for _, c := range d.Conditions {
 		lines = append(lines, "condition: "+c)
 	}
 	for _, w := range d.Waivers {
 		lines = append(lines, "waiver: "+w.Says())
-	}
-	for _, s := range settings {
-		lines = append(lines, "setting: "+s.Item+" is "+s.Value.Written)
 	}
 	return lines
 }

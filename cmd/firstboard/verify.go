@@ -20,7 +20,8 @@ func verifyCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "verify",
 		Usage:     "say whether a decision workbook still holds what was sealed",
-		UsageText: toolName + " verify WORKBOOK [--seal HEX]\n\nexample:\n   " + toolName + " verify millrace-decision.xlsx",
+		ArgsUsage: toolName + " verify WORKBOOK [--seal HEX]",
+		UsageText: toolName + " verify millrace-decision.xlsx",
 		Description: "WORKBOOK is what check RECORD -o FILE.xlsx wrote. It is judged again from its own\n" +
 			"tables and held against its seal. Exit code: 0 all of it holds, 1 something was\nchanged, 2 the workbook cannot be read.",
 		Flags: []cli.Flag{
@@ -73,11 +74,11 @@ func printVerification(w io.Writer, s report.Sealed, v report.Verification) {
 	if len(v.Broken) > 0 {
 		says = "does not hold"
 	}
-	fmt.Fprint(w, wrap(s.Name+": "+says, ""))
+	say(w, s.Name+": "+says, "")
 	for _, line := range v.Broken {
-		fmt.Fprint(w, wrap(line, "    "))
+		say(w, line, "    ")
 	}
 	for _, line := range v.Notes {
-		fmt.Fprint(w, wrap(line, ""))
+		say(w, line, "")
 	}
 }

@@ -65,3 +65,49 @@ func List(names []string) string {
 	}
 	return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
 }
+
+// Nearest is the choice that takes the fewest changes to reach from what was
+// typed, or empty where there is no choice.
+func Nearest(typed string, choices []string) string {
+	best, least := "", -1
+	for _, c := range choices {
+		if n := changes([]rune(Key(typed)), []rune(Key(c))); least < 0 || n < least {
+			best, least = c, n
+		}
+	}
+	return best
+}
+
+// NearMiss is the choice that was probably meant: the nearest one, where at
+// most a third of its letters differ, or two.
+func NearMiss(typed string, choices []string) string {
+	best := Nearest(typed, choices)
+	if changes([]rune(Key(typed)), []rune(Key(best))) > max(2, len(best)/3) {
+		return ""
+	}
+	return best
+}
+
+// changes counts the letters to insert, drop or replace on the way from a to
+// b (Levenshtein's distance).
+func changes(a, b []rune) int {
+	const longest = 80
+	a, b = a[:min(len(a), longest)], b[:min(len(b), longest)]
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i, x := range a {
+		corner := i
+		row[0] = i + 1
+		for j, y := range b {
+			step := corner
+			if x != y {
+				step++
+			}
+			corner = row[j+1]
+			row[j+1] = min(step, row[j]+1, row[j+1]+1)
+		}
+	}
+	return row[len(b)]
+}

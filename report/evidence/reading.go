@@ -81,3 +81,14 @@ func ConvertSpan(x Exact, from, to Unit) Exact {
 func Computed(d decimal.Decimal, u Unit) Reading {
 	return Reading{Written: d.String(), Value: d, Unit: u}
 }
+
+// FromFloat takes a computed x from one unit to another of the same quantity.
+func FromFloat(x float64, from, to Unit) float64 {
+	scale, offset := from.scale()
+	scaleTo, offsetTo := to.scale()
+	f, _ := scale.Float64()
+	fo, _ := offset.Float64()
+	t, _ := scaleTo.Float64()
+	to0, _ := offsetTo.Float64()
+	return (x*f + fo - to0) / t
+}

@@ -139,7 +139,7 @@ func (l exportLayout) column(told string) (at int, unit, complaint string) {
 			return found[0], in, ""
 		}
 	}
-	return 0, "", "there is no such column; the nearest is " + quote(nearest(told, l.named()))
+	return 0, "", "there is no such column; the nearest is " + quote(evidence.Nearest(told, l.named()))
 }
 
 // tellable is how --column may name a column: by its name where that is the

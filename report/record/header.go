@@ -77,7 +77,7 @@ func match[T any](header string, columns []column[T]) (at int, unit evidence.Uni
 	}
 	switch {
 	case at < 0:
-		complaint = fmt.Sprintf("is not known here; the nearest is %q", nearest(evidence.Tidy(header), titles))
+		complaint = fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
 	case in == "":
 		complaint = "carries no unit; write " + either(namesakes)
 	default:

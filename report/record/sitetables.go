@@ -67,7 +67,7 @@ func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
 	for _, typed := range strings.FieldsFunc(words(c), apart) {
 		id := strings.ToLower(typed)
 		if !slices.Contains(report.Order(), id) {
-			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", nearest(typed, report.Order())))
+			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", evidence.Nearest(typed, report.Order())))
 			continue
 		}
 		s.Waives = append(s.Waives, id)

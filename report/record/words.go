@@ -26,43 +26,6 @@ func oneOf(typed string, words []string) (word, complaint string) {
 	return "", saying(typed, "is not a word for this column; write %s", either(words))
 }
 
-// nearest is the choice that takes the fewest changes to reach from what was
-// typed, or empty where there is no choice.
-func nearest(typed string, choices []string) string {
-	best, least := "", -1
-	for _, c := range choices {
-		n := changes([]rune(evidence.Key(typed)), []rune(evidence.Key(c)))
-		if least < 0 || n < least {
-			best, least = c, n
-		}
-	}
-	return best
-}
-
-// changes counts the letters to insert, drop or replace on the way from a to
-// b (Levenshtein's distance).
-func changes(a, b []rune) int {
-	const longest = 80
-	a, b = a[:min(len(a), longest)], b[:min(len(b), longest)]
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i, x := range a {
-		corner := i
-		row[0] = i + 1
-		for j, y := range b {
-			step := corner
-			if x != y {
-				step++
-			}
-			corner = row[j+1]
-			row[j+1] = min(step, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(b)]
-}
-
 // index is the identifiers that a table lists, for other rows to name.
 type index struct {
 	table string
@@ -99,5 +62,5 @@ func (x *index) complaint(id string) string {
 	if len(x.ids) == 0 {
 		return saying(id, "is not listed in %s; list it there", x.table)
 	}
-	return saying(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, nearest(id, x.ids[:min(len(x.ids), first)]))
+	return saying(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
 }

@@ -1,0 +1,73 @@
+package main
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report/evidence"
+)
+
+// askedUnit is the unit that a flag was given in, in which the answer is told.
+func askedUnit(c *cli.Context, flag string, m measure) evidence.Unit {
+	_, unit := m.split(c.String(flag))
+	return unit
+}
+
+// degrees is a temperature in F or C.
+func degrees(unit evidence.Unit, tempC float64) string {
+	if unit == evidence.Fahrenheit {
+		return fmt.Sprintf("%.1f F", tempC*1.8+32)
+	}
+	return fmt.Sprintf("%.1f C", tempC)
+}
+
+// span is a difference of temperatures in F or C.
+func span(unit evidence.Unit, c float64) string {
+	if unit == evidence.Fahrenheit {
+		return fmt.Sprintf("%.1f F", c*1.8)
+	}
+	return fmt.Sprintf("%.1f C", c)
+}
+
+// lengthIn is a length in the unit asked for, inches also to 1/32.
+func lengthIn(unit evidence.Unit, mm float64) string {
+	x := evidence.FromFloat(mm, evidence.Millimeter, unit)
+	switch unit {
+	case evidence.Inch:
+		return fmt.Sprintf("%.3f in (%s)", x, thirtySeconds(x))
+	case evidence.Millimeter:
+		return fmt.Sprintf("%.2f mm", x)
+	}
+	return fmt.Sprintf("%.4f %s", x, unit)
+}
+
+// signed is a change of a length with its sign.
+func signed(unit evidence.Unit, mm float64) string {
+	if mm > 0 {
+		return "+" + lengthIn(unit, mm)
+	}
+	return lengthIn(unit, mm)
+}
+
+// thirtySeconds is a length in inches to the nearest 1/32, as a rule shows it.
+func thirtySeconds(inches float64) string {
+	const parts = 32
+	sign := ""
+	if inches < 0 {
+		sign = "-"
+	}
+	n := int(math.Round(math.Abs(inches) * parts))
+	whole, over, under := n/parts, n%parts, parts
+	for over > 0 && over%2 == 0 {
+		over, under = over/2, under/2
+	}
+	switch {
+	case over == 0:
+		return fmt.Sprintf("about %s%d in", sign, whole)
+	case whole == 0:
+		return fmt.Sprintf("about %s%d/%d in", sign, over, under)
+	}
+	return fmt.Sprintf("about %s%d %d/%d in", sign, whole, over, under)
+}

@@ -1,0 +1,145 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"firstboard/report/evidence"
+)
+
+// wantsHelp gives the words of the command whose help page is asked for:
+// `help check`, `check --help` and `check help` are one question.
+func wantsHelp(args []string) (words []string, ok bool) {
+	if len(args) < 2 {
+		return nil, true
+	}
+	for i, arg := range args[1:] {
+		switch {
+		case arg == "--":
+			return nil, false
+		case arg == "--help", arg == "-h":
+			ok = true
+		case arg == "help" && i < 2:
+			ok = true
+		case !strings.HasPrefix(arg, "-"):
+			words = append(words, arg)
+		}
+	}
+	return words, ok
+}
+
+// helpPage is the help page of a command, or of the whole tool.
+func helpPage(app *cli.App, words []string, width int) (string, error) {
+	cmd, path := &cli.Command{Subcommands: app.Commands, Usage: app.Usage, Description: app.Description}, toolName
+	for _, word := range words {
+		sub := subcommand(cmd, word)
+		if sub == nil {
+			if len(cmd.Subcommands) == 0 {
+				break
+			}
+			return "", unknown(cmd, path, word)
+		}
+		cmd, path = sub, path+" "+sub.Name
+	}
+	var b strings.Builder
+	b.WriteString(wrapTo(width, path+": "+cmd.Usage, "") + "\n")
+	if cmd.ArgsUsage != "" {
+		b.WriteString(wrapTo(width, cmd.ArgsUsage, "  ") + "\n")
+	}
+	if cmd.Description != "" {
+		b.WriteString(wrapTo(width, cmd.Description, ""))
+	}
+	if cmd.UsageText != "" {
+		fmt.Fprintf(&b, "%sExample:\n  %s\n", gap(cmd.Description), cmd.UsageText)
+	}
+	helpCommands(&b, cmd, width)
+	helpFlags(&b, cmd, width)
+	if len(cmd.Subcommands) > 0 {
+		b.WriteString("\n" + wrapTo(width, fmt.Sprintf("%s COMMAND --help tells more of one command.", path), ""))
+	}
+	return b.String(), nil
+}
+
+// gap is the blank line behind a text that is there.
+func gap(text string) string {
+	if text == "" {
+		return ""
+	}
+	return "\n"
+}
+
+func helpCommands(b *strings.Builder, cmd *cli.Command, width int) {
+	if len(cmd.Subcommands) == 0 {
+		return
+	}
+	longest := 0
+	for _, sub := range cmd.Subcommands {
+		longest = max(longest, len(sub.Name))
+	}
+	b.WriteString("\nCommands:\n")
+	for _, sub := range cmd.Subcommands {
+		lead := fmt.Sprintf("  %-*s  ", longest, sub.Name)
+		text := wrapTo(width, sub.Usage, strings.Repeat(" ", len(lead)))
+		b.WriteString(lead + strings.TrimLeft(text, " "))
+	}
+}
+
+func helpFlags(b *strings.Builder, cmd *cli.Command, width int) {
+	for i, flag := range cmd.Flags {
+		if i == 0 {
+			b.WriteString("\nFlags:\n")
+		}
+		names := make([]string, len(flag.Names()))
+		for j, name := range flag.Names() {
+			names[j] = dashed(name)
+		}
+		slices.Reverse(names)
+		takes, usage := placeholder(flag)
+		fmt.Fprintf(b, "  %s\n", strings.TrimSpace(strings.Join(names, ", ")+" "+takes))
+		b.WriteString(wrapTo(width, usage, "      "))
+	}
+}
+
+// placeholder is what a flag takes, marked in the words that tell of it, and
+// those words.
+func placeholder(flag cli.Flag) (takes, usage string) {
+	documented, ok := flag.(cli.DocGenerationFlag)
+	if !ok {
+		return "", ""
+	}
+	parts := strings.Split(documented.GetUsage(), "`")
+	if len(parts) > 1 {
+		takes = parts[1]
+	}
+	return takes, strings.Join(parts, "")
+}
+
+func dashed(name string) string {
+	if len(name) == 1 {
+		return "-" + name
+	}
+	return "--" + name
+}
+
+// unknown refuses a command that there is none of, with the nearest one.
+func unknown(cmd *cli.Command, path, word string) error {
+	var names []string
+	for _, sub := range cmd.Subcommands {
+		names = append(names, sub.Name)
+	}
+	return fmt.Errorf("%s: no command %q; %s", path, word, meant(word, names))
+}
+
+// meant asks whether a near name was meant, or lists what there is.
+func meant(typed string, names []string) string {
+	if near := evidence.NearMiss(typed, names); near != "" {
+		return "did you mean " + near + "?"
+	}
+	if n := len(names); n > 1 {
+		return "choose " + strings.Join(names[:n-1], ", ") + " or " + names[n-1]
+	}
+	return "choose " + strings.Join(names, "")
+}
