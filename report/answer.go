@@ -96,6 +96,7 @@ type FindingAnswer struct {
 	Source   string   `json:"source"`
 	Standing string   `json:"standing"`
 	Evidence []string `json:"evidence"`
+	Working  string   `json:"working"`
 }
 
 // Answers puts decisions into their answer's shape. The caller adds tool,
@@ -152,7 +153,7 @@ func findingAnswer(f evidence.Finding) FindingAnswer {
 	return FindingAnswer{
 		ID: f.ID, Asks: f.Asks, Outcome: f.Outcome.String(), Deciding: f.Deciding,
 		Value: f.Value, Limit: f.Limit, Unit: string(f.Unit), Reason: f.Reason,
-		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence),
+		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence), Working: f.Worked.String(),
 	}
 }
 

@@ -104,6 +104,16 @@ func (e Exact) Text(limits ...Exact) string {
 	return e.Fixed(places)
 }
 
+// Short writes e for people: in full where it ends within 2 places, else with
+// 2 places or as many more as keep it on its own side of every limit given.
+func (e Exact) Short(limits ...Exact) string {
+	places := 2
+	for places < 40 && !e.keepsSide(e.Round(places), limits) {
+		places++
+	}
+	return trim(e.Fixed(places))
+}
+
 func (e Exact) keepsSide(rounded Exact, limits []Exact) bool {
 	for _, l := range limits {
 		if e.Cmp(l) != rounded.Cmp(l) {

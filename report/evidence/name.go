@@ -1,6 +1,9 @@
 package evidence
 
-import "strings"
+import (
+	"strconv"
+	"strings"
+)
 
 // Key is an identifier as it is compared: trimmed, inner spaces folded,
 // without case. H1 is h1.
@@ -51,19 +54,66 @@ func compareNumbers(a, b string) int {
 	return strings.Compare(a, b)
 }
 
-// List joins names in plain words: "H1, H2 and H3", the first few of many.
+// List joins names in plain words: "H1, H2 and H3", names that follow each
+// other as "B1 to B56", and the first few of many.
 func List(names []string) string {
 	const most = 6
-	n := len(names)
-	switch {
+	parts := runs(names)
+	switch n := len(parts); {
 	case n == 0:
 		return ""
 	case n == 1:
-		return names[0]
+		return parts[0].words
 	case n > most:
-		return strings.Join(names[:most-1], ", ") + " and " + Count(n-most+1, "more", "more")
+		left := 0
+		for _, p := range parts[most-1:] {
+			left += p.names
+		}
+		return commas(parts[:most-1]) + " and " + Count(left, "more", "more")
+	default:
+		return commas(parts[:n-1]) + " and " + parts[n-1].words
 	}
-	return strings.Join(names[:n-1], ", ") + " and " + names[n-1]
+}
+
+// run is one name, or several that follow each other.
+type run struct {
+	words string
+	names int
+}
+
+// runs are the names in their order, three or more that count up as one.
+func runs(names []string) []run {
+	var all []run
+	for i := 0; i < len(names); {
+		n := counting(names[i:])
+		if n < 3 {
+			all, i = append(all, run{names[i], 1}), i+1
+			continue
+		}
+		last := names[i+n-1]
+		all = append(all, run{names[i] + " to " + last[strings.LastIndexByte(last, ' ')+1:], n})
+		i += n
+	}
+	return all
+}
+
+// counting is how many names from the first on count up by one.
+func counting(names []string) int {
+	head := strings.TrimRight(names[0], "0123456789")
+	start, err := strconv.Atoi(names[0][len(head):])
+	n := 1
+	for err == nil && n < len(names) && names[n] == head+strconv.Itoa(start+n) {
+		n++
+	}
+	return n
+}
+
+func commas(parts []run) string {
+	words := make([]string, len(parts))
+	for i, p := range parts {
+		words[i] = p.words
+	}
+	return strings.Join(words, ", ")
 }
 
 // Nearest is the choice that takes the fewest changes to reach from what was

@@ -62,6 +62,15 @@ func (it Item) By(w Working) Item {
 	return it
 }
 
+// Figure is the value as people read it: as typed, or rounded to what stands
+// on its side of the limit.
+func (it Item) Figure() string {
+	if it.Work.Op == OpTyped {
+		return it.Written
+	}
+	return it.Value.Short(it.Limit.Ends()...)
+}
+
 // worked is how the value came about, or the value alone where that has no
 // form of its own.
 func (it Item) worked() Working {
@@ -113,13 +122,6 @@ func (it Item) Breaks(acc Acceptance) bool {
 	return it.usable(acc) && bounded && room.Sign() < 0
 }
 
-func (it Item) clause() string {
-	if it.Says != "" {
-		return it.Says
-	}
-	return it.Name + " read " + join(it.Written, it.Limit.Unit())
-}
-
 // Weigh answers a check on judged values, each against its own limit: not met
 // if any usable one breaks it; otherwise not shown if any is unusable or
 // there is none (none says what is missing); otherwise met. The worst value
@@ -145,23 +147,28 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 }
 
 func answer(broken, lacking, good []Item, acc Acceptance) Finding {
+	usable := append(slices.Clone(broken), good...)
 	switch {
 	case len(broken) > 0:
-		return tell(NotMet, broken, acc, brokenReason)
+		f := tell(NotMet, broken, usable, acc)
+		if also := others(worst(broken), broken, noun(usable)); also != "" {
+			f.Reason += "; also " + broken[0].Limit.beyond() + ": " + also
+		}
+		return f
 	case len(lacking) > 0:
-		f := lackReason(lacking, acc)
+		f := lackFinding(lacking, acc)
 		if len(good) > 0 {
 			f.Value = worst(good).Written
 		}
 		return f
 	}
-	return tell(Met, good, acc, metReason)
+	return tell(Met, good, usable, acc)
 }
 
-func tell(o Outcome, items []Item, acc Acceptance, reason func(Item, []Item, Acceptance) string) Finding {
+func tell(o Outcome, items, usable []Item, acc Acceptance) Finding {
 	w := worst(items)
 	_, end, _ := w.margin(acc)
-	f := Finding{Outcome: o, Value: w.Written, Reason: reason(w, items, acc)}
+	f := Finding{Outcome: o, Value: w.Written, Reason: w.reason(usable, acc)}
 	f.Evidence = Places(append([]Item{w}, items...))
 	return f.Against(w.Limit).by(end)
 }
@@ -179,77 +186,6 @@ func worst(items []Item) Item {
 		}
 		return strings.Compare(a.Written, b.Written)
 	})
-}
-
-func brokenReason(w Item, items []Item, acc Acceptance) string {
-	s := w.clause() + guard(w, acc) + "; " + limitClause(w.Limit)
-	if others := others(w, items); others != "" {
-		s += "; it is broken also by " + others
-	}
-	return s
-}
-
-func metReason(w Item, items []Item, acc Acceptance) string {
-	s := w.clause()
-	if n := len(items); n > 1 {
-		s += fmt.Sprintf(", the nearest of %d values to its limit", n)
-	}
-	s += guard(w, acc) + "; " + limitClause(w.Limit)
-	room, _, bounded := w.margin(acc)
-	if !acc.Guarded && w.U != nil && w.U.Known && bounded && room.Cmp(w.U.Value) < 0 {
-		s += fmt.Sprintf("; close: within its uncertainty of %s, %s", join(w.U.Value.Text(), w.Limit.Unit()), acc.agreed())
-	}
-	return s
-}
-
-func (a Acceptance) agreed() string {
-	if a.Agreed == "" {
-		return "accepted as read, and nobody is named who agreed to that"
-	}
-	return "accepted as read, as agreed by " + a.Agreed
-}
-
-func guard(w Item, acc Acceptance) string {
-	if !acc.Guarded || w.U == nil {
-		return ""
-	}
-	return fmt.Sprintf(", counted with its uncertainty of %s", join(w.U.Value.Text(), w.Limit.Unit()))
-}
-
-func limitClause(l Limit) string {
-	s := "the limit is " + l.String()
-	switch {
-	case !l.Shown() || l.String() == "":
-		return "no limit is known"
-	case l.Least.Whose != "" && l.Most.Whose != "" && !Same(l.Least.Whose, l.Most.Whose):
-		return s + " (" + l.Least.Whose + " and " + l.Most.Whose + ")"
-	case l.Most.Whose != "":
-		return s + " (" + l.Most.Whose + ")"
-	case l.Least.Whose != "":
-		return s + " (" + l.Least.Whose + ")"
-	}
-	return s
-}
-
-func lackReason(lacking []Item, acc Acceptance) Finding {
-	first := lacking[0]
-	f := Finding{Reason: first.Name + ": " + first.lack(acc), Evidence: Places(lacking)}.Against(first.Limit)
-	if others := others(first, lacking); others != "" {
-		f.Reason += "; also unusable: " + others
-	}
-	return f
-}
-
-func others(w Item, items []Item) string {
-	var names []string
-	seen := map[string]bool{w.Name: true}
-	for _, it := range items {
-		if !seen[it.Name] {
-			seen[it.Name] = true
-			names = append(names, it.Name)
-		}
-	}
-	return List(names)
 }
 
 // Places are the places of items, each once, in their order.

@@ -1,0 +1,98 @@
+package evidence_test
+
+import (
+	"strings"
+	"testing"
+
+	"firstboard/report/evidence"
+)
+
+// cell is where a figure stands.
+type cell string
+
+func (c cell) String() string { return string(c) }
+
+func read(n string, u evidence.Unit, place string) evidence.Reading {
+	if n == "" {
+		return evidence.Reading{Unit: u, Place: cell(place)}
+	}
+	r := evidence.Typed(n, u)
+	r.Place = cell(place)
+	return r
+}
+
+func TestNamesThatFollowEachOtherAreOne(t *testing.T) {
+	for _, c := range [][2]string{
+		{"H1", "H1"},
+		{"H1 H2", "H1 and H2"},
+		{"H1 H2 H3", "H1 to H3"},
+		{"B1 B2 B3 C1 C2", "B1 to B3, C1 and C2"},
+		{"H9 H10 H11", "H9 to H11"},
+		{"H01 H02 H03", "H01, H02 and H03"},
+		{"A B C D E F G H", "A, B, C, D, E and 3 more"},
+	} {
+		if got := evidence.List(strings.Fields(c[0])); got != c[1] {
+			t.Errorf("%s are %q, want %q", c[0], got, c[1])
+		}
+	}
+	if got := evidence.List([]string{"hole H1", "hole H2", "hole H3"}); got != "hole H1 to H3" {
+		t.Error(got)
+	}
+}
+
+// A reason says the value first, and rounds it to its side of the limit.
+func TestReasonsSayTheValueFirst(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("85", evidence.RH), Whose: "GLUE-W"})
+	span := evidence.Limit{Least: evidence.Bound{Number: evidence.Typed("6", evidence.MC)}, Most: evidence.Bound{Number: evidence.Typed("9", evidence.MC)}}
+	third := evidence.Item{Name: "lot K1", Limit: span}.By(evidence.DividedBy(
+		evidence.Stated("sum", evidence.Ratio(2700001, 100000), evidence.MC), evidence.Stated("boards", evidence.Whole(3), evidence.None), evidence.MC))
+	hole := func(name, n string) evidence.Item {
+		return evidence.Measure("hole "+name, read(n, evidence.RH, "Slab RH!J"+name), most)
+	}
+	board := func(name, n string) evidence.Item {
+		return evidence.Measure("board "+name, read(n, evidence.MC, "Wood!J"+name), span)
+	}
+	unsure := hole("H1", "84")
+	unsure.U = evidence.Within(evidence.Whole(2))
+	guarded := evidence.Acceptance{Guarded: true}
+	for _, c := range []struct {
+		items []evidence.Item
+		acc   evidence.Acceptance
+		want  string
+	}{
+		{[]evidence.Item{hole("H1", "80"), hole("H4", "87.9"), hole("H2", "85.1")}, evidence.Acceptance{}, "highest of 3 holes: H4, 87.9 % RH (limit 85 %, GLUE-W); also over: H2"},
+		{[]evidence.Item{hole("H1", "85.0")}, evidence.Acceptance{}, "hole H1, 85.0 % RH (limit 85 %, GLUE-W)"},
+		{[]evidence.Item{board("B1", "6.4"), board("B2", "7")}, evidence.Acceptance{}, "lowest of 2 boards: B1, 6.4 % MC (limit 6 to 9 %)"},
+		{[]evidence.Item{board("B1", "5.9"), board("B2", "9.05")}, evidence.Acceptance{}, "lowest of 2 boards: B1, 5.9 % MC (limit 6 to 9 %); also outside: B2"},
+		{[]evidence.Item{third}, evidence.Acceptance{}, "lot K1, 9.000003 % MC (limit 6 to 9 %)"},
+		{[]evidence.Item{unsure}, guarded, "hole H1, 84 % RH (limit 85 %, GLUE-W), its uncertainty of 2 % RH counted against it"},
+		{[]evidence.Item{unsure}, evidence.Acceptance{}, "hole H1, 84 % RH (limit 85 %, GLUE-W); close: within its uncertainty of 2 % RH, accepted as read, and nobody is named who agreed to that"},
+		{[]evidence.Item{hole("H1", ""), hole("H2", ""), hole("H3", ""), hole("H4", "80")}, evidence.Acceptance{}, "hole H1 to H3: no reading"},
+	} {
+		if f := evidence.Weigh(c.items, c.acc, "nothing"); f.Reason != c.want {
+			t.Errorf("got  %s\nwant %s", f.Reason, c.want)
+		}
+	}
+}
+
+// The words of a finding lead from its cells to its outcome.
+func TestAFindingExplainsItself(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: read("75", evidence.RH, "Products!E2"), Whose: "TILE"})
+	f := evidence.Weigh([]evidence.Item{
+		evidence.Measure("hole H1", read("74", evidence.RH, "Slab RH!J5"), most),
+		evidence.Measure("hole H2", read("78.4", evidence.RH, "Slab RH!J9"), most),
+	}, evidence.Acceptance{}, "nothing")
+	f.ID, f.Asks = "slab-rh", "does every hole meet the limit?"
+	text := strings.Join(f.Explain(), "\n")
+	for _, want := range []string{
+		"value = 78.4 % RH, the highest", "  hole H2: 78.4 % RH, Slab RH!J9", "highest allowed = 75 % RH, Products!E2",
+		"room to the limit = -3.4 % RH, the first less the second", "the limit is broken", "outcome: not met",
+	} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is missing in\n%s", want, text)
+		}
+	}
+	if got := f.Worked.String(); got != "highest(hole H2 78.4 % RH [Slab RH!J9]; hole H1 74 % RH [Slab RH!J5]) = 78.4 % RH; at most the limit of TILE 75 % RH [Products!E2]" {
+		t.Error(got)
+	}
+}
