@@ -12,19 +12,24 @@ func airChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "air-range", Deciding: true, Judge: airRange,
-			Asks:    "was the air in range over the 24 h up to the latest air reading?",
-			Default: "60 to 80 F over wood, 65 to 95 F over others; humidity: the service climate over wood, at most 65 % RH over others",
-			Cite:    evidence.Cite{Source: "temperature: NWFA guidance 2018 for wood floorings, CRI 105-2019 for others; humidity: the service climate for wood floorings, CRI 105-2019 for others", Standing: evidence.Published},
+			Asks: "was the air in range over the 24 h up to the latest air reading?",
+			Default: "60 to 80 F over wood flooring, 65 to 95 F over carpet, 65 to 85 F over resilient and laminate; " +
+				"humidity: the service climate over wood flooring, at most 65 % RH over others",
+			Cite: evidence.Cite{
+				Source: "temperature: NWFA guidance 2018 (wood flooring), CRI 105-2019 (carpet), ASTM F710 and manufacturers' sheets, recalled " +
+					"(others); humidity: the service climate (wood flooring, derived), CRI 105-2019 (others)",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "air-held", Deciding: true, Judge: airHeld,
-			Asks:    "was the air in range for 48 h up to each judged reading of the slab, and of the flooring where that is wood?",
+			Asks:    "was the air in range for 48 h up to each judged slab row, and each judged row of wood flooring?",
 			Default: "48 h; the bounds of air-range",
 			Cite:    evidence.Cite{Source: "ASTM F2170 (the 48 h)", Standing: evidence.Recalled},
 		},
 		{
 			ID: "air-usual", Judge: airUsual,
-			Asks:    "wood floorings: was the air of the latest 24 h between 30 and 50 % RH?",
+			Asks:    "wood flooring: was the air of air-range between 30 and 50 % RH?",
 			Default: "30 to 50 % RH",
 			Cite:    evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
 		},
@@ -44,7 +49,7 @@ func airRange(r Room) evidence.Finding {
 	if !known {
 		return evidence.Unshown(noAir).Against(r.Temp)
 	}
-	return r.judge(w)
+	return r.judge(w, r.unread()...)
 }
 
 func airHeld(r Room) evidence.Finding {
@@ -52,9 +57,9 @@ func airHeld(r Room) evidence.Finding {
 		return evidence.Unneeded("%s", r.NoHeld)
 	}
 	if len(r.HeldFor) == 0 {
-		return evidence.Unshown("there is no judged reading of slab or flooring for which the air was to be held").Against(r.Temp)
+		return evidence.Unshown("there is no judged row of slab or flooring for which the air was to be held").Against(r.Temp)
 	}
-	f := r.judge(r.heldWindow())
+	f := r.judge(r.heldWindow(), r.unread()...)
 	if r.HeldLack != "" && f.Outcome == evidence.Met {
 		f.Outcome, f.Reason, f.Evidence = evidence.NotShown, r.HeldLack, nil
 	}
@@ -82,66 +87,35 @@ func (r Room) heldWindow() window {
 	}
 }
 
+// LongInterval is how far apart neighboring air rows of the held window may lie
+// without a word: beyond it nothing is known between them.
+const LongInterval = 4 * time.Hour
+
+// WidestInterval is the longest time between neighboring air rows of the held
+// window, the last one at or before its start included; zero where there are no
+// two, or no window.
+func (r Room) WidestInterval() time.Duration {
+	if r.NoHeld != "" || len(r.HeldFor) == 0 {
+		return 0
+	}
+	var widest time.Duration
+	times := r.times(r.heldWindow())
+	for i := 1; i < len(times); i++ {
+		widest = max(widest, times[i].Sub(times[i-1]))
+	}
+	return widest
+}
+
 func airUsual(r Room) evidence.Finding {
 	if !r.Wood {
 		return evidence.Unneeded("the flooring is not wood")
 	}
 	w, known := r.latestDay()
 	w.temp = evidence.Limit{}
-	w.rh = between("30", "50", evidence.RH, evidence.Cite{})
+	w.rh = inside("30", "50", evidence.RH, evidence.Cite{})
 	w.acceptance, w.asRead = evidence.Acceptance{}, true
 	if !known {
 		return evidence.Unshown(noAir).Against(w.rh)
 	}
 	return r.judge(w)
-}
-
-// JudgedAir are the air rows behind air-range, air-held and surface-dew: those
-// in either window, the last at or before its start, and, where the dew point
-// is asked for, those nearest in time to a surface.
-func (r Room) JudgedAir() []Air {
-	var windows []window
-	if w, known := r.latestDay(); known {
-		windows = append(windows, w)
-	}
-	if r.NoHeld == "" && len(r.HeldFor) > 0 {
-		windows = append(windows, r.heldWindow())
-	}
-	before := make([]time.Time, len(windows))
-	for i, w := range windows {
-		before[i] = r.lastBefore(w.from)
-	}
-	dew := r.dewTimes()
-	var judged []Air
-	for _, a := range r.Air {
-		at := a.ReadAt
-		behind := !at.Shown() || dew[at.First.UnixNano()]
-		for i, w := range windows {
-			behind = behind || at.First.Equal(before[i]) || !at.First.Before(w.from) && !at.First.After(w.to)
-		}
-		if behind {
-			judged = append(judged, a)
-		}
-	}
-	return judged
-}
-
-// dewTimes are the times of the air rows that surface-dew compares with.
-func (r Room) dewTimes() map[int64]bool {
-	times := map[int64]bool{}
-	if r.NoDew != "" {
-		return times
-	}
-	for _, spot := range r.JudgedSurfaces() {
-		for _, s := range spot.Rows {
-			if !s.ReadAt.Shown() {
-				continue
-			}
-			near, _ := r.AirNear(s)
-			for _, a := range near {
-				times[a.ReadAt.First.UnixNano()] = true
-			}
-		}
-	}
-	return times
 }

@@ -1,8 +1,6 @@
 package acclimate
 
 import (
-	"cmp"
-	"slices"
 	"time"
 
 	"firstboard/report/evidence"
@@ -13,8 +11,8 @@ import (
 // and wood that it must be held for. NoHeld and NoFlooring say why a check is
 // not needed; they are empty where it is.
 type Room struct {
-	Air  []Air // of the area and of the whole site, up to the day of installing
-	Wood bool  // the flooring is wood
+	Air  AirRows // of the area and of the whole site, up to the day of installing
+	Wood bool    // the flooring is wood
 
 	Temp, RH       evidence.Limit
 	Service        []Period
@@ -24,68 +22,47 @@ type Room struct {
 	Tolerance      evidence.Bound // of a lot's mean around the target
 	TargetAdvises  bool
 	Surfaces       []Surface
-	SurfaceMax     evidence.Limit // of a heated floor
+	LaterSurfaces  int       // read after the day of installing
+	Leveled        time.Time // the latest leveler; zero where there was none
+	SurfaceMax     evidence.Limit
 	DewF, DewC     evidence.Bound // margins above the dew point
-	NoDew, NoHeat  string         // why a check of surfaces is not needed
+	NoDew, NoMax   string         // why a check of surfaces is not needed
 	NoHeld         string
 	HeldFor        []evidence.Time // the judged rows of slab and flooring
 	HeldLack       string          // a judged row that has no time
 	Held           evidence.Reading
 	Gap, Excursion evidence.Reading
+	Open           Opened // when the house was last left open
 
 	Acceptance  evidence.Acceptance
 	Instruments evidence.Instruments
 }
 
+// Opened is the latest event after which the air of before says nothing: HVAC
+// off or building open, in the record's words. Its time is blank where there
+// was none.
+type Opened struct {
+	What  string
+	At    evidence.Time
+	Place evidence.Place
+}
+
+// unread is the lack of air read after the house was last left open.
+func (r Room) unread() []evidence.Item {
+	if !r.Open.At.Shown() {
+		return nil
+	}
+	if a := r.Air.Latest(); a != nil && a.ReadAt.After(r.Open.At) {
+		return nil
+	}
+	lack := "not read since " + r.Open.What + " at " + r.Open.At.Written
+	return []evidence.Item{{Name: "the air", Lack: lack, Place: r.Open.Place}}
+}
+
 // Latest is the time of the latest air reading; blank where there is none.
 func (r Room) Latest() evidence.Time {
-	return evidence.Last(r.Air, func(a Air) evidence.Time { return a.ReadAt })
-}
-
-// reading is what one instrument showed at one time: usually one row.
-type reading struct {
-	at   time.Time
-	rows []Air
-}
-
-// meter is the key of the instrument that was read.
-func (x reading) meter() string { return evidence.Key(x.rows[0].Instrument) }
-
-// byInstrument are the timed rows up to a time, each instrument's in order of
-// time. Rows without an instrument count as one.
-func byInstrument(air []Air, from, to time.Time) [][]reading {
-	groups := map[string][]Air{}
-	for _, a := range air {
-		if a.ReadAt.Shown() && !a.ReadAt.First.After(to) && !a.ReadAt.First.Before(from) {
-			key := evidence.Key(a.Instrument)
-			groups[key] = append(groups[key], a)
-		}
+	if a := r.Air.Latest(); a != nil {
+		return a.ReadAt
 	}
-	var all [][]reading
-	for _, key := range sortedKeys(groups) {
-		all = append(all, inOrder(groups[key]))
-	}
-	return all
-}
-
-func sortedKeys(groups map[string][]Air) []string {
-	var keys []string
-	for key := range groups {
-		keys = append(keys, key)
-	}
-	slices.SortFunc(keys, cmp.Compare[string])
-	return keys
-}
-
-func inOrder(rows []Air) []reading {
-	slices.SortStableFunc(rows, func(a, b Air) int { return a.ReadAt.First.Compare(b.ReadAt.First) })
-	var readings []reading
-	for _, a := range rows {
-		if n := len(readings); n > 0 && readings[n-1].at.Equal(a.ReadAt.First) {
-			readings[n-1].rows = append(readings[n-1].rows, a)
-		} else {
-			readings = append(readings, reading{a.ReadAt.First, []Air{a}})
-		}
-	}
-	return readings
+	return evidence.Time{}
 }

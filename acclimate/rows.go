@@ -1,6 +1,10 @@
 package acclimate
 
-import "firstboard/report/evidence"
+import (
+	"github.com/shopspring/decimal"
+
+	"firstboard/report/evidence"
+)
 
 // Air is one reading of the air. A blank Area is the whole site.
 type Air struct {
@@ -10,6 +14,21 @@ type Air struct {
 	Instrument string
 	By, Note   string
 	Place      evidence.Place
+}
+
+// LeastRH is the lowest humidity of air that is believed, in %: no room is so
+// dry, so the meter failed (common practice, no source).
+const LeastRH = 5
+
+const tooDry = "under 5 % RH: no room is so dry, so the meter failed"
+
+// Humidity is the relative humidity read, blank where it is too low for any
+// room.
+func (a *Air) Humidity() evidence.Reading {
+	if a.RH.Shown() && a.RH.Value.LessThan(decimal.NewFromInt(LeastRH)) {
+		return evidence.Reading{Unit: a.RH.Unit, Place: a.RH.Place}
+	}
+	return a.RH
 }
 
 // Surface is one reading of a surface's temperature.

@@ -79,16 +79,14 @@ func (r Room) airEMC() (emc evidence.Exact, lack string) {
 		return emc, noAir
 	}
 	var temps, rhs []evidence.Exact
-	for _, a := range r.Air {
-		switch {
-		case !a.ReadAt.Shown():
-			return emc, "an air row has no time"
-		case a.ReadAt.First.Before(w.from):
-		case !a.Temp.Shown() || !a.RH.Shown():
+	if len(r.Air.Untimed()) > 0 {
+		return emc, "an air row has no time"
+	}
+	for _, a := range r.Air.between(w.from, w.to) {
+		if !a.Temp.Shown() || !a.Humidity().Shown() {
 			return emc, "the air at " + a.ReadAt.Written + " has no temperature or no humidity"
-		default:
-			temps, rhs = append(temps, a.Temp.In(evidence.Celsius)), append(rhs, a.RH.Exact())
 		}
+		temps, rhs = append(temps, a.Temp.In(evidence.Celsius)), append(rhs, a.RH.Exact())
 	}
 	x, err := wood.EMC(evidence.Mean(temps).Float(), evidence.Mean(rhs).Float())
 	if err != nil {

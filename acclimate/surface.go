@@ -2,7 +2,6 @@ package acclimate
 
 import (
 	"fmt"
-	"strconv"
 	"time"
 
 	"github.com/shopspring/decimal"
@@ -15,15 +14,18 @@ func surfaceChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "surface-dew", Deciding: true, Judge: surfaceDew,
-			Asks:    "is every surface at least 5 F (3 C) above the dew point of the air read nearest in time, at most 2 h away?",
+			Asks:    "is every surface at least 5 F (3 C) above the dew point of the air row nearest in time, at most 2 h away?",
 			Default: "5 F, or 3 C for a surface read in C",
 			Cite:    evidence.Cite{Source: "the figure of ISO 8502-4 for coatings, used for floors: common practice", Standing: evidence.Practice},
 		},
 		{
-			ID: "surface-max", Deciding: true, Judge: heatedSurface,
-			Asks:    "is every surface of a heated floor at or under 85 F, or what a product states?",
-			Default: "85 F",
-			Cite:    evidence.Cite{Source: "ASTM F710 summary", Standing: evidence.Published},
+			ID: "surface-max", Deciding: true, Judge: surfaceMax,
+			Asks:    "is every surface at or under 80 F (wood flooring) or 85 F (others), or what the flooring system states?",
+			Default: "80 F under wood flooring, 85 F under others",
+			Cite: evidence.Cite{
+				Source:   "NWFA installation guidelines 2019 (wood flooring); ASTM F710 summary (others)",
+				Standing: evidence.Published,
+			},
 		},
 	}
 }
@@ -31,22 +33,44 @@ func surfaceChecks() []evidence.Check[Room] {
 func spotName(s Surface) string        { return s.Spot }
 func spotTime(s Surface) evidence.Time { return s.ReadAt }
 
-// JudgedSurfaces are the surface spots that count, with their judged rows.
+// JudgedSurfaces are the surface spots that count, with their judged rows:
+// none where a leveler was placed since.
 func (r Room) JudgedSurfaces() []evidence.Judged[Surface] {
-	return evidence.Latest(r.Surfaces, time.Time{}, spotName, spotTime)
+	return evidence.Latest(r.Surfaces, r.Leveled, spotName, spotTime)
 }
 
-const noSurface = "no surface temperature was read"
+const (
+	noSurface = "no surface temperature was read"
+	leveled   = "not read again since a leveler was placed"
+)
 
-func heatedSurface(r Room) evidence.Finding {
-	if r.NoHeat != "" {
-		return evidence.Unneeded("%s", r.NoHeat)
+// surfaceItems are the judged values of all spots, made by measure.
+func (r Room) surfaceItems(measure func(Surface) []evidence.Item) []evidence.Item {
+	var items []evidence.Item
+	for _, spot := range r.JudgedSurfaces() {
+		if len(spot.Rows) == 0 {
+			items = append(items, evidence.Item{Name: "surface spot " + spot.Name, Lack: leveled})
+		}
+		for _, s := range spot.Rows {
+			s.Spot = spot.Name
+			items = append(items, measure(s)...)
+		}
 	}
-	items := evidence.Items(r.JudgedSurfaces(), spotTime, func(name string, s Surface) evidence.Item {
-		it := evidence.Measure("surface spot "+name, s.Temp, r.SurfaceMax)
+	return items
+}
+
+func surfaceMax(r Room) evidence.Finding {
+	if r.NoMax != "" {
+		return evidence.Unneeded("%s", r.NoMax)
+	}
+	items := r.surfaceItems(func(s Surface) []evidence.Item {
+		it := evidence.Measure("surface spot "+s.Spot, s.Temp, r.SurfaceMax)
 		u := r.Instruments.USurface(s.Instrument, s.Temp.Unit)
 		it.U = &evidence.Uncertainty{Value: evidence.ConvertSpan(u.Value, s.Temp.Unit, r.SurfaceMax.Unit()), Known: u.Known}
-		return it
+		if !s.ReadAt.Shown() {
+			it.Lack = evidence.NoTime
+		}
+		return []evidence.Item{it}
 	})
 	return evidence.Weigh(items, r.Acceptance, noSurface).Against(r.SurfaceMax)
 }
@@ -57,20 +81,15 @@ func surfaceDew(r Room) evidence.Finding {
 	if r.NoDew != "" {
 		return evidence.Unneeded("%s", r.NoDew)
 	}
-	var items []evidence.Item
-	for _, spot := range r.JudgedSurfaces() {
-		for _, s := range spot.Rows {
-			items = append(items, r.margins(s)...)
-		}
-	}
-	return evidence.Weigh(items, r.Acceptance, noSurface)
+	return evidence.Weigh(r.surfaceItems(r.margins), r.Acceptance, noSurface)
 }
 
 // Nearest is how far from a surface reading the air may have been read.
 const Nearest = 2 * time.Hour
 
 // margins are the margins of a surface reading above the dew point of the air
-// rows nearest in time: of equally near ones the worst decides.
+// rows nearest in time: of equally near ones the worst decides, which is that
+// of the higher dew point.
 func (r Room) margins(s Surface) []evidence.Item {
 	base := evidence.Item{Name: "surface spot " + s.Spot, Limit: r.dewMargin(s.Temp.Unit), Place: s.Place}
 	fail := func(lack string) []evidence.Item {
@@ -100,21 +119,11 @@ func (r Room) margins(s Surface) []evidence.Item {
 
 // AirNear are the air rows nearest in time to a surface reading, at most 2 h
 // away; untimed says that a row without a time may be nearer.
-func (r Room) AirNear(s Surface) (near []Air, untimed bool) {
-	best := Nearest
-	for _, a := range r.Air {
-		if !a.ReadAt.Shown() {
-			untimed = true
-			continue
-		}
-		switch away := a.ReadAt.First.Sub(s.ReadAt.First).Abs(); {
-		case away < best || away == best && len(near) == 0:
-			best, near = away, []Air{a}
-		case away == best:
-			near = append(near, a)
-		}
+func (r Room) AirNear(s Surface) (near []*Air, untimed bool) {
+	if !s.ReadAt.Shown() {
+		return nil, false
 	}
-	return near, untimed
+	return r.Air.nearest(s.ReadAt.First, Nearest), len(r.Air.Untimed()) > 0
 }
 
 // dewMargin is the margin asked for, by the unit the surface was read in.
@@ -125,26 +134,33 @@ func (r Room) dewMargin(unit evidence.Unit) evidence.Limit {
 	return evidence.AtLeast(r.DewF)
 }
 
-// margin is where the dew point becomes a decimal: rounded once, to 0.01, in
-// the unit the surface was read in.
-func margin(it evidence.Item, s Surface, a Air) evidence.Item {
-	if !a.Temp.Shown() || !a.RH.Shown() {
+// margin is how far a surface lies above the dew point of an air row.
+func margin(it evidence.Item, s Surface, a *Air) evidence.Item {
+	if !a.Temp.Shown() || !a.Humidity().Shown() {
 		it.Lack = "the air at " + a.ReadAt.Written + " has no temperature or no humidity"
 		return it
 	}
-	dewC, err := DewPoint(a.Temp.In(evidence.Celsius).Float(), a.RH.Exact().Float())
+	dew, err := dewOf(a)
 	if err != nil {
 		it.Lack = "the air at " + a.ReadAt.Written + ": " + err.Error()
 		return it
 	}
-	dew := dewC
-	if s.Temp.Unit == evidence.Fahrenheit {
-		dew = dewC*1.8 + 32
-	}
-	rounded := evidence.Computed(decimal.RequireFromString(strconv.FormatFloat(dew, 'f', 2, 64)), s.Temp.Unit)
-	it.Value = s.Temp.Exact().Sub(rounded.Exact())
-	it.Written = it.Value.Text(it.Limit.Ends()...)
-	it.Says = fmt.Sprintf("%s read %s, %s %s above the dew point of %s (air at %s: %s, %s)",
-		it.Name, s.Temp, it.Written, s.Temp.Unit, rounded, a.ReadAt.Written, a.Temp, a.RH)
+	rounded := evidence.Rounded(evidence.Converted(dew, s.Temp.Unit), 2).Called("dew point")
+	it = it.By(evidence.Less(evidence.Cell(it.Name, s.Temp), rounded))
+	it.Says = fmt.Sprintf("%s read %s, %s %s above the dew point of %s %s (air at %s: %s, %s)",
+		it.Name, s.Temp, it.Written, s.Temp.Unit, rounded.Value.Text(), s.Temp.Unit, a.ReadAt.Written, a.Temp, a.RH)
 	return it
+}
+
+// dewOf is where the dew point becomes an exact number, in F. It is rounded
+// once, to 0.01, in the unit the surface was read in.
+func dewOf(a *Air) (evidence.Working, error) {
+	dewC, err := DewPoint(a.Temp.In(evidence.Celsius).Float(), a.RH.Exact().Float())
+	if err != nil {
+		return evidence.Working{}, err
+	}
+	temp := evidence.Converted(evidence.Cell("temperature of the air", a.Temp), evidence.Fahrenheit)
+	rh := evidence.Cell("humidity of the air", a.RH)
+	value := evidence.Convert(evidence.Of(decimal.NewFromFloat(dewC)), evidence.Celsius, evidence.Fahrenheit)
+	return evidence.Physics(evidence.OpDewPoint, value, evidence.Fahrenheit, temp, rh).Called("dew point"), nil
 }

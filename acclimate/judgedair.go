@@ -1,0 +1,127 @@
+package acclimate
+
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
+
+// meterDay is an instrument, as typed, and a day it was read on.
+type meterDay struct {
+	instrument string
+	day        evidence.Day
+}
+
+// JudgedAir are the air rows behind air-range, air-held and surface-dew: those
+// in either window, the last at or before its start, those nearest in time to a
+// surface where the dew point is asked for, and those without a time. Of each
+// instrument and day the first and the last row stand for all: a rule on
+// instruments that holds for these holds for the rows between.
+func (r Room) JudgedAir() []*Air {
+	ends := map[meterDay][2]*Air{}
+	take := func(rows []*Air) {
+		for _, a := range rows {
+			key := meterDay{a.Instrument, a.ReadAt.Day()}
+			e, known := ends[key]
+			if !known || later(a, e[0]) {
+				e[0] = a
+			}
+			if !known || later(e[1], a) {
+				e[1] = a
+			}
+			ends[key] = e
+		}
+	}
+	for _, rows := range r.judgedStretches() {
+		take(rows)
+	}
+	judged := slices.Clone(r.Air.Untimed())
+	for _, e := range ends {
+		judged = append(judged, e[0])
+		if e[1] != e[0] {
+			judged = append(judged, e[1])
+		}
+	}
+	slices.SortFunc(judged, func(a, b *Air) int {
+		if c := earlier(a, b); c != 0 {
+			return c
+		}
+		return evidence.Order(a.Instrument, b.Instrument)
+	})
+	return judged
+}
+
+// judgedStretches are the rows behind the checks, some of them more than once.
+func (r Room) judgedStretches() [][]*Air {
+	var all [][]*Air
+	for _, w := range r.windows() {
+		all = append(all, r.Air.between(w.from, w.to))
+		if a := r.Air.before(w.from); a != nil {
+			all = append(all, r.Air.between(a.ReadAt.First, a.ReadAt.First))
+		}
+	}
+	if r.NoDew != "" {
+		return all
+	}
+	for _, spot := range r.JudgedSurfaces() {
+		for _, s := range spot.Rows {
+			near, _ := r.AirNear(s)
+			all = append(all, near)
+		}
+	}
+	return all
+}
+
+// windows are those of air-range and air-held, as far as they are known.
+func (r Room) windows() []window {
+	var all []window
+	if w, known := r.latestDay(); known {
+		all = append(all, w)
+	}
+	if r.NoHeld == "" && len(r.HeldFor) > 0 {
+		all = append(all, r.heldWindow())
+	}
+	return all
+}
+
+// Unused is a number of rows of a table that were read and not judged, and why.
+type Unused struct {
+	Table string
+	Rows  int
+	Why   string
+}
+
+// Unused are the rows of air and surfaces that are not judged.
+func (r Room) Unused() []Unused {
+	const after = "after the day of installing"
+	judged := map[*Air]bool{}
+	for _, rows := range r.judgedStretches() {
+		for _, a := range rows {
+			judged[a] = true
+		}
+	}
+	leveled, history := r.unjudgedSurfaces()
+	all := []Unused{
+		{"Air", r.Air.After(), after},
+		{"Air", r.Air.Len() - len(r.Air.Untimed()) - len(judged), "outside the hours that are judged"},
+		{"Surface", r.LaterSurfaces, after},
+		{"Surface", leveled, "before a leveler was placed"},
+		{"Surface", history, "history of a spot"},
+	}
+	return slices.DeleteFunc(all, func(u Unused) bool { return u.Rows == 0 })
+}
+
+// unjudgedSurfaces counts the rows before the latest leveler and the earlier
+// rows of a spot.
+func (r Room) unjudgedSurfaces() (leveled, history int) {
+	judged := 0
+	for _, spot := range r.JudgedSurfaces() {
+		judged += len(spot.Rows)
+	}
+	for _, s := range r.Surfaces {
+		if s.ReadAt.Shown() && s.ReadAt.First.Before(r.Leveled) {
+			leveled++
+		}
+	}
+	return leveled, len(r.Surfaces) - leveled - judged
+}
