@@ -59,6 +59,14 @@ func (r Room) unread() []evidence.Item {
 	return []evidence.Item{{Name: "the air", Lack: lack, Place: r.Open.Place}}
 }
 
+// Earliest is the time of the first air reading; blank where there is none.
+func (r Room) Earliest() evidence.Time {
+	if a := r.Air.Earliest(); a != nil {
+		return a.ReadAt
+	}
+	return evidence.Time{}
+}
+
 // Latest is the time of the latest air reading; blank where there is none.
 func (r Room) Latest() evidence.Time {
 	if a := r.Air.Latest(); a != nil {

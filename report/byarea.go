@@ -19,7 +19,7 @@ type byArea struct {
 	carbides map[string][]slab.Carbide
 	others   map[string][]slab.Other
 	scans    map[string][]slab.Scan
-	air      map[string][]acclimate.Air
+	air      acclimate.Log
 	surfaces map[string][]acclimate.Surface
 	wood     map[string][]wood.Row
 	events   map[string][]Event
@@ -36,7 +36,7 @@ func (j Job) byArea() *byArea {
 		carbides: gathered(j.Carbides, func(r slab.Carbide) string { return r.Area }),
 		others:   gathered(j.Others, func(r slab.Other) string { return r.Area }),
 		scans:    gathered(j.Scans, func(r slab.Scan) string { return r.Area }),
-		air:      gathered(j.Air, func(r acclimate.Air) string { return r.Area }),
+		air:      acclimate.NewLog(j.Air),
 		surfaces: gathered(j.Surfaces, func(r acclimate.Surface) string { return r.Area }),
 		wood:     gathered(j.Wood, func(r wood.Row) string { return r.Area }),
 		events:   gathered(j.Events, func(r Event) string { return r.Area }),

@@ -122,13 +122,11 @@ func (s Site) agedRows() []entry {
 	if !latest.Shown() {
 		e.lack = "there is none"
 	}
-	for _, a := range s.Room.Air {
-		switch {
-		case !a.ReadAt.Shown():
-			all = append(all, airEntry(a))
-		case a.ReadAt.First.Equal(latest.First) && e.place == nil:
-			e.place = a.Place
-		}
+	for _, a := range s.Room.Air.Untimed() {
+		all = append(all, airEntry(a))
+	}
+	if a := s.Room.Air.Latest(); a != nil {
+		e.place = a.Place
 	}
 	return append(all, e)
 }

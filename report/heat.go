@@ -10,7 +10,8 @@ import (
 func heatRun() evidence.Check[Site] {
 	return evidence.Check[Site]{
 		ID: "heat-run", Deciding: true, Judge: heatedLong,
-		Asks:    "where the floor is heated: had the heating run at working output for 72 h before the first judged reading of slab, subfloor or flooring?",
+		Asks: "where the floor is heated: had the heating run at its design setpoint for 72 h " +
+			"before the first judged slab, subfloor or flooring row?",
 		Default: "72 h",
 		Cite:    evidence.Cite{Source: "common practice, no source (texts say 72 h to 14 days)", Standing: evidence.Practice},
 	}
@@ -25,17 +26,20 @@ func heatedLong(s Site) evidence.Finding {
 		return evidence.Unshown("since when the heating has run is not recorded").Against(limit)
 	}
 	var items []evidence.Item
-	for _, e := range append(s.heldRows(), s.subfloorRows()...) {
-		it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
-		if !e.from.Shown() {
-			it.Lack = "when it began is not recorded"
-		}
-		if it.Lack == "" {
-			it.Value = evidence.Hours(evidence.Shortest(s.Area.HeatOnSince, e.from))
-			it.Written = it.Value.Text(limit.Ends()...)
-			it.Says = fmt.Sprintf("the heating had run for %s h when %s was read", it.Written, e.what)
-		}
-		items = append(items, it)
+	for _, e := range append(s.baseRows(), s.subfloorRows()...) {
+		items = append(items, s.heated(e, limit))
 	}
 	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading of slab, subfloor or flooring")
+}
+
+// heated is how long the heating had run when a row began.
+func (s Site) heated(e entry, limit evidence.Limit) evidence.Item {
+	it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
+	if !e.from.Shown() {
+		it.Lack = "when it began is not recorded"
+		return it
+	}
+	it = it.By(evidence.HoursBetween(s.Area.HeatOnSince, e.from, evidence.Shortest).Called(e.what))
+	it.Says = fmt.Sprintf("the heating had run for %s h when %s began", it.Written, e.what)
+	return it
 }

@@ -151,7 +151,7 @@ func airTemp() LimitKind {
 		What: "air temperature", Checks: []string{"air-range", "air-held", "slab-temp", "climate-range"},
 		Least:    LimitColumn{"Air temp min", func(p *Product) *Stated { return &p.AirTempMin }},
 		Most:     LimitColumn{"Air temp max", func(p *Product) *Stated { return &p.AirTempMax }},
-		usual:    func(s stack, _ []acclimate.Period) evidence.Limit { return acclimate.UsualTemp(s.woodFlooring()) },
+		usual:    func(s stack, _ []acclimate.Period) evidence.Limit { return acclimate.UsualTemp(s.covering()) },
 		expected: ofFlooring,
 		inForce:  func(l *Limits) *evidence.Limit { return &l.AirTemp },
 	}
@@ -163,7 +163,7 @@ func airRH() LimitKind {
 		Least: LimitColumn{"Air RH min", func(p *Product) *Stated { return &p.AirRHMin }},
 		Most:  LimitColumn{"Air RH max", func(p *Product) *Stated { return &p.AirRHMax }},
 		usual: func(s stack, service []acclimate.Period) evidence.Limit {
-			return acclimate.UsualRH(s.woodFlooring(), service)
+			return acclimate.UsualRH(s.covering(), service)
 		},
 		expected: ofFlooring,
 		inForce:  func(l *Limits) *evidence.Limit { return &l.AirRH },
@@ -175,11 +175,11 @@ func surfaceTemp() LimitKind {
 		What: "surface temperature", Checks: []string{"surface-max"},
 		Most:   LimitColumn{"Surface temp max", func(p *Product) *Stated { return &p.SurfaceTemp }},
 		blanks: floorings,
-		usual: func(stack, []acclimate.Period) evidence.Limit {
-			return evidence.AtMost(acclimate.DefaultSurfaceMax())
+		usual: func(s stack, _ []acclimate.Period) evidence.Limit {
+			return evidence.AtMost(acclimate.DefaultSurfaceMax(s.covering()))
 		},
-		expected: func(s Site, p *Product) bool { return ofFlooring(s, p) && s.Room.NoHeat == "" },
-		unneeded: func(s Site) string { return s.Room.NoHeat },
+		expected: func(s Site, p *Product) bool { return ofFlooring(s, p) && s.Room.NoMax == "" },
+		unneeded: func(s Site) string { return s.Room.NoMax },
 		inForce:  func(l *Limits) *evidence.Limit { return &l.SurfaceMax },
 	}
 }

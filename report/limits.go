@@ -16,6 +16,17 @@ type Limits struct {
 	Difference, SurfaceMax evidence.Limit
 }
 
+// covering is the flooring as the air is judged for it.
+func (s stack) covering() acclimate.Covering {
+	switch {
+	case s.woodFlooring():
+		return acclimate.Wooden
+	case s.flooring != nil && (s.flooring.Kind == "carpet" || s.flooring.Kind == "textile"):
+		return acclimate.Carpet
+	}
+	return acclimate.Hard
+}
+
 // woodFlooring says whether the flooring is of wood. Bamboo counts as wood.
 func (s stack) woodFlooring() bool {
 	return s.flooring != nil && (s.flooring.Kind == "solid wood" || s.flooring.Kind == "engineered wood" || s.flooring.Kind == "bamboo")

@@ -11,17 +11,17 @@ import (
 
 func (s Site) airTempPicture() Picture {
 	p := Picture{Shows: AirTemperature, Title: "Temperature of the air against its range", Y: "temperature"}
-	return s.airPicture(p, s.Room.Temp, func(a acclimate.Air) evidence.Reading { return a.Temp })
+	return s.airPicture(p, s.Room.Temp, func(a *acclimate.Air) evidence.Reading { return a.Temp })
 }
 
 func (s Site) airRHPicture() Picture {
 	p := Picture{Shows: AirHumidity, Title: "Relative humidity of the air against its range", Y: "relative humidity"}
-	return s.airPicture(p, s.Room.RH, func(a acclimate.Air) evidence.Reading { return a.RH })
+	return s.airPicture(p, s.Room.RH, func(a *acclimate.Air) evidence.Reading { return a.RH })
 }
 
 // airPicture is the air log over time, thinned where it is long.
-func (s Site) airPicture(p Picture, limit evidence.Limit, value func(acclimate.Air) evidence.Reading) Picture {
-	all := linesOf(s.Room.Air, func(a acclimate.Air) string { return a.Instrument }, func(a acclimate.Air) Point {
+func (s Site) airPicture(p Picture, limit evidence.Limit, value func(*acclimate.Air) evidence.Reading) Picture {
+	all := linesOf(s.Room.Air.Timed(), func(a *acclimate.Air) string { return a.Instrument }, func(a *acclimate.Air) Point {
 		return Point{At: a.ReadAt, Y: value(a)}
 	})
 	if len(all) == 0 {
@@ -61,7 +61,7 @@ func (s Site) shorten(p *Picture, all []Series) {
 	if drawn < rows {
 		p.Notes = append(p.Notes, fmt.Sprintf("thinned to %d of %d readings, the lowest and the highest of each stretch", drawn, rows))
 	}
-	if unread := len(s.Room.Air) - rows; unread > 0 {
+	if unread := s.Room.Air.Len() - rows; unread > 0 {
 		p.Notes = append(p.Notes, evidence.Count(unread, "row", "rows")+" without a time or a reading not drawn")
 	}
 }

@@ -10,7 +10,7 @@ import (
 
 func (p *planner) surveySurfaces() {
 	r := p.Room
-	if r.NoDew != "" && r.NoHeat != "" {
+	if r.NoDew != "" && r.NoMax != "" {
 		return
 	}
 	p.surfaces = survey(p.Site, r.JudgedSurfaces(), look[acclimate.Surface]{
@@ -44,7 +44,7 @@ func (p *planner) surfaceReadings() {
 		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots,
 	}
 	switch {
-	case p.Room.NoDew == "" && p.Room.NoHeat == "":
+	case p.Room.NoDew == "" && p.Room.NoMax == "":
 		t.until = "at the coldest and the hottest place, the air read within " + hours(acclimate.Nearest)
 	case p.Room.NoDew == "":
 		t.until = "at the coldest place at least, the air read within " + hours(acclimate.Nearest)
@@ -58,20 +58,20 @@ func (p *planner) surfaceReadings() {
 func (p *planner) heating() {
 	from := p.Area.HeatOnSince
 	switch {
-	case p.Room.NoHeat != "":
+	case p.Area.RadiantHeat != "yes":
 		return
 	case from.Shown():
 		p.notBefore(from.Last.Add(evidence.Duration(p.Job.Settings.HeatRun.Exact())), "since the heating began")
 		return
 	}
 	run := p.Job.Settings.HeatRun.String()
-	since := "since when the heating has run at working output (Areas, Heat on since), from whoever runs it: " + run + " or more before the first reading"
+	since := "since when the heating has run at its design setpoint (Areas, Heat on since), from whoever runs it: " + run + " or more before the first reading"
 	if !p.readsHeld() && !p.left(p.subfloor, p.moreSubfloor) {
 		p.ask([]string{"heat-run"}, "write down "+since, since)
 		return
 	}
 	p.add(p.days.heat, []string{"heat-run"},
-		"let the heating run at working output, "+run+" or more before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat on since)", since)
+		"let the heating run at its design setpoint, "+run+" or more before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat on since)", since)
 }
 
 // air adds the log of the air.
@@ -82,7 +82,7 @@ func (p *planner) air() {
 	life := p.Job.Settings.AirReadingLife.String()
 	end := "to the last reading and to within " + life + " of the day of installing"
 	before := p.Job.Settings.HeldConditions.String() + " before the first reading of slab or flooring"
-	first, last := firstAir(r.Air), r.Latest()
+	first, last := r.Earliest(), r.Latest()
 	switch held := r.NoHeld == "" && p.readsHeld(); {
 	case held && !last.Shown():
 		p.add(p.days.log, checks, "start the air log "+with+": "+sentence("temperature and humidity", every, "begun "+before, "and kept running "+end),

@@ -99,7 +99,7 @@ func (p *planner) there() []string {
 		}
 	}
 	all = append(all, thereOf("surface spot", "surface spots", p.surfaces, p.moreSpots)...)
-	if first, last := firstAir(p.Room.Air), p.Room.Latest(); last.Shown() {
+	if first, last := p.Room.Earliest(), p.Room.Latest(); last.Shown() {
 		all = append(all, "air from "+first.Written+" to "+last.Written)
 	}
 	return all
@@ -114,14 +114,4 @@ func thereOf(one, many string, things []thing, more []string) []string {
 		return []string{evidence.Count(fit, one, many)}
 	}
 	return []string{fmt.Sprintf("%d of %d %s", fit, len(things)+len(more), many)}
-}
-
-func firstAir(air []acclimate.Air) evidence.Time {
-	var first evidence.Time
-	for _, a := range air {
-		if a.ReadAt.Shown() && (!first.Shown() || first.After(a.ReadAt)) {
-			first = a.ReadAt
-		}
-	}
-	return first
 }

@@ -95,7 +95,7 @@ func (s Site) spoilt(e entry, heat bool) string {
 	if it := s.calibrated(e, valid); it.Lack == "" && it.Breaks(evidence.Acceptance{}) {
 		return it.Says
 	}
-	if run := s.Area.HeatOnSince; heat && s.Room.NoHeat == "" && run.Shown() &&
+	if run := s.Area.HeatOnSince; heat && s.Area.RadiantHeat == "yes" && run.Shown() &&
 		evidence.Hours(evidence.Shortest(run, e.from)).Cmp(s.Job.Settings.HeatRun.Exact()) < 0 {
 		return "the heating had not run for " + s.Job.Settings.HeatRun.String()
 	}

@@ -12,21 +12,20 @@ import (
 func (s Site) room(service []acclimate.Period) acclimate.Room {
 	j := s.Job
 	r := acclimate.Room{
-		Air: s.air(), Wood: s.stack.woodFlooring(),
+		Air: s.record.air.Of(s.Area.ID, s.Area.InstallOn), Wood: s.stack.woodFlooring(),
 		Temp: s.Limits.AirTemp, RH: s.Limits.AirRH, Service: service,
 		StatedTemp: s.Limits.StatedTemp, StatedRH: s.Limits.StatedRH,
 		Boards: s.Wood, Tolerance: j.Settings.Bound("Target tolerance (points)"), TargetAdvises: s.targetAdvises(),
 		Held: j.Settings.HeldConditions, Gap: j.Settings.LargestAirGap, Excursion: j.Settings.AirExcursion,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	r.Surfaces = slices.DeleteFunc(slices.Clone(s.record.surfaces[evidence.Key(s.Area.ID)]),
-		func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
+	surfaces := s.record.surfaces[evidence.Key(s.Area.ID)]
+	r.Surfaces = slices.DeleteFunc(slices.Clone(surfaces), func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
+	r.LaterSurfaces = len(surfaces) - len(r.Surfaces)
+	r.Leveled, r.Open = s.lastEvent("leveler placed").At.First, s.opened()
 	r.SurfaceMax = s.Limits.SurfaceMax
 	r.DewF, r.DewC = j.Settings.dewMargins()
-	r.NoDew, r.NoHeat = s.noDew(), s.noSurfaces()
-	if s.Area.Substrate == onWood && !r.Wood {
-		r.NoHeld = "there is no slab to read, and the flooring is not wood"
-	}
+	r.NoDew, r.NoMax, r.NoHeld = s.noDew(), s.noSurfaces(), s.noHeld()
 	for _, e := range s.heldRows() {
 		if lack := e.began(); lack != "" {
 			r.HeldLack = e.what + ": " + lack
@@ -56,15 +55,35 @@ func (s Site) noSurfaces() string {
 	return "the floor is not heated, and no surface was read"
 }
 
-// air are the rows of the area and of the whole site up to the day of
-// installing; all of them where none lies after it, not copied.
-func (s Site) air() []acclimate.Air {
-	rows := here(s.record.air, s.Area.ID)
-	after := func(r acclimate.Air) bool { return s.afterInstalling(r.ReadAt) }
-	if !slices.ContainsFunc(rows, after) {
-		return rows
+// noHeld says why the air need not be held for any reading.
+func (s Site) noHeld() string {
+	switch {
+	case s.stack.woodFlooring():
+		return ""
+	case s.Area.Substrate == onWood:
+		return "there is no slab to read, and the flooring is not wood"
+	case s.loose():
+		return "nothing is glued to the slab, and the flooring is not wood"
 	}
-	return slices.DeleteFunc(slices.Clone(rows), after)
+	return ""
+}
+
+// lastEvent is the latest event of some kinds, up to the day of installing, of
+// the area or the whole site; its time is blank where there was none.
+func (s Site) lastEvent(kinds ...string) Event {
+	var last Event
+	for _, e := range here(s.record.events, s.Area.ID) {
+		if slices.Contains(kinds, e.What) && !s.afterInstalling(e.At) && (!last.At.Shown() || e.At.After(last.At)) {
+			last = e
+		}
+	}
+	return last
+}
+
+// opened is the latest event after which the air of before says nothing.
+func (s Site) opened() acclimate.Opened {
+	e := s.lastEvent("HVAC off", "building open")
+	return acclimate.Opened{What: e.What, At: e.At, Place: e.Place}
 }
 
 // afterInstalling says whether a time lies after the day of installing: history.
@@ -184,12 +203,20 @@ func woodEntry(r wood.Row) entry {
 	return at(r.ReadAt, r.Instrument, r.Place)
 }
 
+// baseRows are the judged rows of slab and flooring.
+func (s Site) baseRows() []entry { return append(s.slabRows(), s.floorRows()...) }
+
 // heldRows are the rows for which the air must have been held.
-func (s Site) heldRows() []entry { return append(s.slabRows(), s.floorRows()...) }
+func (s Site) heldRows() []entry {
+	if s.loose() {
+		return s.floorRows()
+	}
+	return s.baseRows()
+}
 
 // judgedRows are all rows behind the findings of the area.
 func (s Site) judgedRows() []entry {
-	all := s.heldRows()
+	all := s.baseRows()
 	all = append(all, s.subfloorRows()...)
 	if s.Wood.NoBelow == "" {
 		all = append(all, entries(woodRow, "joist", s.Wood.Pieces(wood.OfJoist), woodEntry)...)
@@ -197,7 +224,7 @@ func (s Site) judgedRows() []entry {
 	all = append(all, entries(otherRow, "test", s.Slab.JudgedOthers(), func(r slab.Other) entry {
 		return at(r.ReadAt, r.Instrument, r.Place)
 	})...)
-	if s.Room.NoDew == "" || s.Room.NoHeat == "" {
+	if s.Room.NoDew == "" || s.Room.NoMax == "" {
 		all = append(all, entries(surfaceRow, "surface spot", s.Room.JudgedSurfaces(), func(r acclimate.Surface) entry {
 			return at(r.ReadAt, r.Instrument, r.Place)
 		})...)
@@ -216,7 +243,7 @@ func (s Site) subfloorRows() []entry {
 	return entries(woodRow, "subfloor piece", s.Wood.Pieces(wood.OfSubfloor), woodEntry)
 }
 
-func airEntry(a acclimate.Air) entry {
+func airEntry(a *acclimate.Air) entry {
 	e := at(a.ReadAt, a.Instrument, a.Place)
 	e.kind, e.what = airRow, "the air"
 	if !a.ReadAt.Shown() {
