@@ -24,6 +24,7 @@ type byArea struct {
 	wood     map[string][]wood.Row
 	events   map[string][]Event
 	signOffs map[string][]SignOff
+	zones    map[string][]Area
 	checks   map[string][]InstrumentCheck
 	probes   map[string][]slab.Hole // by instrument
 }
@@ -41,9 +42,24 @@ func (j Job) byArea() *byArea {
 		wood:     gathered(j.Wood, func(r wood.Row) string { return r.Area }),
 		events:   gathered(j.Events, func(r Event) string { return r.Area }),
 		signOffs: gathered(j.SignOffs, func(r SignOff) string { return r.Area }),
+		zones:    gathered(j.Areas, func(a Area) string { return a.Zone }),
 		checks:   gathered(j.Checks, func(r InstrumentCheck) string { return r.Instrument }),
 		probes:   gathered(j.Holes, func(r slab.Hole) string { return r.Instrument }),
 	}
+}
+
+// zone are the areas that share the slab tests of an area, itself first.
+func (r *byArea) zone(a Area) []Area {
+	all := []Area{a}
+	if evidence.Key(a.Zone) == "" {
+		return all
+	}
+	for _, b := range r.zones[evidence.Key(a.Zone)] {
+		if !evidence.Same(b.ID, a.ID) {
+			all = append(all, b)
+		}
+	}
+	return all
 }
 
 // gathered are rows by the key of a name, in their order. Rows that are all of

@@ -18,7 +18,7 @@ func instrumentChecks() []evidence.Check[Site] {
 		},
 		{
 			ID: "probe-check", Deciding: true, Judge: probeCheck,
-			Advises: func(s Site) bool { return s.Slab.Isolated },
+			Advises: func(s Site) bool { return s.Slab.HolesAdvise() },
 			Asks:    "was every probe in a hole checked within 30 days before its reading, to 2 % RH, and again right after where it was checked since; was a single-use probe used in one hole only?",
 			Default: "720 h and 2 % RH",
 			Cite:    evidence.Cite{Source: "ASTM F2170: 30 days (published), 2 % (recalled)", Standing: evidence.Recalled},

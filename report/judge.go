@@ -51,7 +51,7 @@ func (s Site) target() *Target {
 func (s Site) holeCount() HoleCount {
 	n := HoleCount{Discarded: len(s.Slab.DiscardedHoles())}
 	if s.Slab.NoHoles == "" {
-		n.Asked = slab.HolesNeeded(s.Slab.Size).Value.Ceil()
+		n.Asked = slab.HolesNeeded(s.Slab.Sizes...).Value.Ceil()
 		n.Judged = len(s.Slab.JudgedHoles())
 	}
 	return n

@@ -21,7 +21,7 @@ func (p *planner) surveyDishes() {
 			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
 		},
 	})
-	asked, known := asking(slab.HolesNeeded(f.Size))
+	asked, known := asking(slab.HolesNeeded(f.Sizes...))
 	if !known {
 		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
 	}

@@ -85,7 +85,7 @@ func (p *planner) probeItems(h slab.Hole) []evidence.Item {
 // asks for, one near a wall, and one beside each discarded hole that was over
 // the limit.
 func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
-	asked, known := asking(slab.HolesNeeded(p.Slab.Size))
+	asked, known := asking(slab.HolesNeeded(p.Slab.Sizes...))
 	if !known {
 		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
 	}

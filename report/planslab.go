@@ -37,7 +37,7 @@ func (p *planner) surveySpots() {
 			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
 			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		})
-		p.moreCM = newNames("K", slab.CarbidesNeeded(f.Size)-len(p.cm), names(p.cm, always))
+		p.moreCM = newNames("K", slab.CarbidesNeeded(f.Sizes...)-len(p.cm), names(p.cm, always))
 	}
 	p.others = survey(p.Site, f.JudgedOthers(), look[slab.Other]{
 		kind: otherRow, spoil: never[slab.Other],

@@ -22,7 +22,7 @@ type Site struct {
 
 	stack   stack
 	record  *byArea
-	covered evidence.Date // blank where water came after it
+	covered evidence.Date // blank without a membrane, and where water came after it
 	rows    []entry       // every judged row
 }
 
@@ -42,9 +42,8 @@ func (j Job) siteOf(a Area, record *byArea) Site {
 	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
 	s.Limits = s.stack.limits(service)
 	wet := s.wetted()
-	s.covered = a.CoveredOn
-	if wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day {
-		s.covered = evidence.Date{}
+	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
+		s.covered = a.CoveredOn
 	}
 	s.Slab = s.slabFloor(wet.First)
 	s.Wood = s.woodFloor(wet.First)
@@ -60,8 +59,20 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 
 // wetted is the latest time that water came to the area or the whole site.
 func (s Site) wetted() evidence.Time {
+	return s.lastEvent(func(e Event) bool { return e.What == "water" })
+}
+
+// leveled is the latest time up to the day of installing that a leveler was
+// placed in the area or the whole site.
+func (s Site) leveled() evidence.Time {
+	return s.lastEvent(func(e Event) bool { return e.What == "leveler placed" && !s.afterInstalling(e.At) })
+}
+
+// lastEvent is the time of the latest event of the area or the whole site of
+// which a test holds.
+func (s Site) lastEvent(holds func(Event) bool) evidence.Time {
 	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
-		if e.What != "water" {
+		if !holds(e) {
 			return evidence.Time{}
 		}
 		return e.At
@@ -79,22 +90,31 @@ func (j Job) acceptance() evidence.Acceptance {
 func (s Site) slabFloor(wet time.Time) slab.Floor {
 	j, a := s.Job, s.Area
 	f := slab.Floor{
-		Size: a.Size, Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
-		ExteriorWalls: a.ExteriorWalls, MadeOf: a.MadeOf,
-		Loose: a.Installation == "stretch-in" || a.Installation == "loose-lay", Isolated: s.isolated(),
+		Area: a.ID, Place: a.Place,
+		Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
+		Kind: a.SlabKind, MadeOf: a.MadeOf, Under: a.UnderSlab, ExteriorWalls: a.ExteriorWalls,
+		PlacedOn: a.PlacedOn, InstallOn: a.InstallOn, Membrane: a.Membrane,
+		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.stack.states(slabRH()),
 		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
-		Covered: s.covered, Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
+		Covered: s.covered, Wet: wet, Leveled: s.leveled().First,
+		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	key := evidence.Key(a.ID)
-	f.Holes = s.record.holes[key]
-	f.Dishes = s.record.dishes[key]
-	f.PHs = s.record.phs[key]
-	f.Carbides = s.record.carbides[key]
-	f.Others = s.record.others[key]
-	f.Scans = s.record.scans[key]
+	if p := s.stack.flooring; p != nil {
+		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.stack.woodFlooring(), p.BelowGrade
+	}
+	own := evidence.Key(a.ID)
+	for _, part := range s.record.zone(a) {
+		key := evidence.Key(part.ID)
+		f.Sizes = append(f.Sizes, part.Size)
+		f.Holes = append(f.Holes, s.record.holes[key]...)
+		f.Dishes = append(f.Dishes, s.record.dishes[key]...)
+		f.PHs = append(f.PHs, s.record.phs[key]...)
+		f.Carbides = append(f.Carbides, s.record.carbides[key]...)
+	}
+	f.Others, f.Scans = s.record.others[own], s.record.scans[own]
 	s.slabNeeds(&f)
-	return f
+	return f.Sorted()
 }
 
 // isolated says whether a membrane's data sheet states that it needs no limit
@@ -107,34 +127,34 @@ func (s Site) isolated() bool {
 // slabNeeds says which tests of the slab are not needed, and why.
 func (s Site) slabNeeds(f *slab.Floor) {
 	if s.Area.Substrate == onWood {
-		none := "there is no slab under the area: its base is wood"
-		f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none
+		none := "the substrate is wood; a slab would make it needed"
+		f.NoSlab, f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none, none
 		return
 	}
 	if s.stack.states(mver(), carbide()) && !s.stack.states(slabRH()) && len(f.Holes) == 0 {
-		f.NoHoles = "no product states a limit of relative humidity: the flooring system asks for " + s.askedInstead() + " instead"
+		f.NoHoles = "no product states an RH limit and no hole is recorded: the flooring system asks for " + s.askedInstead() + " instead"
 	}
 	if !s.stack.states(mver()) {
-		f.NoDishes = "no product states a limit of moisture emission"
+		f.NoDishes = "no product states an MVER limit (MVER max)"
 	}
 	if !s.stack.states(carbide()) {
-		f.NoCM = "no product states a carbide limit"
+		f.NoCM = "no product states a carbide limit (CM max)"
 	}
 	switch {
 	case s.Area.Substrate != onSlab:
-		f.NoPH = "the flooring is not installed on the slab itself"
+		f.NoPH = "the substrate is not the slab itself"
 	case !s.stack.states(alkalinity()):
-		f.NoPH = "no product states a pH limit"
+		f.NoPH = "no product states a pH limit (pH min, pH max)"
 	}
 }
 
 func (s Site) askedInstead() string {
 	var tests []string
 	if s.stack.states(mver()) {
-		tests = append(tests, "the emission test")
+		tests = append(tests, "the MVER test (Slab MVER)")
 	}
 	if s.stack.states(carbide()) {
-		tests = append(tests, "the carbide test")
+		tests = append(tests, "the carbide test (Slab CM)")
 	}
 	return evidence.List(tests)
 }

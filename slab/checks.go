@@ -8,5 +8,5 @@ import (
 
 // Checks are the checks of the slab, in report order.
 func Checks() []evidence.Check[Floor] {
-	return slices.Concat(holeChecks(), emissionChecks(), surfaceChecks(), otherChecks())
+	return slices.Concat(levelChecks(), holeChecks(), emissionChecks(), surfaceChecks(), otherChecks(), scanChecks())
 }

@@ -1,23 +1,37 @@
 package slab
 
 import (
-	"slices"
 	"time"
 
 	"firstboard/report/evidence"
 )
 
-// Floor is one area's slab: its rows, the limits that govern it, and what the
-// checks need to know of the area. The No fields say why a test is not needed
-// here; they are empty where it is.
+// Floor is one area's slab: its rows, those of the areas that share its slab
+// tests, the limits that govern it, and what the checks need to know of the
+// area. The No fields say why a test is not needed here; they are empty where
+// it is.
 type Floor struct {
-	Size          evidence.Reading
+	Area  string
+	Place evidence.Place // of the area in the record
+	Sizes []evidence.Reading
+
 	Thickness     evidence.Reading
 	TwoFaces      bool
-	ExteriorWalls evidence.Reading // how many walls of the area are exterior
-	MadeOf        string           // normal, lightweight, gypsum, calcium sulfate
-	Loose         bool             // the flooring is stretched or installed loose
-	Isolated      bool             // a membrane's data sheet states that it needs no RH limit
+	Kind          string // as typed: blank is on grade
+	MadeOf        string // blank is normal
+	Under         string // what lies under it: retarder, none, unknown
+	ExteriorWalls evidence.Reading
+	PlacedOn      evidence.Date
+	InstallOn     evidence.Date
+
+	Membrane   string // the one named
+	SolidWood  bool
+	Wood       bool   // the flooring is of wood of any kind
+	BelowGrade string // whether the flooring's manufacturer allows it: yes, no
+
+	Loose    bool // stretched in or laid loose, and no adhesive is named
+	Isolated bool // a membrane's data sheet states that it needs no RH limit
+	StatesRH bool // a product states an RH limit
 
 	Holes    []Hole
 	Dishes   []Dish
@@ -26,59 +40,70 @@ type Floor struct {
 	Others   []Other
 	Scans    []Scan
 
+	NoSlab                                string
 	NoHoles, NoDishes, NoPH, NoCM, NoScan string
 
 	RH, Temp, MVER, PH, CM evidence.Limit
 	Wait                   evidence.Bound
 	DepthTolerance         evidence.Reading
 
-	Covered     evidence.Date // blank where water came after it
+	Covered     evidence.Date // blank without a membrane, and where water came after it
 	Wet         time.Time     // the latest wetting; zero where there was none
+	Leveled     time.Time     // when the latest leveler was placed; zero where none was
 	Acceptance  evidence.Acceptance
 	Instruments evidence.Instruments
+
+	sorted *sorted
 }
 
-// Kinds of slab for which some methods are not made.
+// Kinds of slab that a rule names; a blank kind is on grade.
+const (
+	OnGrade    = "on grade"
+	BelowGrade = "below grade"
+)
+
+// What a slab is made of for which some methods are not made.
 const (
 	Lightweight    = "lightweight"
 	Gypsum         = "gypsum"
 	CalciumSulfate = "calcium sulfate"
 )
 
-func (f Floor) advises(holes bool) bool { return f.Loose || holes && f.Isolated }
+// onGround says whether the slab lies on or below grade.
+func (f Floor) onGround() bool { return f.Kind == "" || f.Kind == OnGrade || f.Kind == BelowGrade }
 
-// standing are the rows that are not history: those up to the end of the day
-// the floor was covered.
-func standing[T any](f Floor, rows []T, at func(T) evidence.Time) []T {
-	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool {
-		t := at(r)
-		return f.Covered.Shown() && t.Shown() && t.Day() > f.Covered.Day
-	})
-}
+// HolesAdvise says whether the checks of holes and of their probes are advice:
+// a membrane's data sheet states that it needs no limit, or the flooring lies
+// loose and no product states one.
+func (f Floor) HolesAdvise() bool { return f.Isolated || f.Loose && !f.StatesRH }
 
-func holeName(h Hole) string        { return h.Hole }
-func holeTime(h Hole) evidence.Time { return h.ReadAt }
-func holeUsable(h Hole) bool        { return h.RH.Shown() && h.ReadAt.Shown() }
-
-// JudgedHoles are the holes that count, with their judged rows.
-func (f Floor) JudgedHoles() []evidence.Judged[Hole] { return f.holes(false) }
-
-// DiscardedHoles are the holes out of use, with their latest rows: water does
-// not undo what they read.
-func (f Floor) DiscardedHoles() []evidence.Judged[Hole] {
-	f.Wet = time.Time{}
-	return f.holes(true)
-}
-
-func (f Floor) holes(discarded bool) []evidence.Judged[Hole] {
-	out := map[string]bool{}
-	for _, h := range f.Holes {
-		if h.Discarded != "" {
-			out[evidence.Key(h.Hole)] = true
+// size is the size of the area with those that share its slab tests, in the
+// unit of its own; no figure where one of them is blank.
+func size(sizes []evidence.Reading) evidence.Working {
+	var all []evidence.Working
+	for _, s := range sizes {
+		if !s.Shown() {
+			return evidence.Working{}
 		}
+		all = append(all, evidence.Converted(evidence.Cell("size", s), sizes[0].Unit))
 	}
-	rows := slices.DeleteFunc(standing(f, f.Holes, holeTime), func(h Hole) bool {
-		return out[evidence.Key(h.Hole)] != discarded
-	})
-	return evidence.Latest(rows, f.Wet, holeName, holeTime)
+	switch len(all) {
+	case 0:
+		return evidence.Working{}
+	case 1:
+		return all[0]
+	}
+	return evidence.Total(all...)
+}
+
+// written is the size as it is told.
+func (f Floor) written() evidence.Reading {
+	w := size(f.Sizes)
+	switch {
+	case !w.Shown():
+		return evidence.Reading{}
+	case len(f.Sizes) == 1:
+		return f.Sizes[0]
+	}
+	return evidence.Reading{Written: w.Value.Text(), Value: w.Value.Decimal(), Unit: w.Unit}
 }

@@ -7,32 +7,72 @@ import (
 	"firstboard/report/evidence"
 )
 
+// holeRH judges the latest reading of each hole, and those of the 24 h before
+// it that had waited long enough.
 func holeRH(f Floor) evidence.Finding {
-	return f.onHoles(func(holes []evidence.Judged[Hole]) evidence.Finding {
-		items := evidence.Items(holes, holeTime, f.humidity)
-		return evidence.Weigh(append(items, f.unreplaced(holes)...), f.Acceptance, noHole).Against(f.RH)
+	return f.onHoles(func(holes gathered[Hole]) evidence.Finding {
+		items := holes.items(holeTable(), f.humidity)
+		items = append(items, f.repeated(holes)...)
+		return evidence.Weigh(append(items, f.unreplaced()...), f.Acceptance, noHole).Against(f.RH)
 	})
 }
 
+// repeated are the readings of the 24 h before the latest of each hole.
+func (f Floor) repeated(holes gathered[Hole]) []evidence.Item {
+	var items []evidence.Item
+	for _, hole := range holes.groups {
+		for _, h := range hole.recent {
+			if !f.mayHaveWaited(h) {
+				continue
+			}
+			it := f.humidity(hole.Name+" at "+h.ReadAt.Written, h)
+			if !h.SealedAt.Shown() {
+				it.Lack = "no time of sealing"
+			}
+			items = append(items, it)
+		}
+	}
+	return items
+}
+
+// leastRH is the least that a probe in sound concrete reads: below it the probe
+// or its seal failed (practice).
+func leastRH() evidence.Reading { return evidence.Typed("30", evidence.RH) }
+
 func (f Floor) humidity(name string, h Hole) evidence.Item {
+	it := f.asRead(name, h)
+	if h.RH.Shown() && h.RH.Exact().Cmp(leastRH().Exact()) < 0 {
+		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the probe or its seal failed", h.RH, leastRH())
+	}
+	return it
+}
+
+// asRead is the reading of a hole against the limit, however low.
+func (f Floor) asRead(name string, h Hole) evidence.Item {
 	it := evidence.Measure("hole "+name, h.RH, f.RH)
 	it.U = f.Instruments.U(h.Instrument, evidence.RH)
 	return it
 }
 
-// unreplaced are the discarded holes whose latest reading was over the limit,
+// unreplaced are the discarded holes whose highest reading was over the limit,
 // or is not known, and beside which no other hole was sealed since: a high
 // reading is no reason to discard.
-func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
+func (f Floor) unreplaced() []evidence.Item {
 	var items []evidence.Item
-	for _, out := range f.DiscardedHoles() {
-		for _, h := range out.Rows {
-			it := f.humidity(out.Name, h)
-			if it.Meets(f.Acceptance) || replaced(h, holes) {
+	rows := f.rows()
+	if len(rows.discarded.groups) == 0 {
+		return nil
+	}
+	beside := placed(rows.holes)
+	for _, out := range rows.discarded.groups {
+		for _, h := range highestOf(out) {
+			it := f.asRead(out.Name, h)
+			if it.Meets(f.Acceptance) || beside.find(out.area, h.X, h.Y, func(hole group[Hole]) bool { return replaces(hole, h) }) {
 				continue
 			}
 			broken := it.Breaks(f.Acceptance)
-			it.Name, it.Lack = "discarded hole "+out.Name, "whether its latest reading meets the limit cannot be told, and no hole within 3 ft was sealed after that"
+			it.Name = "discarded hole " + out.Name
+			it.Lack = "whether its highest reading meets the limit cannot be told, and no hole within 3 ft was sealed after that"
 			if broken {
 				it.Lack = fmt.Sprintf("it read %s, over the limit, and no hole within 3 ft was sealed after that", h.RH)
 			}
@@ -42,43 +82,35 @@ func (f Floor) unreplaced(holes []evidence.Judged[Hole]) []evidence.Item {
 	return items
 }
 
+// highestOf are the rows of a hole that read highest, and those that do not say
+// what they read.
+func highestOf(hole group[Hole]) []Hole {
+	var highest evidence.Exact
+	all := slices.Concat(hole.Rows, hole.recent, hole.old)
+	for _, h := range all {
+		if h.RH.Shown() && h.RH.Exact().Cmp(highest) > 0 {
+			highest = h.RH.Exact()
+		}
+	}
+	return slices.DeleteFunc(all, func(h Hole) bool { return h.RH.Shown() && h.RH.Exact().Cmp(highest) < 0 })
+}
+
+// replaces says whether every judged row of a hole is usable, lies within 3 ft
+// of a discarded one and was sealed after its reading.
+func replaces(hole group[Hole], out Hole) bool {
+	return allUsable(hole.Rows, func(h Hole) bool {
+		return holeUsable(h) && h.SealedAt.After(out.ReadAt) && within3ft(out.X, out.Y, h.X, h.Y)
+	})
+}
+
 // Unreplaced names the discarded holes beside which another hole must still be
 // sealed and read, within 3 ft.
 func (f Floor) Unreplaced() []string {
 	var names []string
-	for _, it := range f.unreplaced(f.JudgedHoles()) {
+	for _, it := range f.unreplaced() {
 		if !slices.Contains(names, it.Name) {
 			names = append(names, it.Name)
 		}
 	}
 	return names
-}
-
-func replaced(out Hole, holes []evidence.Judged[Hole]) bool {
-	return slices.ContainsFunc(holes, func(hole evidence.Judged[Hole]) bool {
-		return len(hole.Rows) > 0 && !slices.ContainsFunc(hole.Rows, func(h Hole) bool {
-			return !holeUsable(h) || !within3ft(out.X, out.Y, h.X, h.Y) || !h.SealedAt.After(out.ReadAt)
-		})
-	})
-}
-
-// within3ft says whether two points with known coordinates lie at most 3 ft
-// apart.
-func within3ft(x1, y1, x2, y2 evidence.Reading) bool {
-	if !x1.Shown() || !y1.Shown() || !x2.Shown() || !y2.Shown() {
-		return false
-	}
-	dx := x1.In(evidence.Foot).Sub(x2.In(evidence.Foot))
-	dy := y1.In(evidence.Foot).Sub(y2.In(evidence.Foot))
-	return dx.Mul(dx).Add(dy.Mul(dy)).Cmp(evidence.Whole(9)) <= 0
-}
-
-// count answers whether enough holes or dishes were taken.
-func (f Floor) count(counted []evidence.Working, unusable int, unit evidence.Unit, one, many string, rows []evidence.Place) evidence.Finding {
-	found := evidence.Tally{
-		Counted: counted, Unusable: unusable, Needed: HolesNeeded(f.Size),
-		Unit: unit, One: one, Many: many,
-	}.Find(f.Size)
-	found.Evidence = rows
-	return found
 }

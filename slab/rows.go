@@ -3,9 +3,9 @@ package slab
 import "firstboard/report/evidence"
 
 // Hole is one reading of a probe sealed in a hole. X and Y are coordinates on
-// the plan; ToWall is the distance to the nearest exterior wall, Walls which
-// one that is, two in a corner; Thickness is the slab's at the hole. Discarded is the word that says why the hole is out
-// of use, or empty.
+// the plan of its area; ToWall is the distance to the nearest exterior wall and
+// Walls which one that is, two in a corner; Thickness is the slab's at the hole.
+// Discarded is the word that says why the hole is out of use, or empty.
 type Hole struct {
 	Area, Hole       string
 	X, Y, ToWall     evidence.Reading

@@ -30,6 +30,7 @@ const (
 	Pieces     Unit = "pieces"
 	Holes      Unit = "holes"
 	Dishes     Unit = "dishes"
+	Walls      Unit = "walls"
 	Pounds     Unit = "lb/1000 ft2/24 h"
 	Grams      Unit = "g/m2/24 h"
 	None       Unit = ""
