@@ -173,7 +173,7 @@ func Enough(usable, unusable, needed int) Outcome {
 }
 
 // WetSince is the reason of a thing that water left without a reading.
-const WetSince = "not read again since it was wetted"
+const WetSince = "not read again since water came"
 
 // NoTime is the reason of a row that may be the latest and cannot be told.
 const NoTime = "no time of reading"
