@@ -59,18 +59,18 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 
 // wetted is the latest time that water came to the area or the whole site.
 func (s Site) wetted() evidence.Time {
-	return s.lastEvent(func(e Event) bool { return e.What == "water" })
+	return s.timeOf(func(e Event) bool { return e.What == "water" })
 }
 
 // leveled is the latest time up to the day of installing that a leveler was
 // placed in the area or the whole site.
 func (s Site) leveled() evidence.Time {
-	return s.lastEvent(func(e Event) bool { return e.What == "leveler placed" && !s.afterInstalling(e.At) })
+	return s.lastEvent("leveler placed").At
 }
 
-// lastEvent is the time of the latest event of the area or the whole site of
+// timeOf is the time of the latest event of the area or the whole site of
 // which a test holds.
-func (s Site) lastEvent(holds func(Event) bool) evidence.Time {
+func (s Site) timeOf(holds func(Event) bool) evidence.Time {
 	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
 		if !holds(e) {
 			return evidence.Time{}
