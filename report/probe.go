@@ -36,7 +36,7 @@ func probeCheck(s Site) evidence.Finding {
 	if wrong.Outcome == evidence.NotMet {
 		return wrong
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "no hole was read, or none since it was wetted")
+	return evidence.Weigh(items, evidence.Acceptance{}, "no hole was read, or none since water came")
 }
 
 func notAProbe(wrong evidence.Finding, name string, h slab.Hole, meter evidence.Instrument) evidence.Finding {

@@ -59,20 +59,8 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 
 // wetted is the latest time that water came to the area or the whole site.
 func (s Site) wetted() evidence.Time {
-	return s.timeOf(func(e Event) bool { return e.What == "water" })
-}
-
-// leveled is the latest time up to the day of installing that a leveler was
-// placed in the area or the whole site.
-func (s Site) leveled() evidence.Time {
-	return s.lastEvent("leveler placed").At
-}
-
-// timeOf is the time of the latest event of the area or the whole site of
-// which a test holds.
-func (s Site) timeOf(holds func(Event) bool) evidence.Time {
 	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
-		if !holds(e) {
+		if e.What != "water" {
 			return evidence.Time{}
 		}
 		return e.At
@@ -97,7 +85,7 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.stack.states(slabRH()),
 		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
-		Covered: s.covered, Wet: wet, Leveled: s.leveled().First,
+		Covered: s.covered, Wet: wet, Leveled: s.lastEvent("leveler placed").At.First,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
 	if p := s.stack.flooring; p != nil {

@@ -146,7 +146,7 @@ func (f Floor) water() reset { return reset{f.Wet, "before water", evidence.WetS
 // surface is the latest wetting or the latest leveler, whichever came last.
 func (f Floor) surface() reset {
 	if f.Leveled.After(f.Wet) {
-		return reset{f.Leveled, "before the leveler was placed", "not read again since the leveler was placed"}
+		return reset{f.Leveled, "before a leveler was placed", "not read again since a leveler was placed"}
 	}
 	return f.water()
 }

@@ -29,7 +29,7 @@ func (r Scan) Bare() bool { return r.Over == "" || evidence.Same(r.Over, "bare")
 
 func scanProbed(f Floor) evidence.Finding {
 	if f.NoScan == "" && !slices.ContainsFunc(f.Scans, Scan.Bare) {
-		f.NoScan = "the bare base was not scanned"
+		f.NoScan = "the bare slab was not scanned"
 	}
 	if f.NoScan != "" {
 		return evidence.Unneeded("%s", f.NoScan)
@@ -41,7 +41,7 @@ func scanProbed(f Floor) evidence.Finding {
 		}
 	}
 	if len(scans) == 0 {
-		return evidence.Unshown("the base was not scanned again since it was wetted")
+		return evidence.Unshown("the bare slab was not scanned again since water came")
 	}
 	return f.probed(scans)
 }

@@ -173,7 +173,7 @@ func enoughBoards(f Floor) evidence.Finding {
 	}
 	lots := f.Lots()
 	if dry := slices.ContainsFunc(lots, func(lot Lot) bool { return lot.Read > 0 }); len(lots) > 0 && !dry {
-		return evidence.Unshown("no board was read again since it was wetted")
+		return evidence.Unshown("no board was read again since water came")
 	}
 	var all []evidence.Judged[Row]
 	var each []evidence.Finding
