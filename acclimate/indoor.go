@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"time"
+
+	"firstboard/wood"
 )
 
 // OutdoorHour is one hour of a weather file. Missing says that its
@@ -63,74 +65,104 @@ func OutdoorMonths(hours []OutdoorHour) ([12]OutdoorMonth, error) {
 }
 
 // MoistureClass is an internal humidity class: how much moisture the use of a
-// building adds to its air.
+// building adds to its air, from one vapor pressure to another.
 //
 // Source: EN ISO 13788, internal humidity classes; recalled, not read. One
 // public program draws the lines to 100 Pa (class 5: 200 Pa) at 20 C instead
 // of zero.
 type MoistureClass struct {
-	Class    int    // 1 to 5
-	Building string // what it stands for
-	ExcessPa float64
+	Class            int    // 1 to 5
+	Building         string // what it stands for
+	LowerPa, UpperPa float64
 }
 
-// MoistureClasses are the five classes with the upper limit of each, the
-// indoor vapor pressure less the outdoor one at 0 C outdoors and below, Pa.
-// Class 5 has no upper limit; 1360 Pa is used as its cap.
+// MoistureClasses are the five classes with the limits of each, the indoor
+// vapor pressure less the outdoor one at 0 C outdoors and below, Pa. Class 5 has
+// no upper limit; 1360 Pa is used as its cap.
 func MoistureClasses() []MoistureClass {
 	return []MoistureClass{
-		{1, "unoccupied, dry-goods storage", 270},
-		{2, "offices, dwellings with normal occupancy and ventilation", 540},
-		{3, "unknown occupancy", 810},
-		{4, "sports halls, kitchens, canteens", 1080},
-		{5, "laundry, brewery, swimming pool", 1360},
+		{1, "unoccupied, dry-goods storage", 0, 270},
+		{2, "offices, dwellings with normal occupancy and ventilation", 270, 540},
+		{3, "unknown occupancy", 540, 810},
+		{4, "sports halls, kitchens, canteens", 810, 1080},
+		{5, "laundry, brewery, swimming pool", 1080, 1360},
 	}
 }
 
+// MiddlePa is the middle of the class at 0 C outdoors and below, Pa.
+func (m MoistureClass) MiddlePa() float64 { return (m.LowerPa + m.UpperPa) / 2 }
+
 // Excess gives how much more vapor pressure the indoor air has than the
-// outdoor air, Pa, from the outdoor monthly mean temperature, C: the class's
-// limit up to 0 C, zero from 20 C, a straight line between.
+// outdoor air, Pa, from the outdoor monthly mean temperature, C: the middle of
+// the class up to 0 C, zero from 20 C, a straight line between.
 //
 // Source: EN ISO 13788, the figure of the classes; recalled.
 func (m MoistureClass) Excess(outdoorC float64) float64 {
 	const warm = 20
-	return m.ExcessPa * math.Min(1, math.Max(0, (warm-outdoorC)/warm))
+	return m.MiddlePa() * math.Min(1, math.Max(0, (warm-outdoorC)/warm))
 }
 
 // Indoors is how a building is heated, cooled and used. Between the set
-// points, C, its temperature floats with the outdoor mean. Cooling takes no
-// moisture out, and nothing else does or adds any beyond the class.
+// points, C, it is warmer than outdoors by WarmerC. While its cooling runs, the
+// coil holds the dew point at CoilDewC at most.
 type Indoors struct {
-	HeatToC, CoolToC float64
-	Moisture         MoistureClass
+	HeatToC  float64
+	Cooled   bool
+	CoolToC  float64
+	WarmerC  float64
+	CoilDewC float64
+	Moisture MoistureClass
 }
 
 // IndoorAir is the mean indoor air of a month. Saturated says that more vapor
 // came in than the air can hold, so that its humidity was cut to 100 %.
 type IndoorAir struct {
 	TempC, VaporPa, RHPct float64
-	Saturated             bool
+	Cooling, Saturated    bool
 }
 
 // Air gives the mean indoor air of a month from the outdoor air: the outdoor
-// mean temperature held between the set points, and the outdoor vapor
-// pressure with the class's excess, at most the saturation pressure at the
-// indoor temperature.
+// mean temperature and WarmerC, held between the set points, and the outdoor
+// vapor pressure with the class's excess, while the cooling runs at most the
+// saturation pressure at CoilDewC, and always at most that at the indoor
+// temperature. The cooling runs in a month that would be warmer than CoolToC.
 //
-// Source: the balance of EN ISO 13788 with its monthly means; recalled. The
-// set points are -100 to 200 C, heating at or below cooling. Out of range is
-// an error.
+// Source: the balance of EN ISO 13788 with its monthly means; recalled. What
+// the coil does, and how much warmer a free building is: common practice, no
+// source. The temperatures are -100 to 200 C, heating at or below cooling. Out
+// of range is an error.
 func (in Indoors) Air(out OutdoorMonth) (IndoorAir, error) {
-	if !(in.HeatToC <= in.CoolToC) {
+	if in.Cooled && !(in.HeatToC <= in.CoolToC) {
 		return IndoorAir{}, fmt.Errorf("heating to %.4g C lies above cooling to %.4g C", in.HeatToC, in.CoolToC)
 	}
-	temp := math.Min(math.Max(out.TempC, in.HeatToC), in.CoolToC)
-	most, err := SaturationPressure(temp)
+	air := IndoorAir{TempC: math.Max(out.TempC+in.WarmerC, in.HeatToC), VaporPa: out.VaporPa + in.Moisture.Excess(out.TempC)}
+	if air.Cooling = in.Cooled && out.TempC+in.WarmerC > in.CoolToC; air.Cooling {
+		coil, err := SaturationPressure(in.CoilDewC)
+		if err != nil {
+			return IndoorAir{}, fmt.Errorf("the dew point that the coil holds: %w", err)
+		}
+		air.TempC, air.VaporPa = in.CoolToC, math.Min(air.VaporPa, coil)
+	}
+	most, err := SaturationPressure(air.TempC)
 	if err != nil {
 		return IndoorAir{}, err
 	}
-	vapor := out.VaporPa + in.Moisture.Excess(out.TempC)
-	air := IndoorAir{TempC: temp, VaporPa: math.Min(vapor, most), Saturated: vapor > most}
+	air.Saturated = air.VaporPa > most
+	air.VaporPa = math.Min(air.VaporPa, most)
 	air.RHPct = 100 * air.VaporPa / most
 	return air, nil
+}
+
+// YearlyEMC is the mean over the months of the equilibrium moisture content of
+// wood in the indoor air, % MC.
+func YearlyEMC(months [12]IndoorAir) (float64, error) {
+	sum := 0.0
+	for _, m := range months {
+		emc, err := wood.EMC(m.TempC, m.RHPct)
+		if err != nil {
+			return 0, err
+		}
+		sum += emc
+	}
+	return sum / 12, nil
 }

@@ -19,18 +19,21 @@ func climateCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "climate",
 		Usage: "a service climate by months from an open weather file (EPW)",
-		ArgsUsage: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F] [--moisture 1..5]\n" +
-			"      [--into RECORD -o NEW] [--force]",
+		ArgsUsage: toolName + " climate FILE.epw --name NAME [--heat-to 68F] [--cool-to 75F|off] [--warmer 3C]\n" +
+			"      [--moisture 1..5] [--coil 55F] [--into RECORD -o NEW] [--force]",
 		UsageText: toolName + " climate town.epw --name home --moisture 2 --into job -o job-2",
-		Description: "Indoors is the outdoor monthly mean held between the set points, with the\n" +
-			"outdoor vapor and the moisture load of a humidity class. NEW is a copy of RECORD\n" +
+		Description: "Indoors is a little warmer than the outdoor monthly mean, held between the set\n" +
+			"points, with the outdoor vapor and the middle of a humidity class; while the\n" +
+			"cooling runs, its coil holds the dew point down. NEW is a copy of RECORD\n" +
 			"with the climate in it: a workbook if it ends in .xlsx, else a new folder. RECORD\n" +
 			"is never changed. Exit code: 0 done, 2 the command, the weather file or the\nrecord is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "name", Usage: "`NAME` of the climate, as areas name it"},
 			&cli.StringFlag{Name: "heat-to", Value: "68F", Usage: "`TEMP` that heating keeps"},
-			&cli.StringFlag{Name: "cool-to", Value: "75F", Usage: "`TEMP` that cooling keeps"},
-			&cli.StringFlag{Name: "moisture", Value: "3", Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"},
+			&cli.StringFlag{Name: "cool-to", Value: "75F", Usage: "`TEMP` that cooling keeps, or off where there is none"},
+			&cli.StringFlag{Name: "warmer", Value: "3C", Usage: "`DEGREES` warmer than outdoors between them"},
+			&cli.StringFlag{Name: "moisture", Value: "2", Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"},
+			&cli.StringFlag{Name: "coil", Value: "55F", Usage: "`TEMP` of the dew point that the cooling coil holds at most"},
 			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
 			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the copy to `NEW`, a folder or FILE.xlsx"},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
@@ -44,6 +47,7 @@ func climateCommand() *cli.Command {
 type service struct {
 	name           string
 	heatTo, coolTo string // as typed, and whether they were given
+	warmer, coil   string
 	moisture       string
 	unit           evidence.Unit // of its temperatures
 	in             acclimate.Indoors
@@ -88,6 +92,7 @@ func asked(c *cli.Context) (*service, error) {
 	s := &service{
 		name:   evidence.Tidy(c.String("name")),
 		heatTo: given(c, "heat-to"), coolTo: given(c, "cool-to"), moisture: given(c, "moisture"),
+		warmer: given(c, "warmer"), coil: given(c, "coil"),
 	}
 	switch {
 	case c.NArg() == 1 && c.Args().First() == "":
@@ -101,20 +106,56 @@ func asked(c *cli.Context) (*service, error) {
 	case c.String("into") != "" && c.String("output") == "", c.IsSet("into") && c.String("into") == "":
 		return s, errors.New("--into takes a record and writes a copy of it; name both, as in --into job -o job-2")
 	}
-	points, err := floats(c, []string{"heat-to", "cool-to"}, []measure{temperature(), temperature()})
-	if err != nil {
+	if err := s.building(c); err != nil {
 		return s, err
-	}
-	s.in.HeatToC, s.in.CoolToC = points[0], points[1]
-	if s.in.HeatToC > s.in.CoolToC {
-		return s, fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins", c.String("heat-to"), c.String("cool-to"))
 	}
 	s.unit = evidence.Fahrenheit
 	if strings.HasSuffix(strings.ToUpper(strings.TrimSpace(c.String("heat-to"))), "C") {
 		s.unit = evidence.Celsius
 	}
+	var err error
 	s.in.Moisture, err = moistureClass(c.String("moisture"))
 	return s, err
+}
+
+// building reads how the building is heated and cooled.
+func (s *service) building(c *cli.Context) error {
+	heat, err := quantity(c, "heat-to", temperature())
+	if err != nil {
+		return err
+	}
+	warmer, err := warmth(c, "warmer")
+	if err != nil {
+		return err
+	}
+	s.in.HeatToC, s.in.WarmerC = heat.Float(), warmer.Float()
+	if s.in.Cooled = !strings.EqualFold(strings.TrimSpace(c.String("cool-to")), "off"); !s.in.Cooled {
+		return nil
+	}
+	points, err := floats(c, []string{"cool-to", "coil"}, []measure{temperature(), temperature()})
+	if err != nil {
+		return err
+	}
+	s.in.CoolToC, s.in.CoilDewC = points[0], points[1]
+	if s.in.HeatToC > s.in.CoolToC {
+		return fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins", c.String("heat-to"), c.String("cool-to"))
+	}
+	return nil
+}
+
+// warmth reads a difference of temperatures, in C.
+func warmth(c *cli.Context, flag string) (evidence.Exact, error) {
+	x, err := quantity(c, flag, temperature())
+	if err != nil {
+		return x, err
+	}
+	if strings.HasSuffix(strings.ToUpper(strings.TrimSpace(c.String(flag))), "F") {
+		x = x.Sub(evidence.Convert(evidence.Exact{}, evidence.Fahrenheit, evidence.Celsius))
+	}
+	if x.Sign() < 0 {
+		return x, fmt.Errorf("--%s %s: a free building is no colder than outdoors; write 0C or more", flag, c.String(flag))
+	}
+	return x, nil
 }
 
 // given is a flag's value, and says so where it is the usual one.

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -16,8 +17,8 @@ func tenths(x float64) string { return decimal.NewFromFloat(x).StringFixed(1) }
 
 // from says what made the climate, for its rows.
 func (s *service) from() string {
-	return fmt.Sprintf("derived from the weather file %s (%s): heated to %s, cooled to %s, between them as outdoors; outdoor vapor and the load of humidity class %s, its upper limit; class limits: EN ISO 13788, recalled",
-		s.weather.Name, s.weather.Location, s.heatTo, s.coolTo, s.moisture)
+	return fmt.Sprintf("derived from the weather file %s (%s): %s; %s; %s; class limits: EN ISO 13788, recalled",
+		s.weather.Name, s.weather.Location, s.temperatures(), s.vapor(), s.cooling())
 }
 
 // shown is a temperature in the unit of the climate.
@@ -37,32 +38,61 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 	for i, p := range s.periods() {
 		emc, _ := p.EMC() // known: the target is
 		mark := ""
-		if s.air[i].Saturated {
+		switch {
+		case s.air[i].Saturated:
 			mark = " *"
+		case s.air[i].Cooling:
+			mark = " c"
 		}
 		out := s.out[i]
 		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
 			p.Temp.Written, p.RH.Written, emc.StringFixed(1), mark)
 	}
-	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
-		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid)
+	mean, _ := acclimate.YearlyEMC(s.air) // known: the target is
+	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway), mean %s %%\n\n",
+		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid, tenths(mean))
 	for _, note := range s.notes() {
 		say(w, note, "")
 	}
+}
+
+// temperatures, vapor and cooling say how the months were worked out.
+func (s *service) temperatures() string {
+	cooled := "cooled to " + s.coolTo
+	if !s.in.Cooled {
+		cooled = "not cooled"
+	}
+	return fmt.Sprintf("heated to %s, %s, in between %s warmer than outdoors", s.heatTo, cooled, s.warmer)
+}
+
+func (s *service) vapor() string {
+	return "outdoor vapor and the middle of humidity class " + s.moisture
+}
+
+func (s *service) cooling() string {
+	if !s.in.Cooled {
+		return "nothing dries the air"
+	}
+	return "while the cooling runs its coil holds the dew point at or under " + s.coil
 }
 
 // notes say how the months were worked out and what they leave out.
 func (s *service) notes() []string {
 	class := s.in.Moisture
 	notes := []string{
-		fmt.Sprintf("indoor temperature: heated to %s, cooled to %s, between them free: the outdoor mean", s.heatTo, s.coolTo),
-		fmt.Sprintf("indoor vapor: outdoor vapor and the load of humidity class %s, %s: %.0f Pa up to 0 C outdoors, falling to zero at 20 C", s.moisture, class.Building, class.ExcessPa),
-		"class limits: EN ISO 13788, recalled; the upper limit is taken, the dampest air the class stands for: in winter the real air may be drier",
-		"no plant dries or wets this air: where a cooler or a humidifier does, the designer's figures go before these",
+		"indoor temperature: " + s.temperatures(),
+		fmt.Sprintf("indoor vapor: %s, %s: %.0f Pa up to 0 C outdoors, falling to zero at 20 C; class limits: EN ISO 13788, recalled",
+			s.vapor(), class.Building, class.MiddlePa()),
+		s.cooling(),
+		"how much warmer, the set points and the coil: common practice, no source; where a humidifier or a dryer runs, the designer's figures go before these",
 		"EMC: Wood Handbook equation 4-5 (published)",
+		"interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
 	}
 	if missing := s.missing(); missing != "" {
 		notes = append(notes, "hours left out, their dry bulb or dew point missing: "+missing)
+	}
+	if slices.ContainsFunc(s.air[:], func(a acclimate.IndoorAir) bool { return a.Cooling && !a.Saturated }) {
+		notes = append(notes, "c a month in which the cooling runs")
 	}
 	for _, air := range s.air {
 		if air.Saturated {
