@@ -1,0 +1,152 @@
+package page
+
+import (
+	"cmp"
+	"fmt"
+	"html/template"
+	"slices"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// areaView is one area as the page shows it.
+type areaView struct {
+	report.Decision
+	Anchor   string
+	Heading  string
+	Verdict  string // with why
+	Good     bool
+	Over     []finding
+	Unproven []finding
+	Met      []finding
+	Unneeded []finding
+	When     []string
+	Next     report.Next
+	Turns    string
+	Facts    []pair
+	Figures  []figure
+	Signed   []string
+	Waived   []string
+}
+
+// finding is one answer as the page shows it.
+type finding struct {
+	evidence.Finding
+	Counts string
+	Where  string
+	Source string
+}
+
+// figure is a picture with what it shows in words.
+type figure struct {
+	Caption string
+	Drawing template.HTML
+	Notes   []string
+}
+
+func (p Page) area(i int, d report.Decision) areaView {
+	a := areaView{
+		Decision: d, Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
+		Verdict: d.Says(), Good: d.Verdict == evidence.Go, Facts: facts(d),
+	}
+	for _, f := range d.Findings {
+		a.sort(f)
+	}
+	if i < len(p.Advice) {
+		a.advise(p.Advice[i])
+	}
+	var course []report.Course
+	if i < len(p.Advice) {
+		course = p.Advice[i].Outlook.Slab.Course
+	}
+	for n, picture := range report.Pictures(p.Job, d.Area) {
+		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course))
+	}
+	for _, w := range d.Waivers {
+		a.Waived = append(a.Waived, w.Says())
+	}
+	for _, s := range p.Job.SignOffs {
+		if evidence.Same(s.Area, d.Area.ID) {
+			a.Signed = append(a.Signed, strings.Join([]string{s.Role, s.Name, s.At.Written, s.Decision}, ", "))
+		}
+	}
+	return a
+}
+
+// sort puts a finding into the group it belongs to.
+func (a *areaView) sort(f evidence.Finding) {
+	shown := finding{
+		Finding: f, Counts: "advice", Source: f.Cite.Source + " (" + string(f.Cite.Standing) + ")",
+		Where: evidence.List(report.PlaceNames(f.Evidence)),
+	}
+	if f.Deciding {
+		shown.Counts = "deciding"
+	}
+	switch f.Outcome {
+	case evidence.NotMet:
+		a.Over = append(a.Over, shown)
+	case evidence.NotShown:
+		a.Unproven = append(a.Unproven, shown)
+	case evidence.Met:
+		a.Met = append(a.Met, shown)
+	case evidence.NotNeeded:
+		a.Unneeded = append(a.Unneeded, shown)
+	}
+}
+
+// advise puts when, what next and what it turns on into words.
+func (a *areaView) advise(advice report.Advice) {
+	o := advice.Outlook
+	if s := o.Slab; s.Why != "" && s.Status != report.OutlookNotNeeded {
+		a.When = append(a.When, "Slab: "+expected(s.Status, s.Ready, s.From, s.To, s.Why))
+	}
+	for _, b := range o.Boards {
+		lead := "Boards"
+		if b.Lot != "" {
+			lead += " of lot " + b.Lot
+		}
+		a.When = append(a.When, lead+": "+expected(b.Status, b.Ready, b.From, b.To, b.Why))
+	}
+	a.Next = advice.Next
+	if !o.Holds.Holds && len(o.Holds.TurnsOn) > 0 {
+		a.Turns = evidence.List(o.Holds.TurnsOn)
+	}
+}
+
+func expected(status, ready, from, to, why string) string {
+	if ready == "" {
+		return cmp.Or(why, status)
+	}
+	return fmt.Sprintf("%s until about %s (%s to %s); %s", status, ready, from, to, why)
+}
+
+func facts(d report.Decision) []pair {
+	target := ""
+	if d.Target != nil {
+		target = d.Target.Mid + " % MC, midway between " + d.Target.Low + " and " + d.Target.High
+	}
+	all := []pair{
+		{"Size", d.Area.Size.String()},
+		{"Substrate", d.Area.Substrate},
+		{"Flooring", d.Area.Flooring},
+		{"Adhesive", d.Area.Adhesive},
+		{"Membrane", d.Area.Membrane},
+		{"Installation", d.Area.Installation},
+		{"Install on", d.Area.InstallOn.Written},
+		{"Good until", d.GoodUntil.Written},
+		{"Target moisture content", target},
+	}
+	return slices.DeleteFunc(all, func(p pair) bool { return p.Text == "" })
+}
+
+// meters are the instruments in the order of their names.
+func (p Page) meters() []evidence.Instrument {
+	var all []evidence.Instrument
+	for _, m := range p.Job.Instruments {
+		all = append(all, m)
+	}
+	slices.SortFunc(all, func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) })
+	return all
+}

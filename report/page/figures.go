@@ -1,0 +1,311 @@
+package page
+
+import (
+	"fmt"
+	"html/template"
+	"math"
+	"slices"
+	"strings"
+	"time"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// draw is a picture of the record as a figure of the page, under a name that no
+// other on the page has.
+func draw(id string, p report.Picture, course []report.Course) figure {
+	f := figure{Caption: p.Title, Notes: p.Notes}
+	switch p.Shows {
+	case report.DryingHistory:
+		f.Drawing = overTime(id, p, course)
+	case report.AirTemperature, report.AirHumidity:
+		f.Drawing = overTime(id, p, nil)
+	case report.Positions:
+		f.Drawing = plan(id, p)
+	default:
+		f.Drawing = byName(id, p)
+	}
+	return f
+}
+
+// drawn are the series of a picture that are points, and those that are levels.
+func drawn(p report.Picture) (points, levels []report.Series) {
+	for _, s := range p.Series {
+		if s.Role.Bound() {
+			levels = append(levels, s)
+		} else {
+			points = append(points, s)
+		}
+	}
+	return points, levels
+}
+
+// reach is the range of values with a little room on either side.
+func reach(values []float64) (least, most float64) {
+	values = slices.DeleteFunc(values, math.IsNaN)
+	if len(values) == 0 {
+		return 0, 1
+	}
+	least, most = slices.Min(values), slices.Max(values)
+	room := math.Max((most-least)*0.08, 0.5)
+	return least - room, most + room
+}
+
+func valuesOf(series []report.Series) []float64 {
+	var all []float64
+	for _, s := range series {
+		for _, p := range s.Points {
+			if p.Y.Shown() {
+				all = append(all, p.Y.Exact().Float())
+			}
+		}
+	}
+	return all
+}
+
+func (d *drawing) levels(levels []report.Series) {
+	for _, s := range levels {
+		class := "limit"
+		if s.Role == report.LotMean || s.Role == report.TargetEMC {
+			class = "mean"
+		}
+		for _, p := range s.Points {
+			d.level(p.Y.Exact().Float(), s.Name+" "+p.Y.Written, class)
+		}
+	}
+}
+
+// overTime draws lines over days, with the expected course of one of them.
+func overTime(id string, p report.Picture, course []report.Course) template.HTML {
+	series, levels := drawn(p)
+	values := append(valuesOf(series), valuesOf(levels)...)
+	var days []float64
+	for _, s := range series {
+		for _, pt := range s.Points {
+			if pt.At.Shown() {
+				days = append(days, dayOf(pt.At.First))
+			}
+		}
+	}
+	for _, c := range course {
+		days, values = append(days, float64(c.Day)), append(values, c.LowPct, c.TopPct)
+	}
+	if len(days) == 0 {
+		return ""
+	}
+	y0, y1 := reach(values)
+	d := newDrawing(slices.Min(days)-0.2, slices.Max(days)+0.2, y0, y1)
+	d.axisY(p.Y)
+	d.dates(p.X)
+	d.course(course)
+	for i, s := range series {
+		d.line(i, s)
+	}
+	d.levels(levels)
+	d.key(series, course)
+	return d.finish(id, p.Title, says(p))
+}
+
+func dayOf(t time.Time) float64 {
+	return float64(evidence.DayOf(t)) + float64(t.Hour()*60+t.Minute())/1440
+}
+
+// dates puts days below the plot.
+func (d *drawing) dates(title string) {
+	var at []float64
+	var names []string
+	for _, v := range ticks(d.x0, d.x1, 5) {
+		if v == math.Trunc(v) {
+			at, names = append(at, v), append(names, evidence.Day(int(v)).String())
+		}
+	}
+	d.axisX(title, at, names)
+}
+
+// course draws what is expected, with its band.
+func (d *drawing) course(course []report.Course) {
+	if len(course) < 2 {
+		return
+	}
+	var xs, mid, low, top []float64
+	for _, c := range course {
+		xs, mid = append(xs, float64(c.Day)), append(mid, c.RHPct)
+		low, top = append(low, c.LowPct), append(top, c.TopPct)
+	}
+	d.band(xs, low, top)
+	d.path("expected", xs, mid)
+}
+
+// mostMarks is how many points of a line are marked one by one.
+const mostMarks = 60
+
+func (d *drawing) line(i int, s report.Series) {
+	var xs, ys []float64
+	for _, p := range s.Points {
+		y := math.NaN()
+		if p.Y.Shown() && p.At.Shown() {
+			y = p.Y.Exact().Float()
+		}
+		xs, ys = append(xs, dayOf(p.At.First)), append(ys, y)
+	}
+	d.path(fmt.Sprintf("line s%d", i%5), xs, ys)
+	if len(xs) > mostMarks {
+		return
+	}
+	for k, p := range s.Points {
+		if !math.IsNaN(ys[k]) {
+			d.mark(i, xs[k], ys[k], s.Name+" "+p.At.Written+": "+p.Y.String())
+		}
+	}
+}
+
+// key names the lines in the upper left corner.
+func (d *drawing) key(series []report.Series, course []report.Course) {
+	if len(series)+len(course) < 2 {
+		return
+	}
+	y := topRoom + 6
+	x := leftRoom + 12
+	for i, s := range series {
+		if x > d.wide-rightRoom-60 {
+			x, y = leftRoom+12, y+14
+		}
+		d.mark(i, d.x0+(x-leftRoom)/(d.wide-leftRoom-rightRoom)*(d.x1-d.x0), d.y0+(d.high-bottomRoom-y)/(d.high-topRoom-bottomRoom)*(d.y1-d.y0), s.Name)
+		d.words(x+8, y+4, "start", "tick", s.Name)
+		x += 22 + 6.5*float64(len(s.Name))
+	}
+	if len(course) > 1 {
+		d.words(x+4, y+4, "start", "tick", "dashed: expected, with its band")
+	}
+}
+
+// byName draws dots above names, or dots by class for moisture readings.
+func byName(id string, p report.Picture) template.HTML {
+	series, levels := drawn(p)
+	if p.Shows == report.WoodMoisture {
+		return dots(id, p, series, levels)
+	}
+	var names []string
+	for _, s := range series {
+		for _, pt := range s.Points {
+			if !slices.Contains(names, pt.Name) {
+				names = append(names, pt.Name)
+			}
+		}
+	}
+	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
+	d := newDrawing(-0.6, float64(len(names))-0.4, y0, y1)
+	d.axisY(p.Y)
+	at := make([]float64, len(names))
+	for i := range names {
+		at[i] = float64(i)
+	}
+	d.axisX(p.X, thinnedTicks(at), thinnedTicks(names))
+	for i, s := range series {
+		for _, pt := range s.Points {
+			d.mark(i, float64(slices.Index(names, pt.Name)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
+		}
+	}
+	d.levels(levels)
+	return d.finish(id, p.Title, says(p))
+}
+
+// thinnedTicks keeps so many of a list that they do not run into each other.
+func thinnedTicks[T any](all []T) []T {
+	const most = 14
+	if len(all) <= most {
+		return all
+	}
+	step := (len(all) + most - 1) / most
+	var kept []T
+	for i := 0; i < len(all); i += step {
+		kept = append(kept, all[i])
+	}
+	return kept
+}
+
+// dots draws each moisture reading as a dot, those of one kind side by side,
+// with means and the target as levels.
+func dots(id string, p report.Picture, series, levels []report.Series) template.HTML {
+	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
+	d := newDrawing(-0.6, float64(len(series))-0.4, y0, y1)
+	d.axisY(p.Y)
+	var at []float64
+	var names []string
+	for i, s := range series {
+		at, names = append(at, float64(i)), append(names, s.Name)
+		column := map[string]int{}
+		for _, pt := range s.Points {
+			n := column[pt.Y.Written]
+			column[pt.Y.Written]++
+			side := float64((n+1)/2) * 0.035
+			if n%2 == 0 {
+				side = -side
+			}
+			d.mark(i, float64(i)+math.Max(-0.4, math.Min(0.4, side)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
+		}
+	}
+	d.axisX(p.X, at, names)
+	d.levels(levels)
+	return d.finish(id, p.Title, says(p))
+}
+
+// plan draws places on the floor, both ways at one scale.
+func plan(id string, p report.Picture) template.HTML {
+	series, _ := drawn(p)
+	var xs, ys []float64
+	for _, s := range series {
+		for _, pt := range s.Points {
+			xs, ys = append(xs, pt.X.Exact().Float()), append(ys, pt.Y.Exact().Float())
+		}
+	}
+	if len(xs) == 0 {
+		return ""
+	}
+	x0, x1 := reach(xs)
+	y0, y1 := reach(ys)
+	d := newDrawing(x0, x1, y0, y1)
+	perX := (d.wide - leftRoom - rightRoom) / (x1 - x0)
+	perY := (d.high - topRoom - bottomRoom) / (y1 - y0)
+	if perX > perY {
+		d.x1 = x0 + (d.wide-leftRoom-rightRoom)/perY
+	} else {
+		d.y1 = y0 + (d.high-topRoom-bottomRoom)/perX
+	}
+	d.axisY(p.Y)
+	at := ticks(d.x0, d.x1, 8)
+	names := make([]string, len(at))
+	for i, v := range at {
+		names[i] = plain(v)
+	}
+	d.axisX(p.X, at, names)
+	for i, s := range series {
+		for _, pt := range s.Points {
+			d.mark(i, pt.X.Exact().Float(), pt.Y.Exact().Float(), s.Name+" "+pt.Name)
+			d.words(d.x(pt.X.Exact().Float())+7, d.y(pt.Y.Exact().Float())+4, "start", "tick", pt.Name)
+		}
+	}
+	d.key(series, nil)
+	return d.finish(id, p.Title, says(p))
+}
+
+// says is a picture in words, for who cannot see it.
+func says(p report.Picture) string {
+	var parts []string
+	for _, s := range p.Series {
+		if s.Role.Bound() {
+			for _, pt := range s.Points {
+				parts = append(parts, s.Name+": "+pt.Y.String())
+			}
+			continue
+		}
+		values := valuesOf([]report.Series{s})
+		if len(values) == 0 {
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%s: %s from %s to %s", s.Name, evidence.Count(len(values), "value", "values"),
+			plain(slices.Min(values)), plain(slices.Max(values))))
+	}
+	return strings.Join(parts, "; ")
+}

@@ -1,0 +1,89 @@
+package page
+
+import (
+	"html/template"
+	"io"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// Page is all that the page shows.
+type Page struct {
+	Job       report.Job
+	Record    string // its name
+	SHA256    string // of the record
+	Tool      string // name and version
+	Seal      string
+	Decisions []report.Decision
+	Advice    []report.Advice // one a decision
+	Rules     []report.Rule
+	Limits    []report.LimitLine
+	Cautions  []report.Caution
+	Photos    []Photo
+}
+
+// Photo is a picture of the record by name and hash. Data is it scaled down as
+// a JPEG, empty where the file was not given.
+type Photo struct {
+	Area, File, Of, TakenAt string
+	SHA256                  string // in hex, empty where the file was not given
+	Data                    []byte
+}
+
+// Write writes the page. An error is that of w.
+func Write(w io.Writer, p Page) error {
+	t, err := template.New("page").Funcs(template.FuncMap{"embedded": embedded}).Parse(layout)
+	if err != nil {
+		return err
+	}
+	return t.Execute(w, p.view())
+}
+
+// view is the page in the words and pieces that the layout puts in place.
+type view struct {
+	Page
+	Style    template.CSS
+	Title    string
+	Tally    string
+	Head     []pair
+	Settings []string
+	Areas    []areaView
+	Meters   []evidence.Instrument
+	Code     template.HTML // the seal as a square code
+}
+
+// pair is a label and what it names.
+type pair struct{ Label, Text string }
+
+func (p Page) view() view {
+	v := view{Page: p, Style: style, Title: p.Job.Name, Tally: report.Tally(p.Decisions), Head: p.head(), Code: squareCode(p.Seal)}
+	for _, s := range p.Job.Settings.Changed() {
+		v.Settings = append(v.Settings, s.Item+" is "+s.Value.Written)
+	}
+	for i, d := range p.Decisions {
+		v.Areas = append(v.Areas, p.area(i, d))
+	}
+	v.Meters = p.meters()
+	return v
+}
+
+func (p Page) head() []pair {
+	var all []pair
+	j := p.Job
+	for _, e := range []pair{
+		{"Site", j.Site},
+		{"Prepared by", j.PreparedBy},
+		{"Company", j.Company},
+		{"General contractor", j.GeneralContractor},
+		{"Acceptance", j.AcceptanceRule()},
+		{"Record", p.Record},
+		{"SHA-256 of the record", p.SHA256},
+		{"Judged with", p.Tool},
+	} {
+		if e.Text != "" {
+			all = append(all, e)
+		}
+	}
+	return all
+}
