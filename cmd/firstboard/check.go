@@ -15,6 +15,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/page"
 	"firstboard/report/record"
 	"firstboard/report/workbook"
 )
@@ -23,13 +24,16 @@ func checkCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "check",
 		Usage:     "judge a record and write the go/no-go workbook",
-		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--per-area DIR] [--force]",
+		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--page FILE.html [--photos DIR]] [--per-area DIR] [--print FILE.xlsx] [--explain AREA:CHECK] [--force]",
 		UsageText: toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
 			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the decision workbook to `FILE.xlsx`"},
 			&cli.StringFlag{Name: "json", Usage: "write the findings as JSON to `FILE`, or to standard output for -"},
+			&cli.StringFlag{Name: "page", Usage: "write one web page that needs no network to `FILE.html`"},
+			&cli.StringFlag{Name: "photos", Usage: "put the photos of the record, found in `DIR`, into the page"},
+			&cli.StringFlag{Name: "explain", Usage: "print how one finding came about: `AREA:CHECK`, such as A2:slab-rh; nothing is written"},
 			&cli.StringFlag{Name: "per-area", Usage: "write one workbook for each area into `DIR`"},
 			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
 		},
@@ -52,11 +56,14 @@ func sealed(rec record.Record, decisions []report.Decision) judged {
 }
 
 func check(c *cli.Context) error {
-	rec, path, err := oneRecord(c, "output", "json", "per-area")
+	rec, path, err := oneRecord(c, "output", "json", "page", "photos", "per-area", "explain")
 	if err != nil {
 		return err
 	}
 	j := sealed(rec, report.Judge(rec.Job))
+	if asked := c.String("explain"); asked != "" {
+		return j.explain(c.App.Writer, asked)
+	}
 	targets, err := j.targets(c)
 	if err != nil {
 		return err
@@ -101,6 +108,15 @@ func (j judged) targets(c *cli.Context) ([]target, error) {
 	}
 	if file := c.String("json"); file != "" && file != "-" {
 		targets = append(targets, target{file, j.writeJSON})
+	}
+	if file := c.String("page"); file != "" {
+		shown, err := j.page(c.String("photos"))
+		if err != nil {
+			return nil, err
+		}
+		targets = append(targets, target{file, func(w io.Writer) error { return page.Write(w, shown) }})
+	} else if c.IsSet("photos") {
+		return nil, errors.New("check: --photos goes with --page FILE.html")
 	}
 	if dir := c.String("per-area"); dir != "" {
 		names := fileNames(j.decisions)
