@@ -2,168 +2,158 @@ package report
 
 import (
 	"fmt"
+	"slices"
 
 	"firstboard/report/evidence"
 )
 
-// instrumentChecks are the checks of what stands behind the readings, in
-// report order.
-func instrumentChecks() []evidence.Check[Site] {
-	return []evidence.Check[Site]{
-		{
-			ID: "calibration", Deciding: true, Judge: calibration,
-			Asks:    "was every instrument behind a judged row calibrated on or before that day, and not past due on it?",
-			Default: "365 days where no due day is recorded",
-			Cite:    evidence.Cite{Source: "ASTM F2170; the 365 days: common practice, no source", Standing: evidence.Recalled},
-		},
-		{
-			ID: "probe-check", Deciding: true, Judge: probeCheck,
-			Advises: func(s Site) bool { return s.Slab.HolesAdvise() },
-			Asks:    "was every probe in a hole checked within 30 days before its reading, to 2 % RH, and again right after where it was checked since; was a single-use probe used in one hole only?",
-			Default: "720 h and 2 % RH",
-			Cite:    evidence.Cite{Source: "ASTM F2170: 30 days (published), 2 % (recalled)", Standing: evidence.Recalled},
-		},
-		{
-			ID: "reading-age", Deciding: true, Judge: readingAge,
-			Asks:    "are the readings young enough on the day of installing: slab 30 days (to the day it was covered, where it was), wood 7 days, air and surfaces 48 h before that day begins; and is no slab or wood reading later?",
-			Default: "30 days, 7 days, 48 h",
-			Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
-		},
+// calibrationLife is how many days a calibration lasts where no due day is
+// recorded.
+const calibrationLife = 365
+
+// calibration weighs, for each instrument behind a judged row, the days since
+// its calibration and until it is due, and its checks against a standard.
+func calibration(s Site) evidence.Finding {
+	var items []evidence.Item
+	for _, u := range s.meterUses() {
+		items = append(items, s.calibrated(u)...)
+		items = append(items, s.agrees(u)...)
 	}
+	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading")
 }
 
-// calibration weighs the days of calibration left on the day of each reading.
-func calibration(s Site) evidence.Finding {
-	limit := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)})
-	var items []evidence.Item
-	seen := map[string]bool{}
+// meterUse is one instrument as it was used for one kind of reading.
+type meterUse struct {
+	meter evidence.Instrument
+	as    string
+	unit  evidence.Unit // of surfaces
+	rows  []entry       // those that have an instrument and their times
+	lacks []evidence.Item
+}
+
+// meterUses are the instruments behind the judged rows, in the order of their
+// names; rows without an instrument or a time lack what they lack.
+func (s Site) meterUses() []*meterUse {
+	uses := map[string]*meterUse{}
+	var all []*meterUse
 	for _, e := range s.rows {
 		if e.kind == otherRow && e.instrument == "" {
 			continue
 		}
-		it := s.calibrated(e, limit)
-		if key := it.Name + it.Lack + it.Says; !seen[key] {
-			seen[key] = true
-			items = append(items, it)
+		meter, listed := s.Job.Instruments.Find(e.instrument)
+		key := evidence.Key(e.instrument) + "\x00" + e.as + "\x00" + string(e.unit)
+		u := uses[key]
+		if u == nil {
+			u = &meterUse{meter: meter, as: e.as, unit: e.unit}
+			uses[key] = u
+			all = append(all, u)
+		}
+		switch lack := e.began(); {
+		case lack != "":
+			u.lacks = append(u.lacks, evidence.Item{Name: e.what, Lack: lack, Limit: noDaysLess(), Place: e.place})
+		case !listed:
+			u.lacks = append(u.lacks, evidence.Item{Name: e.what, Lack: "no instrument named", Limit: noDaysLess(), Place: e.place})
+		default:
+			u.rows = append(u.rows, e)
 		}
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading")
+	slices.SortStableFunc(all, func(a, b *meterUse) int { return evidence.Order(a.meter.ID, b.meter.ID) })
+	for _, u := range all {
+		slices.SortStableFunc(u.rows, func(a, b entry) int { return a.at.First.Compare(b.at.First) })
+	}
+	return all
 }
 
-func (s Site) calibrated(e entry, limit evidence.Limit) evidence.Item {
-	it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
-	meter, listed := s.Job.Instruments.Find(e.instrument)
-	switch {
-	case e.began() != "":
-		it.Lack = e.began()
-	case !listed:
-		it.Lack = "no instrument named"
-	case !meter.CalibratedOn.Shown():
-		it.Name = "instrument " + meter.ID
-		it.Lack = "no day of calibration"
-	default:
-		it.Name = "instrument " + meter.ID
-		return daysLeft(it, meter, e)
-	}
-	return it
+// noDaysLess is the limit of a number of days that must not be below zero.
+func noDaysLess() evidence.Limit {
+	return evidence.AtLeast(evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)})
 }
 
-func daysLeft(it evidence.Item, meter evidence.Instrument, e entry) evidence.Item {
-	due, how := dueOn(meter)
-	days := int(due - e.at.Day())
-	it.Says = fmt.Sprintf("instrument %s was used on %s, %s before %s, %s", meter.ID, e.at.Day(), inDays(days), due, how)
-	if days < 0 {
-		it.Says = fmt.Sprintf("instrument %s was used on %s, %s past %s, %s", meter.ID, e.at.Day(), inDays(-days), due, how)
-	}
-	if before := int(e.from.Day() - meter.CalibratedOn.Day); before < 0 {
-		days = before
-		it.Says = fmt.Sprintf("instrument %s was used on %s and calibrated only on %s", meter.ID, e.from.Day(), meter.CalibratedOn.Day)
-	}
-	it.Value, it.Written = evidence.Whole(days), fmt.Sprint(days)
-	return it
+// covers says whether the calibration on record covers a row.
+func covers(meter evidence.Instrument, e entry) bool {
+	return meter.CalibratedOn.Shown() && meter.CalibratedOn.Day <= e.from.Day() && dueOn(meter) >= e.at.Day()
 }
 
-// dueOn is the last day that a calibration covers, and what says so.
-func dueOn(meter evidence.Instrument) (due evidence.Day, how string) {
+// dueOn is the last day that a calibration covers.
+func dueOn(meter evidence.Instrument) evidence.Day {
 	if meter.DueOn.Shown() {
-		return meter.DueOn.Day, "its due day"
+		return meter.DueOn.Day
 	}
-	return meter.CalibratedOn.Day + 365, "365 days from its calibration"
+	return meter.CalibratedOn.Day + calibrationLife
 }
 
-func inDays(n int) string { return evidence.Count(n, "day", "days") }
-
-// readingAge counts ages to the day of installing by calendar date.
-func readingAge(s Site) evidence.Finding {
-	if !s.Area.InstallOn.Shown() {
-		return evidence.Unshown("the day of installing is not recorded: ages cannot be counted")
+// calibrated are the days of calibration around the rows of an instrument: of
+// those that it covers the first and the last, and each day that it does not.
+func (s Site) calibrated(u *meterUse) []evidence.Item {
+	items := u.lacks
+	var first, last entry
+	seen := map[string]bool{}
+	for _, e := range u.rows {
+		if covers(u.meter, e) {
+			if first.what == "" || e.from.Day() < first.from.Day() {
+				first = e
+			}
+			last = e
+			continue
+		}
+		if block, shown := s.onItsBlock(u, e); shown {
+			items = append(items, block...)
+			continue
+		}
+		if day := e.from.Day().String() + e.at.Day().String(); !seen[day] {
+			seen[day] = true
+			items = append(items, uncovered(u.meter, e)...)
+		}
 	}
+	if first.what != "" {
+		items = append(items, sinceCalibration(u.meter, first), untilDue(u.meter, last))
+	}
+	return items
+}
+
+// uncovered says what the calibration of an instrument lacks for a row.
+func uncovered(meter evidence.Instrument, e entry) []evidence.Item {
 	var items []evidence.Item
-	for _, e := range s.agedRows() {
-		it := evidence.Item{Name: e.what, Limit: s.lifeOf(e.kind), Lack: e.lack, Place: e.place}
-		if e.lack == "" {
-			it = s.aged(it, e)
+	switch {
+	case meter.CalibratedOn.Shown():
+		items = append(items, sinceCalibration(meter, e), untilDue(meter, e))
+	case meter.DueOn.Shown() && meter.DueOn.Day < e.at.Day():
+		items = append(items, untilDue(meter, e))
+	default:
+		lack := "no day of calibration"
+		if e.as == evidence.PinMeter || e.as == evidence.Pinless {
+			lack += fmt.Sprintf(", and no check on its block in the %d h before", blockLife)
 		}
-		items = append(items, it)
+		items = append(items, evidence.Item{Name: "instrument " + meter.ID, Lack: lack, Limit: noDaysLess(), Place: meter.Place})
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading")
+	return items
 }
 
-// agedRows are the judged rows, and of the air its latest alone.
-func (s Site) agedRows() []entry {
-	var all []entry
-	for _, e := range s.rows {
-		if e.kind != airRow {
-			all = append(all, e)
-		}
-	}
-	latest := s.Room.Latest()
-	e := entry{kind: airRow, what: "the latest air reading", at: latest}
-	if !latest.Shown() {
-		e.lack = "there is none"
-	}
-	for _, a := range s.Room.Air.Untimed() {
-		all = append(all, airEntry(a))
-	}
-	if a := s.Room.Air.Latest(); a != nil {
-		e.place = a.Place
-	}
-	return append(all, e)
-}
-
-func (s Site) lifeOf(k kind) evidence.Limit {
-	set := s.Job.Settings
-	day := func(item string) evidence.Limit {
-		none := evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)}
-		return evidence.Limit{Least: none, Most: set.Bound(item)}
-	}
-	switch k {
-	case slabRow, otherRow:
-		return day("Slab reading life (days)")
-	case woodRow:
-		return day("Wood reading life (days)")
-	}
-	return evidence.AtMost(set.Bound("Air reading life (h)"))
-}
-
-// aged is the age of a row: whole days for slab and wood, hours before the
-// day of installing begins for air and surfaces.
-func (s Site) aged(it evidence.Item, e entry) evidence.Item {
-	to, day := "the day of installing", s.Area.InstallOn.Day
-	if e.kind == slabRow && s.covered.Shown() {
-		to, day = "the day the slab was covered", s.covered.Day
-	}
-	if e.kind == airRow || e.kind == surfaceRow {
-		it.Value = evidence.Hours(day.Begins(s.Job.Zone).Sub(e.at.First))
-		it.Written = it.Value.Text(it.Limit.Ends()...)
-		it.Says = fmt.Sprintf("%s, %s, is %s h old when the day of installing, %s, begins", e.what, e.at.Written, it.Written, day)
-		return it
-	}
-	age := int(day - e.at.Day())
-	it.Value, it.Written = evidence.Whole(age), fmt.Sprint(age)
-	it.Says = fmt.Sprintf("%s was read on %s, %s before %s, %s", e.what, e.at.Day(), inDays(age), to, day)
-	if age < 0 {
-		it.Says = fmt.Sprintf("%s was read on %s, after %s, %s", e.what, e.at.Day(), to, day)
+func sinceCalibration(meter evidence.Instrument, e entry) evidence.Item {
+	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.place}
+	it = it.By(evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), evidence.Moment("used", e.from)))
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s after its calibration", meter.ID, e.from.Day(), inDays(it.Value))
+	if it.Value.Sign() < 0 {
+		it.Says = fmt.Sprintf("instrument %s, used on %s, calibrated only on %s", meter.ID, e.from.Day(), meter.CalibratedOn.Day)
 	}
 	return it
 }
+
+func untilDue(meter evidence.Instrument, e entry) evidence.Item {
+	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.place}
+	used, due := evidence.Moment("used", e.at), meter.DueOn.Day.String()
+	if meter.DueOn.Shown() {
+		it = it.By(evidence.DaysBetween(used, evidence.OnDay("due", meter.DueOn)))
+	} else {
+		life := evidence.Stated("a calibration lasts", evidence.Whole(calibrationLife), evidence.DayUnit)
+		it = it.By(evidence.Less(life, evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), used)))
+		due = fmt.Sprintf("%s, %d days from its calibration", dueOn(meter), calibrationLife)
+	}
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.at.Day(), inDays(it.Value), due)
+	if it.Value.Sign() < 0 {
+		it.Says = fmt.Sprintf("instrument %s, used on %s, %s past due on %s", meter.ID, e.at.Day(), inDays(it.Value.Abs()), due)
+	}
+	return it
+}
+
+func inDays(n evidence.Exact) string { return evidence.Count(n.Ceil(), "day", "days") }

@@ -61,24 +61,12 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 	if h.SealedAt.Shown() && h.ReadAt.Shown() && h.ReadAt.First.Before(p.Slab.ReadableFrom(h)) {
 		return "read before " + p.Slab.Wait.Number.String() + " had passed"
 	}
-	for _, it := range p.probeItems(h) {
+	for _, it := range p.probeItems("hole "+h.Hole, h) {
 		if it.Breaks(evidence.Acceptance{}) {
 			return it.Says
 		}
 	}
 	return ""
-}
-
-// probeItems are what probe-check weighs of a row.
-func (p *planner) probeItems(h slab.Hole) []evidence.Item {
-	meter, _ := p.Job.Instruments.Find(h.Instrument)
-	switch {
-	case meter.Has(evidence.Probe):
-		return p.checked("hole "+h.Hole, h, meter)
-	case meter.Has(evidence.SingleUse):
-		return []evidence.Item{p.usedOnce("hole "+h.Hole, h, meter)}
-	}
-	return nil
 }
 
 // holesToDrill is how many holes are still to be drilled: as many as the size

@@ -57,7 +57,7 @@ func (p *planner) metersToCome(once asker) {
 		for _, m := range meters {
 			if !m.CalibratedOn.Shown() {
 				once.calibrated(m.ID)
-			} else if due, _ := dueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
+			} else if due := dueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
 				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
 			}
 		}
@@ -129,7 +129,7 @@ func (p *planner) checksLacking(h slab.Hole) []string {
 		return nil
 	}
 	var all []string
-	for _, it := range p.probeItems(h) {
+	for _, it := range p.probeItems("hole "+h.Hole, h) {
 		switch {
 		case it.Lack == "":
 		case it.Place == h.Place:

@@ -91,9 +91,13 @@ func (s Site) spoilt(e entry, heat bool) string {
 			return "too old on the day of installing"
 		}
 	}
-	valid := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("0", evidence.DayUnit)})
-	if it := s.calibrated(e, valid); it.Lack == "" && it.Breaks(evidence.Acceptance{}) {
-		return it.Says
+	if meter, listed := s.Job.Instruments.Find(e.instrument); listed && !covers(meter, e) {
+		use := &meterUse{meter: meter, as: e.as, unit: e.unit, rows: []entry{e}}
+		for _, it := range s.calibrated(use) {
+			if it.Breaks(evidence.Acceptance{}) {
+				return it.Says
+			}
+		}
 	}
 	if run := s.Area.HeatOnSince; heat && s.Area.RadiantHeat == "yes" && run.Shown() &&
 		evidence.Hours(evidence.Shortest(run, e.from)).Cmp(s.Job.Settings.HeatRun.Exact()) < 0 {

@@ -123,6 +123,8 @@ type entry struct {
 	what       string
 	from, at   evidence.Time
 	instrument string
+	as         string        // the kind of instrument that takes such a reading
+	unit       evidence.Unit // of a surface's reading
 	lack       string
 	place      evidence.Place
 }
@@ -147,6 +149,9 @@ func entries[T any](k kind, what string, things []evidence.Judged[T], read func(
 		for _, r := range thing.Rows {
 			e := read(r)
 			e.kind, e.what = k, what+" "+thing.Name
+			if e.as == "" {
+				e.as = meterFor(what)
+			}
 			if !e.at.Shown() {
 				e.lack = evidence.NoTime
 			}
@@ -154,6 +159,23 @@ func entries[T any](k kind, what string, things []evidence.Judged[T], read func(
 		}
 	}
 	return all
+}
+
+// meterFor is the kind of instrument that reads a thing, empty where any may.
+func meterFor(what string) string {
+	switch what {
+	case "hole":
+		return evidence.Probe
+	case "dish":
+		return evidence.Balance
+	case "pH spot":
+		return evidence.PHMeter
+	case "carbide spot":
+		return evidence.CMMeter
+	case "surface spot":
+		return evidence.Surface
+	}
+	return ""
 }
 
 // slabRows are the judged rows of the tests of the slab that are needed.
@@ -200,7 +222,12 @@ func (s Site) floorRows() []entry {
 }
 
 func woodEntry(r wood.Row) entry {
-	return at(r.ReadAt, r.Instrument, r.Place)
+	e := at(r.ReadAt, r.Instrument, r.Place)
+	e.as = r.Method
+	if r.Method == wood.OvenDry {
+		e.as = evidence.OvenMeter
+	}
+	return e
 }
 
 // baseRows are the judged rows of slab and flooring.
@@ -225,14 +252,18 @@ func (s Site) judgedRows() []entry {
 		return at(r.ReadAt, r.Instrument, r.Place)
 	})...)
 	if s.Room.NoDew == "" || s.Room.NoMax == "" {
-		all = append(all, entries(surfaceRow, "surface spot", s.Room.JudgedSurfaces(), func(r acclimate.Surface) entry {
-			return at(r.ReadAt, r.Instrument, r.Place)
-		})...)
+		all = append(all, entries(surfaceRow, "surface spot", s.Room.JudgedSurfaces(), surfaceEntry)...)
 	}
 	for _, a := range s.Room.JudgedAir() {
 		all = append(all, airEntry(a))
 	}
 	return all
+}
+
+func surfaceEntry(r acclimate.Surface) entry {
+	e := at(r.ReadAt, r.Instrument, r.Place)
+	e.unit = r.Temp.Unit
+	return e
 }
 
 // subfloorRows are the judged rows of a wood subfloor.
@@ -245,7 +276,7 @@ func (s Site) subfloorRows() []entry {
 
 func airEntry(a *acclimate.Air) entry {
 	e := at(a.ReadAt, a.Instrument, a.Place)
-	e.kind, e.what = airRow, "the air"
+	e.kind, e.what, e.as = airRow, "the air", evidence.AirMeter
 	if !a.ReadAt.Shown() {
 		e.lack = evidence.NoTime
 	}

@@ -62,6 +62,9 @@ func (t Time) After(u Time) bool { return t.Shown() && u.Shown() && t.First.Afte
 // Shortest is the least time that can have passed from one to the other.
 func Shortest(from, to Time) time.Duration { return to.First.Sub(from.Last) }
 
+// Passed is the time from one to the other, each at its first coming.
+func Passed(from, to Time) time.Duration { return to.First.Sub(from.First) }
+
 // Longest is the most time that can have passed from one to the other.
 func Longest(from, to Time) time.Duration { return to.Last.Sub(from.First) }
 

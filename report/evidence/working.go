@@ -165,15 +165,21 @@ func Inside(u Unit, least, most Working, args ...Working) Working {
 // HoursBetween is the time that passed from one moment to another: passed tells
 // whether the shortest or the longest counts where a clock went back.
 func HoursBetween(from, to Time, passed func(from, to Time) time.Duration) Working {
-	w := Working{
-		Op: OpHours, Args: []Working{Moment("from", from), Moment("to", to)},
-		Value: Hours(passed(from, to)), Unit: Hour,
-	}
-	if moved := w.Value.Sub(w.Args[1].Value.Sub(w.Args[0].Value)); moved.Sign() != 0 {
-		return Total(
-			Working{Op: OpHours, Args: w.Args, Value: w.Value.Sub(moved), Unit: Hour},
-			Stated("hours that the clocks were moved", moved, Hour),
-		)
+	return hoursOf(Moment("from", from), Moment("to", to), Hours(passed(from, to)))
+}
+
+// HoursBefore is the time from a moment until a day begins on the clock of a
+// place.
+func HoursBefore(from Time, to Date, zone *time.Location) Working {
+	return hoursOf(Moment("from", from), OnDay("to", to), Hours(to.Day.Begins(zone).Sub(from.First)))
+}
+
+// hoursOf is a time between two moments as clocks show them, with the hours by
+// which the clocks were moved between them.
+func hoursOf(from, to Working, passed Exact) Working {
+	w := Working{Op: OpHours, Args: []Working{from, to}, Value: to.Value.Sub(from.Value), Unit: Hour}
+	if moved := passed.Sub(w.Value); moved.Sign() != 0 {
+		return Total(w, Stated("hours that the clocks were moved", moved, Hour))
 	}
 	return w
 }

@@ -1,0 +1,155 @@
+package report
+
+import (
+	"fmt"
+	"slices"
+	"time"
+
+	"firstboard/report/evidence"
+)
+
+// How long a check of a moisture meter on its block stands for a calibration,
+// and how long after a reading a check still speaks of it.
+const (
+	blockLife = 168 // h
+	speaksFor = 30 * 24 * time.Hour
+)
+
+// tolerance is how far a check may lie from what was expected. Unlike other
+// meters a probe in a hole has none here: its checks are those of probe-check.
+type tolerance struct {
+	most  evidence.Bound
+	times evidence.Working // what takes a difference to the unit of most
+	ours  bool
+}
+
+func toleranceOf(u *meterUse) tolerance {
+	within := func(number string, unit evidence.Unit) tolerance {
+		return tolerance{most: evidence.Bound{Number: evidence.Typed(number, unit)}, ours: true}
+	}
+	m := u.meter
+	switch {
+	case u.as == evidence.Probe && (m.Has(evidence.Probe) || m.Has(evidence.SingleUse)):
+		return tolerance{}
+	case u.reads(evidence.PinMeter), u.reads(evidence.Pinless):
+		return within("1", evidence.Points)
+	case u.reads(evidence.Surface):
+		t := within("2", evidence.Fahrenheit)
+		if u.unit == evidence.Celsius {
+			t.times = evidence.Stated("F for each C", evidence.Ratio(9, 5), evidence.Fahrenheit)
+		}
+		return t
+	case u.reads(evidence.PHMeter):
+		return within("0.2", evidence.PH)
+	case u.reads(evidence.AirMeter):
+		return within("3", evidence.RH)
+	}
+	return tolerance{most: evidence.Bound{Number: m.Uncertainty}, ours: true}
+}
+
+// reads says whether the instrument was used as a kind that it is of; used as
+// none of its own, as any that it is of.
+func (u *meterUse) reads(kind string) bool {
+	if u.meter.Has(u.as) {
+		return u.as == kind
+	}
+	return u.meter.Has(kind)
+}
+
+// agrees are the checks of an instrument that speak of its judged rows: the
+// last before a row, and each one at it or within 30 days after.
+func (s Site) agrees(u *meterUse) []evidence.Item {
+	allowed := toleranceOf(u)
+	if !allowed.ours || len(u.rows) == 0 {
+		return nil
+	}
+	checks := s.record.checks[evidence.Key(u.meter.ID)]
+	if len(checks) == 0 {
+		return nil
+	}
+	times := u.usedAt()
+	var items []evidence.Item
+	for _, c := range checks {
+		switch {
+		case !c.CheckedAt.Shown():
+			items = append(items, c.lacks("no time"))
+		case !speaksOf(c, checks, times):
+		case !c.Expected.Shown() || !c.Read.Shown():
+			items = append(items, c.lacks("no expected or no read value"))
+		case allowed.most.Shown():
+			items = append(items, c.off(allowed))
+		}
+	}
+	return items
+}
+
+// usedAt are the times of the rows of an instrument in their order. Of the air
+// they are the first and the last of each day: a check between the two is one
+// after the first, and speaks of it.
+func (u *meterUse) usedAt() []time.Time {
+	var times []time.Time
+	for _, e := range u.rows {
+		times = append(times, e.at.First)
+	}
+	return times
+}
+
+// speaksOf says whether a check is the last before one of the times, or lies at
+// one or within 30 days after it.
+func speaksOf(c InstrumentCheck, checks []InstrumentCheck, times []time.Time) bool {
+	at := c.CheckedAt.First
+	since, _ := slices.BinarySearchFunc(times, at.Add(-speaksFor), time.Time.Compare)
+	if since < len(times) && !times[since].After(at) {
+		return true
+	}
+	next, _ := slices.BinarySearchFunc(times, at.Add(1), time.Time.Compare)
+	return next < len(times) && !slices.ContainsFunc(checks, func(other InstrumentCheck) bool {
+		t := other.CheckedAt.First
+		return other.CheckedAt.Shown() && t.After(at) && t.Before(times[next])
+	})
+}
+
+// title is what a check is called in a sentence.
+func (c InstrumentCheck) title() string {
+	return "check of " + c.Instrument + " at " + c.CheckedAt.Written
+}
+
+func (c InstrumentCheck) lacks(what string) evidence.Item {
+	name := c.title()
+	if !c.CheckedAt.Shown() {
+		name = "a check of " + c.Instrument
+	}
+	return evidence.Item{Name: name, Lack: what, Limit: noDaysLess(), Place: c.Place}
+}
+
+// off is how far the instrument read from what was expected.
+func (c InstrumentCheck) off(allowed tolerance) evidence.Item {
+	it := evidence.Item{Name: c.title(), Limit: evidence.AtMost(allowed.most), Place: c.Place}
+	apart := evidence.Unsigned(evidence.Less(evidence.Cell("read", c.Read), evidence.Cell("expected", c.Expected)))
+	if allowed.times.Shown() {
+		apart = evidence.Times(apart, allowed.times, allowed.most.Number.Unit)
+	}
+	it = it.By(apart)
+	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written, it.Figure())
+	return it
+}
+
+// onItsBlock is a check of a pin or pinless meter on its block that agrees, at
+// most a week before a reading, with its age: it stands for a calibration.
+func (s Site) onItsBlock(u *meterUse, e entry) (items []evidence.Item, shown bool) {
+	if !u.reads(evidence.PinMeter) && !u.reads(evidence.Pinless) {
+		return nil, false
+	}
+	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(blockLife), evidence.Hour)})
+	for _, c := range s.record.checks[evidence.Key(u.meter.ID)] {
+		if !c.CheckedAt.Shown() || !c.CheckedAt.First.Before(e.at.First) || !c.Expected.Shown() || !c.Read.Shown() {
+			continue
+		}
+		age := evidence.Item{Name: e.what, Limit: limit, Place: e.place}.By(evidence.HoursBetween(c.CheckedAt, e.at, evidence.Passed))
+		age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.what, age.Figure(), c.title())
+		if off := c.off(toleranceOf(u)); off.Meets(evidence.Acceptance{}) && age.Meets(evidence.Acceptance{}) {
+			return []evidence.Item{off, age}, true
+		}
+	}
+	return nil, false
+}
