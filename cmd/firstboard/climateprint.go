@@ -48,9 +48,8 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
 			p.Temp.Written, p.RH.Written, emc.StringFixed(1), mark)
 	}
-	mean, _ := acclimate.YearlyEMC(s.air) // known: the target is
-	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway), mean %s %%\n\n",
-		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid, tenths(mean))
+	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
+		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid)
 	for _, note := range s.notes() {
 		say(w, note, "")
 	}
@@ -79,6 +78,7 @@ func (s *service) cooling() string {
 // notes say how the months were worked out and what they leave out.
 func (s *service) notes() []string {
 	class := s.in.Moisture
+	mean, _ := acclimate.YearlyEMC(s.air) // known: the target is
 	notes := []string{
 		"indoor temperature: " + s.temperatures(),
 		fmt.Sprintf("indoor vapor: %s, %s: %.0f Pa up to 0 C outdoors, falling to zero at 20 C; class limits: EN ISO 13788, recalled",
@@ -86,7 +86,7 @@ func (s *service) notes() []string {
 		s.cooling(),
 		"how much warmer, the set points and the coil: common practice, no source; where a humidifier or a dryer runs, the designer's figures go before these",
 		"EMC: Wood Handbook equation 4-5 (published)",
-		"interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
+		"mean EMC of the year: " + tenths(mean) + " %; interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
 	}
 	if missing := s.missing(); missing != "" {
 		notes = append(notes, "hours left out, their dry bulb or dew point missing: "+missing)
