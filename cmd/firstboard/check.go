@@ -172,7 +172,7 @@ func fileNames(decisions []report.Decision) []string {
 func (j judged) book() workbook.Book {
 	return workbook.Book{
 		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
-		Tables: j.Tables, Decisions: j.decisions,
+		Tables: j.Tables, Known: record.TableNames(), Decisions: j.decisions,
 		Catalog: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 }

@@ -43,3 +43,13 @@ func acidity() rule  { return within(0, 14) }
 func floorings() []string {
 	return []string{"solid wood", "engineered wood", "bamboo", "laminate", "resilient", "carpet"}
 }
+
+// TableNames are the names of all tables a record may have, in the design's
+// order.
+func TableNames() []string {
+	var names []string
+	for _, s := range schemas() {
+		names = append(names, s.title())
+	}
+	return names
+}

@@ -7,30 +7,31 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
 )
 
-func areaWidths() []float64 {
-	return []float64{16, 25, 10, 9, 10, 10, 9, 42, placeWidth, 21, 10}
-}
+// areaWidths are the columns of the findings, which print at 8 points.
+func areaWidths() []float64 { return []float64{16, 10, 9, 9, 10, 9, 40, 19, 19, 8} }
 
 // placeWidth is that of a column of places.
 const placeWidth = 23
 
 // areaPage is one area: what was decided, and every check behind it.
-func areaPage(b Book, d report.Decision, t titles, name string, pictures pictured) page {
-	rows := areaHead(b, d)
-	rows = append(rows, header("Check", "Asks", "Outcome", "Counts as", "Value", "Limit", "Unit",
-		"Reason", "Evidence", "Source", "Standing"))
-	head := len(rows)
-	for _, f := range d.Findings {
-		rows = append(rows, findingRow(f, t))
-	}
-	v := verdict{d, head + 1, len(rows)}
-	rows[verdictRow-1].cells[0].formula = v.formula()
-	rows[standingRow-1].cells[0].formula, rows[standingRow-1].cells[0].value = v.standing()
+func (d *desk) areaPage(decision report.Decision, name string, pictures pictured) page {
+	rows := areaHead(d.book, decision)
 	drawn, charts := pictures(len(rows), areaWidths())
-	rows = append(append(rows, drawn...), adviceRows(d)...)
-	return page{name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: head, tints: v.tints(), charts: charts}
+	rows = append(rows, drawn...)
+	first := len(rows) + 3
+	rows = append(rows, d.findingRows(decision.Findings, name, len(rows))...)
+	last := len(rows)
+	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
+	told := &rows[standingRow-1].cells[0]
+	told.formula, told.value = formula.Quoted(d.titles.decision)+"!"+formula.Fixed(1, toldRow), unchanged
+	rows = append(rows, adviceRows(decision)...)
+	return page{
+		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
+		tints: areaTints(first, last), charts: charts,
+	}
 }
 
 // Rows of an area's sheet that others refer to.
@@ -114,22 +115,4 @@ func target(t *report.Target) string {
 		return "none: the flooring is not wood, or its climate does not say enough"
 	}
 	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
-}
-
-func findingRow(f evidence.Finding, t titles) row {
-	id, outcome := text(f.ID), text(f.Outcome.String())
-	id.look.bold, outcome.look.bold = true, true
-	cells := []cell{
-		id, text(f.Asks), outcome, text(counts(f.Deciding)), figure(f.Value), figure(f.Limit), text(string(f.Unit)),
-		text(f.Reason), sources(f.Evidence, t, placeWidth), text(f.Cite.Source), text(string(f.Cite.Standing)),
-	}
-	if f.Blocks() {
-		cells[2].look.tone = orange
-	}
-	if f.Outcome == evidence.NotNeeded {
-		for i := range cells {
-			cells[i].look.gray, cells[i].look.bold = true, false
-		}
-	}
-	return row{cells: cells}
 }

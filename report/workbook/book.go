@@ -18,6 +18,7 @@ type Book struct {
 	Tool      string         // name and version
 	Seal      report.Seal    // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
+	Known     []string       // the names of all tables that a record may have
 	Decisions []report.Decision
 	Catalog   []report.Rule
 	Limits    []report.LimitLine
@@ -74,21 +75,29 @@ func inOrder(f *excelize.File) {
 
 // pages are the sheets in their order.
 func pages(b Book) []page {
-	t := title(b)
-	all := []page{decisionPage(b, t)}
+	d := deskOf(b)
+	t := d.titles
 	plots := plot(b, t)
-	for i, d := range b.Decisions {
-		all = append(all, areaPage(b, d, t, t.areas[i], plots.of(i)))
+	all := []page{{}}
+	for i, decision := range b.Decisions {
+		all = append(all, d.areaPage(decision, t.areas[i], plots.of(i)))
 	}
-	for i, table := range b.Tables {
-		if i != t.signed {
-			all = append(all, tablePage(table, t.tables[i]))
+	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	for _, g := range d.guard.tables {
+		if squash(g.name) != squash(t.signOff) {
+			p := tablePage(g.table, g.name)
+			p.tints = append(p.tints, g.marks())
+			all = append(all, p)
 		}
 	}
-	all = append(all, limitsPage(b, t), checksPage(b, t), cautionsPage(b, t), signOffPage(b, t), sealedPage(b, t))
+	all = append(all, checksPage(b, t), sealedPage(b, t))
 	if plots.widest > 0 {
 		all = append(all, plots.page())
 	}
+	copies := d.guard.copies()
+	d.guard.sheets = len(all) + len(copies) + 2
+	all = append(append(all, d.figuresPage(), d.guard.page()), copies...)
+	all[0] = d.decisionPage()
 	for i := range all {
 		all[i].job = b.Job.Name
 	}

@@ -2,7 +2,6 @@ package workbook
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -31,11 +30,15 @@ const (
 // mostLines are what the tallest row of a spreadsheet shows of a cell.
 const mostLines = 28
 
+// toldRow is the row that tells whether the record still stands as judged.
+const toldRow = 3
+
 // decisionTable is the table of the decision page, its columns narrowed by a
 // factor and its paragraphs kept to so many lines.
 type decisionTable struct {
 	book     Book
 	titles   titles
+	guard    guard
 	narrowed float64
 	most     int
 }
@@ -43,26 +46,26 @@ type decisionTable struct {
 // decisionPage is one row an area on one printed page. Where all that is to be
 // said would print too small, the areas' own sheets say the rest of it; where
 // the areas are too many even so, it runs on over several pages.
-func decisionPage(b Book, t titles) page {
+func (d *desk) decisionPage() page {
 	const readable, smallest = 0.6, 0.4
 	var p page
 	for _, most := range []int{mostLines, 14, 8, 5} {
-		if p = largest(b, t, most); p.scale() >= readable {
+		if p = d.largest(most); p.scale() >= readable {
 			return p
 		}
 	}
 	if p.scale() < smallest {
-		p = decisionTable{b, t, 1, mostLines}.page()
+		p = decisionTable{d.book, d.titles, d.guard, 1, mostLines}.page()
 		p.single = false
 	}
 	return p
 }
 
 // largest is the page in the columns that print it largest.
-func largest(b Book, t titles, most int) page {
-	best := decisionTable{b, t, 1, most}.page()
+func (d *desk) largest(most int) page {
+	best := decisionTable{d.book, d.titles, d.guard, 1, most}.page()
 	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6, 1.2, 1.4} {
-		if p := (decisionTable{b, t, narrowed, most}).page(); p.scale() > best.scale() {
+		if p := (decisionTable{d.book, d.titles, d.guard, narrowed, most}).page(); p.scale() > best.scale() {
 			best = p
 		}
 	}
@@ -80,7 +83,7 @@ func (t decisionTable) page() page {
 	last := len(rows)
 	rows = append(rows, decisionFoot()...)
 	rows[1].cells[0].formula = t.tally(head+1, last)
-	rows[1].cells[1].formula, rows[1].cells[1].value = t.standing()
+	rows[toldRow-1].cells[0].formula, rows[toldRow-1].cells[0].value = t.guard.told()
 	return page{
 		name: t.titles.decision, widths: decisionWidths(t.narrowed),
 		rows: numbered(rows), last: len(rows), head: head, single: true,
@@ -92,10 +95,11 @@ func (t decisionTable) page() page {
 func decisionHead(b Book) []row {
 	across := decisionColumns
 	rows := []row{
-		{cells: []cell{{value: "May the first board be installed here, yet?", look: look{size: large, bold: true}, across: across}}},
+		{cells: []cell{{value: "Is this floor ready to install?", look: look{size: large, bold: true}, across: across}}},
 		{cells: []cell{
-			{value: report.Tally(b.Decisions), look: look{bold: true}, across: 4}, {look: look{gray: true}, across: across - 4},
+			{value: report.Tally(b.Decisions), look: look{bold: true}, across: across},
 		}},
+		{cells: []cell{{look: look{gray: true}, across: across}}},
 	}
 	j := b.Job
 	for _, e := range [][4]string{
@@ -120,20 +124,6 @@ func decisionHead(b Book) []row {
 func (t decisionTable) tally(first, last int) string {
 	areas := evidence.Count(len(t.book.Decisions), "area", "areas")
 	return fmt.Sprintf("COUNTIF($D$%d:$D$%d,%q)&%q", first, last, evidence.Go, " of "+areas+" GO")
-}
-
-// standing says whether every area's sheet still shows what was judged.
-func (t decisionTable) standing() (formula, value string) {
-	var same []string
-	for _, name := range t.titles.areas {
-		same = append(same, fmt.Sprintf("%s!$A$%d=%q", quoted(name), standingRow, asJudged))
-	}
-	const most = 200 // arguments of one function
-	var parts []string
-	for group := range slices.Chunk(same, most) {
-		parts = append(parts, "AND("+strings.Join(group, ",")+")")
-	}
-	return fmt.Sprintf("IF(AND(%s),%q,%q)", strings.Join(parts, ","), asJudged, changed), asJudged
 }
 
 func acceptance(j report.Job) string {

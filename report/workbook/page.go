@@ -21,6 +21,7 @@ type page struct {
 	frozen bool // the rows down to head stay in sight
 	grid   bool
 	single bool // all on one printed page
+	hidden bool
 	shown  int  // number of the last row that is printed, 0 for all
 	tints  []tint
 	charts []placedChart
@@ -86,6 +87,9 @@ func (b *binder) add(p page) error {
 	}
 	if err := s.close(); err != nil {
 		return fmt.Errorf("sheet %q: %w", p.name, err)
+	}
+	if p.hidden {
+		return b.file.SetSheetVisible(p.name, false)
 	}
 	return nil
 }

@@ -14,7 +14,7 @@ import (
 type titles struct {
 	tables   []string // as Book.Tables
 	areas    []string // as Book.Decisions
-	workings []string // the same
+	copies   []string // of the tables, as Book.Tables
 	signed   int      // index of the record's sign-offs, -1 where there is none
 	decision string
 	limits   string
@@ -23,6 +23,8 @@ type titles struct {
 	plotted  string
 	signOff  string
 	sealed   string
+	judged   string // the guard's
+	figures  string
 
 	record string            // its name
 	rows   map[string]string // sheet of a table by the key of the table's name
@@ -48,8 +50,9 @@ func title(b Book) titles {
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
 	}
-	for _, d := range b.Decisions {
-		t.workings = append(t.workings, take(taken, "Working "+d.Area.ID))
+	t.judged, t.figures = take(taken, judgedName), take(taken, "Figures")
+	for _, table := range b.Tables {
+		t.copies = append(t.copies, take(taken, judgedName+" "+table.Name))
 	}
 	return t
 }
@@ -119,6 +122,9 @@ func address(sheet string, row int) string {
 }
 
 func quoted(sheet string) string { return "'" + strings.ReplaceAll(sheet, "'", "''") + "'" }
+
+// judgedName is the guard's sheet, and begins the names of the copies.
+const judgedName = "As judged"
 
 // signOffName is the table that signatures stand in.
 const signOffName = "Sign-off"

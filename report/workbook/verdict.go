@@ -2,90 +2,47 @@ package workbook
 
 import (
 	"fmt"
-	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
 )
 
-// verdict is an area's verdict as a formula over the rows of its findings: the
-// outcomes in column C and what they count as in column D.
-type verdict struct {
-	d           report.Decision
-	first, last int
-}
-
-const (
-	overLimit   = string(evidence.NoGo) + ", " + evidence.OverLimit
-	notProven   = string(evidence.NoGo) + ", " + evidence.NotProven
-	underWaiver = string(evidence.NoGo) + ", installed under waiver"
-)
-
-// formula folds outcomes as the judge does: a waiver never changes a NO-GO.
-func (v verdict) formula() string {
-	lacking := v.deciding("not shown") + "+" + v.deciding("judge again")
-	blocking := v.deciding("not met") + "+" + lacking
-	no := fmt.Sprintf("IF(%s>0,%q,%q)", v.deciding("not met"), overLimit, notProven)
-	if waived := v.waived(); len(waived) > 0 {
-		no = fmt.Sprintf("IF(%s=%s,%q,%s)", strings.Join(waived, "+"), blocking, underWaiver, no)
+// verdict is what an area's sheet says while nobody changes the record: the
+// verdict that was judged, as long as every table stands as it did and as many
+// deciding findings are met or not needed as were. Anything else asks to be
+// judged again; a NO-GO never turns to GO.
+func (d *desk) verdict(decision report.Decision, first, last int) string {
+	good := 0
+	for _, f := range decision.Findings {
+		if f.Deciding && (f.Outcome == evidence.Met || f.Outcome == evidence.NotNeeded) {
+			good++
+		}
 	}
-	return fmt.Sprintf("IF(%s=0,IF(%s>0,%q,%q),%s)", blocking, v.deciding("met"), evidence.Go, notProven, no)
+	stands := fmt.Sprintf("%s,%s+%s=%d", d.guard.same(),
+		deciding(evidence.Met, first, last), deciding(evidence.NotNeeded, first, last), good)
+	return fmt.Sprintf("IF(IFERROR(AND(%s),0),%q,%q)", stands, decision.Says(), changed)
 }
 
 // deciding counts the deciding findings of an outcome.
-func (v verdict) deciding(outcome string) string {
-	return fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", v.column("D"), "deciding", v.column("C"), outcome)
+func deciding(o evidence.Outcome, first, last int) string {
+	return fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding", between(outcomeColumn, first, last), o)
 }
 
-func (v verdict) column(name string) string {
-	return fmt.Sprintf("$%s$%d:$%s$%d", name, v.first, name, v.last)
-}
-
-// waived are the blocking findings that somebody signed away, each 1 while it
-// blocks.
-func (v verdict) waived() []string {
-	signed := map[string]bool{}
-	for _, w := range v.d.Waivers {
-		signed[w.Check] = true
-	}
-	var all []string
-	for i, f := range v.d.Findings {
-		if signed[f.ID] {
-			at := fmt.Sprintf("$C$%d", v.first+i)
-			all = append(all, fmt.Sprintf("IF(OR(%s=%q,%s=%q),0,1)", at, "met", at, "not needed"))
-		}
-	}
-	return all
-}
-
-// asJudged and changed say whether a sheet still shows what was judged.
-const (
-	asJudged = "As firstboard judged the record."
-	changed  = "CHANGED since firstboard judged the record: outcomes and verdict are recalculated, reasons are still those of the first judging. Run firstboard check on this workbook."
-)
-
-// standing says whether verdict and outcomes are those that were judged.
-func (v verdict) standing() (formula, value string) {
-	n := map[evidence.Outcome]int{}
-	for _, f := range v.d.Findings {
-		n[f.Outcome]++
-	}
-	same := fmt.Sprintf("AND($A$%d=%q", verdictRow, v.d.Says())
-	for _, o := range []evidence.Outcome{evidence.Met, evidence.NotMet, evidence.NotShown} {
-		same += fmt.Sprintf(",COUNTIF(%s,%q)=%d", v.column("C"), o, n[o])
-	}
-	return fmt.Sprintf("IF(%s),%q,%q)", same, asJudged, changed), asJudged
+func between(column, first, last int) string {
+	return formula.Fixed(column, first) + ":" + formula.Fixed(column, last)
 }
 
 // tints color verdict and outcomes by what they give now.
-func (v verdict) tints() []tint {
-	outcomes := fmt.Sprintf("C%d:C%d", v.first, v.last)
-	stops := fmt.Sprintf(`AND($D%d="deciding",OR($C%d="not met",$C%d="not shown",$C%d="judge again"))`, v.first, v.first, v.first, v.first)
-	return append(verdictTints(fmt.Sprintf("A%d:D%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)),
-		tint{outcomes, stops, look{tone: orange}}, tint{outcomes, "NOT(" + stops + ")", look{tone: white}})
+func areaTints(first, last int) []tint {
+	outcome, counts := formula.Letters(outcomeColumn), formula.Letters(countsColumn)
+	cells := fmt.Sprintf("%s%d:%s%d", outcome, first, outcome, last)
+	at := fmt.Sprintf("$%s%d", outcome, first)
+	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met",%s<>"not needed")`, counts, first, at, at)
+	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)), tint{cells, stops, look{tone: orange}})
 }
 
-// verdictTints are blue for a GO and orange for a NO-GO.
+// verdictTints are blue for a GO and orange for anything else.
 func verdictTints(cells, verdict string) []tint {
 	return []tint{
 		{cells, fmt.Sprintf("%s=%q", verdict, evidence.Go), look{tone: blue}},

@@ -1,0 +1,70 @@
+package workbook
+
+import (
+	"time"
+
+	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
+)
+
+// desk is what the pages of a decision workbook are made with: the book, the
+// names of its sheets, and the formulas that follow what was typed.
+type desk struct {
+	book    Book
+	titles  titles
+	typed   typed
+	figures *formula.Figures
+	guard   guard
+}
+
+func deskOf(b Book) *desk {
+	t := title(b)
+	return &desk{
+		book: b, titles: t, typed: typedIn(b, t), guard: guardOf(b, t),
+		figures: formula.NewFigures(t.figures, figuresHead+1),
+	}
+}
+
+// find is the cell that holds what a leaf of a working holds.
+func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
+	at, ok := w.Place.(celled)
+	if !ok {
+		return formula.Cell{}, false
+	}
+	entry, known := d.typed.at(w.Place)
+	table, row, column := at.Cell()
+	c := formula.Cell{Sheet: d.titles.rows[squash(table)], Column: column, Row: row}
+	switch value := entry.value.(type) {
+	case float64:
+		c.Number = value == w.Value.Float()
+		return c, known && c.Number && w.Op == evidence.OpTyped
+	case time.Time:
+		c.Number = true
+		return c, known && w.Op == evidence.OpMoment
+	case string:
+		x, _, plain := plainNumber(value)
+		c.Fraction = !plain && isFraction(value)
+		return c, known && w.Op == evidence.OpTyped && (c.Fraction || plain && x == w.Value.Float())
+	}
+	return c, false
+}
+
+// figuresHead is the header's row on the sheet of figures.
+const figuresHead = 2
+
+// figuresPage is the hidden sheet of steps that are too long for the cell they
+// belong to.
+func (d *desk) figuresPage() page {
+	rows := []row{
+		{cells: []cell{{value: "Steps of the workings that stand on the sheets of the areas, each a formula over the record", look: look{bold: true}, across: 3}}},
+		header("What", "Figure", "Room to its limit"),
+	}
+	for _, r := range d.figures.Rows {
+		cells := []cell{{value: r.What}}
+		for _, f := range r.Figures {
+			cells = append(cells, cell{value: f.Value, formula: f.Formula, look: look{form: number, places: decimals(f.Value)}})
+		}
+		rows = append(rows, row{cells: cells})
+	}
+	return page{name: d.titles.figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
+}

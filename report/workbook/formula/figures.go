@@ -1,0 +1,76 @@
+package formula
+
+// Figures are the steps that have a cell of their own, row by row on one sheet.
+// Each formula stands there once.
+type Figures struct {
+	Sheet string
+	First int // number of the first row
+	Rows  []Row
+	known map[string]Cell
+}
+
+// Columns of the figures: what a figure is, and one or two of them.
+const (
+	WhatColumn = 1 + iota
+	FigureColumn
+	SecondColumn
+)
+
+// Row is a figure, and where it belongs to one the room it leaves to a limit.
+type Row struct {
+	What    string
+	Figures []Figure
+}
+
+// Figure is a formula and what it gives.
+type Figure struct {
+	Formula string
+	Value   float64
+}
+
+// NewFigures are no figures yet, on a sheet from a row on.
+func NewFigures(sheet string, first int) *Figures {
+	return &Figures{Sheet: sheet, First: first, known: map[string]Cell{}}
+}
+
+// find is the cell that gives a formula already.
+func (f *Figures) find(text string) (expr, bool) {
+	c, known := f.known[text]
+	return expr{c.Ref(), &c}, known
+}
+
+// Know says that a cell elsewhere gives a formula.
+func (f *Figures) Know(text string, c Cell) {
+	if _, known := f.known[text]; !known {
+		f.known[text] = c
+	}
+}
+
+// add gives figures a row.
+func (f *Figures) add(what string, figures ...Figure) []expr {
+	row := f.First + len(f.Rows)
+	f.Rows = append(f.Rows, Row{what, figures})
+	var cells []expr
+	for i, one := range figures {
+		c := Cell{Sheet: f.Sheet, Column: FigureColumn + i, Row: row, Number: true}
+		f.Know(one.Formula, c)
+		cells = append(cells, reference(c))
+	}
+	return cells
+}
+
+// mark is how many rows there are, and undo takes back those added since: what
+// turned out to have no form leaves nothing behind.
+func (f *Figures) mark() int { return len(f.Rows) }
+
+func (f *Figures) undo(mark int) {
+	if len(f.Rows) == mark {
+		return
+	}
+	f.Rows = f.Rows[:mark]
+	for text, c := range f.known {
+		if c.Sheet == f.Sheet && c.Row >= f.First+mark {
+			delete(f.known, text)
+		}
+	}
+}

@@ -1,0 +1,126 @@
+package formula
+
+import (
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// function is the function of a step that takes any number of figures.
+func function(op evidence.Op) string {
+	switch op {
+	case evidence.OpSum:
+		return "SUM"
+	case evidence.OpHighest:
+		return "MAX"
+	case evidence.OpLowest:
+		return "MIN"
+	case evidence.OpMean:
+		return "AVERAGE"
+	}
+	return "COUNT"
+}
+
+// together is a step that takes any number of figures; none are zero.
+func (p *Printer) together(w evidence.Working) (expr, bool) {
+	if len(w.Args) == 0 {
+		return expr{text: "0"}, true
+	}
+	parts, ok := p.parts(w.Args)
+	return expr{text: function(w.Op) + "(" + strings.Join(parts, ",") + ")"}, ok
+}
+
+// parts are figures as the arguments of a function: each as it stands where
+// they are few, else a row an item on the sheet of figures.
+func (p *Printer) parts(figures []evidence.Working) ([]string, bool) {
+	var all []expr
+	for _, w := range figures {
+		e, ok := p.expr(w)
+		if !ok {
+			return nil, false
+		}
+		all = append(all, e)
+	}
+	parts := grouped(all)
+	if fits(parts) {
+		return parts, true
+	}
+	for i, w := range figures {
+		if all[i].cell == nil {
+			all[i] = p.own(w, all[i])
+		}
+	}
+	if parts = grouped(all); fits(parts) {
+		return parts, true
+	}
+	for i, w := range figures {
+		all[i] = p.Figures.add(what(w), Figure{all[i].text, w.Value.Float()})[0]
+	}
+	return grouped(all), true
+}
+
+func fits(parts []string) bool {
+	const most = 60
+	return len(parts) <= most && len(strings.Join(parts, ",")) <= longest
+}
+
+// inside counts figures between two ends, both included.
+func (p *Printer) inside(w evidence.Working) (expr, bool) {
+	least, ok := p.expr(w.Args[0])
+	most, known := p.expr(w.Args[1])
+	if !ok || !known {
+		return expr{}, false
+	}
+	var figures []expr
+	for _, a := range w.Args[2:] {
+		e, ok := p.expr(a)
+		if !ok {
+			return expr{}, false
+		}
+		figures = append(figures, p.own(a, e))
+	}
+	from, to := p.own(w.Args[0], least).text, p.own(w.Args[1], most).text
+	parts := grouped(figures)
+	const few = 6
+	if len(parts) > few {
+		for i, a := range w.Args[2:] {
+			figures[i] = p.Figures.add(what(a), Figure{figures[i].text, a.Value.Float()})[0]
+		}
+		parts = grouped(figures)
+	}
+	var terms []string
+	for _, r := range parts {
+		terms = append(terms, "SUMPRODUCT(ISNUMBER("+r+")*(ROUND("+r+",9)>=ROUND("+from+",9))*(ROUND("+r+",9)<=ROUND("+to+",9)))")
+	}
+	return expr{text: "(" + strings.Join(append(terms, "0"), "+") + ")"}, true
+}
+
+// nearest is the value with the least room to its own limit: a row an item on
+// the sheet of figures, its value and its room.
+func (p *Printer) nearest(w evidence.Working) (expr, bool) {
+	var values, rooms []expr
+	for i := 0; i+1 < len(w.Args); i += 2 {
+		value, ok := p.expr(w.Args[i])
+		room, known := p.expr(w.Args[i+1])
+		if !ok || !known {
+			return expr{}, false
+		}
+		values, rooms = append(values, value), append(rooms, room)
+	}
+	var first, last []expr
+	for i := range values {
+		value, room := w.Args[2*i], w.Args[2*i+1]
+		last = p.Figures.add(what(value),
+			Figure{values[i].text, value.Value.Float()}, Figure{"ROUND(" + rooms[i].text + ",9)", room.Value.Round(9).Float()})
+		if first == nil {
+			first = last
+		}
+		p.Figures.Know(rooms[i].text, *last[1].cell)
+	}
+	value, room := span(first[0], last[0]), span(first[1], last[1])
+	return expr{text: "INDEX(" + value + ",MATCH(MIN(" + room + ")," + room + ",0))"}, true
+}
+
+func span(from, to expr) string {
+	return from.text + ":" + Name(to.cell.Column, to.cell.Row)
+}
