@@ -25,7 +25,9 @@ func allowed() map[string][]string {
 		"acclimate":          {"report/evidence", "slab", "wood"},
 		"report":             domain,
 		"report/record":      outer,
-		"report/workbook":    outer,
+		"report/workbook":    append(slices.Clone(outer), "report/workbook/formula"),
+
+		"report/workbook/formula": domain,
 
 		"report/page":    outer,
 		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),

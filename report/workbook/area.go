@@ -11,7 +11,7 @@ import (
 )
 
 // areaWidths are the columns of the findings, which print at 8 points.
-func areaWidths() []float64 { return []float64{16, 10, 9, 9, 10, 9, 40, 19, 19, 8} }
+func areaWidths() []float64 { return []float64{16, 10, 9, 9, 10, 9, 38, 23, 19, 8} }
 
 // placeWidth is that of a column of places.
 const placeWidth = 23

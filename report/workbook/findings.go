@@ -22,7 +22,7 @@ type worked struct {
 func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 	w := worked{outcome: text(f.Outcome.String()), value: figure(f.Value), limit: figure(f.Limit)}
 	p := &formula.Printer{Find: d.find, Figures: d.figures, Near: map[string]formula.Cell{}}
-	if f.Outcome == evidence.NotNeeded || f.Worked.Outcome() != f.Outcome || !f.Worked.Room.Shown() {
+	if f.Outcome == evidence.NotNeeded || f.Worked.Outcome() != f.Outcome || !formula.Rests(f.Worked.Value) {
 		return w
 	}
 	value, ok := printed(p, f.Worked.Value, &w.value, f.Value)
@@ -41,7 +41,7 @@ func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 	if f.Worked.Unusable > 0 {
 		good = evidence.NotShown
 	}
-	w.outcome.formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", room, evidence.NotMet, good)
+	w.outcome.formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""), evidence.NotMet, good)
 	w.follows = true
 	return w
 }

@@ -22,7 +22,7 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 	hidden bool
-	shown  int  // number of the last row that is printed, 0 for all
+	shown  int // number of the last row that is printed, 0 for all
 	tints  []tint
 	charts []placedChart
 

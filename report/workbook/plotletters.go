@@ -11,7 +11,7 @@ import (
 
 // letters are the properties of letters under the name of an element.
 func letters(name string, size int, bold bool, ink string) string {
-	return fmt.Sprintf(`<a:%s lang="en-GB" sz="%d" b="%s"><a:solidFill><a:srgbClr val="%s"/></a:solidFill><a:latin typeface="%s"/><a:cs typeface="%s"/></a:%s>`,
+	return fmt.Sprintf(`<a:%s lang="en-US" sz="%d" b="%s"><a:solidFill><a:srgbClr val="%s"/></a:solidFill><a:latin typeface="%s"/><a:cs typeface="%s"/></a:%s>`,
 		name, size*100, truth(bold), ink, fontName, fontName, name)
 }
 
@@ -24,7 +24,7 @@ func truth(yes bool) string {
 
 // lettered are the letters of an axis or a legend.
 func lettered() string {
-	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", 10, false, black) + `</a:pPr><a:endParaRPr lang="en-GB"/></a:p></c:txPr>`
+	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", 10, false, black) + `</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
 }
 
 func paragraph(s string, size int, bold bool, ink string) string {
@@ -74,7 +74,7 @@ func lined(width float64, ink, dash string) string {
 	if width == 0 {
 		return `<a:ln><a:noFill/></a:ln>`
 	}
-	return fmt.Sprintf(`<a:ln w="%d" cap="plainsawn">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
+	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
 }
 
 func escaped(s string) string {

@@ -52,8 +52,8 @@ type expr struct {
 func reference(c Cell) expr { return expr{c.Ref(), &c} }
 
 // grouped are formulas with cells that lie one below another as ranges. Their
-// order does not matter.
-func grouped(all []expr) []string {
+// order does not matter; where once is enough, each cell stands there once.
+func grouped(all []expr, once bool) []string {
 	var cells []Cell
 	var parts []string
 	for _, e := range all {
@@ -63,13 +63,16 @@ func grouped(all []expr) []string {
 			cells = append(cells, *e.cell)
 		}
 	}
+	slices.SortFunc(cells, func(a, b Cell) int {
+		return cmp.Or(strings.Compare(a.Sheet, b.Sheet), a.Column-b.Column, a.Row-b.Row)
+	})
+	if once {
+		cells, parts = slices.Compact(cells), slices.Compact(parts)
+	}
 	return append(ranges(cells), parts...)
 }
 
 func ranges(cells []Cell) []string {
-	slices.SortFunc(cells, func(a, b Cell) int {
-		return cmp.Or(strings.Compare(a.Sheet, b.Sheet), a.Column-b.Column, a.Row-b.Row)
-	})
 	var parts []string
 	for from := 0; from < len(cells); {
 		to := from + 1

@@ -1,5 +1,7 @@
 package formula
 
+import "strings"
+
 // Figures are the steps that have a cell of their own, row by row on one sheet.
 // Each formula stands there once.
 type Figures struct {
@@ -39,9 +41,9 @@ func (f *Figures) find(text string) (expr, bool) {
 	return expr{c.Ref(), &c}, known
 }
 
-// Know says that a cell elsewhere gives a formula.
-func (f *Figures) Know(text string, c Cell) {
-	if _, known := f.known[text]; !known {
+// know says that a cell gives a formula. A number of a rule is never looked up.
+func (f *Figures) know(text string, c Cell) {
+	if _, known := f.known[text]; !known && strings.Contains(text, "!") {
 		f.known[text] = c
 	}
 }
@@ -53,10 +55,20 @@ func (f *Figures) add(what string, figures ...Figure) []expr {
 	var cells []expr
 	for i, one := range figures {
 		c := Cell{Sheet: f.Sheet, Column: FigureColumn + i, Row: row, Number: true}
-		f.Know(one.Formula, c)
+		f.know(one.Formula, c)
 		cells = append(cells, reference(c))
 	}
 	return cells
+}
+
+// beside adds a second figure to the row of a first.
+func (f *Figures) beside(first expr, second Figure) expr {
+	c := *first.cell
+	c.Column = SecondColumn
+	row := &f.Rows[c.Row-f.First]
+	row.Figures = append(row.Figures, second)
+	f.know(second.Formula, c)
+	return reference(c)
 }
 
 // mark is how many rows there are, and undo takes back those added since: what

@@ -19,6 +19,27 @@ type Printer struct {
 // a cell takes 8192 letters.
 const longest = 1000
 
+// most is how many cells a working may rest on and still be followed by hand.
+const most = 20_000
+
+// Rests says whether a working rests on cells of the record, and on no more of
+// them than a spreadsheet should follow.
+func Rests(w evidence.Working) bool {
+	n := cellsOf(w)
+	return n > 0 && n <= most
+}
+
+func cellsOf(w evidence.Working) int {
+	if w.Op == evidence.OpTyped || w.Op == evidence.OpMoment {
+		return 1
+	}
+	n := 0
+	for _, a := range w.Args {
+		n += cellsOf(a)
+	}
+	return n
+}
+
 // Print is a working as a formula without its equals sign; ok is false where it
 // has no form.
 func (p *Printer) Print(w evidence.Working) (text string, ok bool) {

@@ -26,13 +26,14 @@ func (p *Printer) together(w evidence.Working) (expr, bool) {
 	if len(w.Args) == 0 {
 		return expr{text: "0"}, true
 	}
-	parts, ok := p.parts(w.Args)
+	parts, ok := p.parts(w.Args, w.Op == evidence.OpHighest || w.Op == evidence.OpLowest)
 	return expr{text: function(w.Op) + "(" + strings.Join(parts, ",") + ")"}, ok
 }
 
 // parts are figures as the arguments of a function: each as it stands where
-// they are few, else a row an item on the sheet of figures.
-func (p *Printer) parts(figures []evidence.Working) ([]string, bool) {
+// they are few, else a row an item on the sheet of figures. Where once is
+// enough, a cell stands there once.
+func (p *Printer) parts(figures []evidence.Working, once bool) ([]string, bool) {
 	var all []expr
 	for _, w := range figures {
 		e, ok := p.expr(w)
@@ -41,7 +42,7 @@ func (p *Printer) parts(figures []evidence.Working) ([]string, bool) {
 		}
 		all = append(all, e)
 	}
-	parts := grouped(all)
+	parts := grouped(all, once)
 	if fits(parts) {
 		return parts, true
 	}
@@ -50,13 +51,13 @@ func (p *Printer) parts(figures []evidence.Working) ([]string, bool) {
 			all[i] = p.own(w, all[i])
 		}
 	}
-	if parts = grouped(all); fits(parts) {
+	if parts = grouped(all, once); fits(parts) {
 		return parts, true
 	}
 	for i, w := range figures {
 		all[i] = p.Figures.add(what(w), Figure{all[i].text, w.Value.Float()})[0]
 	}
-	return grouped(all), true
+	return grouped(all, once), true
 }
 
 func fits(parts []string) bool {
@@ -80,13 +81,13 @@ func (p *Printer) inside(w evidence.Working) (expr, bool) {
 		figures = append(figures, p.own(a, e))
 	}
 	from, to := p.own(w.Args[0], least).text, p.own(w.Args[1], most).text
-	parts := grouped(figures)
+	parts := grouped(figures, false)
 	const few = 6
 	if len(parts) > few {
 		for i, a := range w.Args[2:] {
 			figures[i] = p.Figures.add(what(a), Figure{figures[i].text, a.Value.Float()})[0]
 		}
-		parts = grouped(figures)
+		parts = grouped(figures, false)
 	}
 	var terms []string
 	for _, r := range parts {
@@ -98,26 +99,28 @@ func (p *Printer) inside(w evidence.Working) (expr, bool) {
 // nearest is the value with the least room to its own limit: a row an item on
 // the sheet of figures, its value and its room.
 func (p *Printer) nearest(w evidence.Working) (expr, bool) {
-	var values, rooms []expr
-	for i := 0; i+1 < len(w.Args); i += 2 {
+	var values []expr
+	for i := 0; i < len(w.Args); i += 2 {
 		value, ok := p.expr(w.Args[i])
-		room, known := p.expr(w.Args[i+1])
-		if !ok || !known {
+		if !ok {
 			return expr{}, false
 		}
-		values, rooms = append(values, value), append(rooms, room)
+		values = append(values, value)
 	}
-	var first, last []expr
-	for i := range values {
-		value, room := w.Args[2*i], w.Args[2*i+1]
-		last = p.Figures.add(what(value),
-			Figure{values[i].text, value.Value.Float()}, Figure{"ROUND(" + rooms[i].text + ",9)", room.Value.Round(9).Float()})
-		if first == nil {
-			first = last
+	for i, value := range values {
+		arg := w.Args[2*i]
+		values[i] = p.Figures.add(what(arg), Figure{value.text, arg.Value.Float()})[0]
+	}
+	var rooms []expr
+	for i, value := range values {
+		arg := w.Args[2*i+1]
+		room, ok := p.expr(arg)
+		if !ok {
+			return expr{}, false
 		}
-		p.Figures.Know(rooms[i].text, *last[1].cell)
+		rooms = append(rooms, p.Figures.beside(value, Figure{room.text, arg.Value.Float()}))
 	}
-	value, room := span(first[0], last[0]), span(first[1], last[1])
+	value, room := span(values[0], values[len(values)-1]), span(rooms[0], rooms[len(rooms)-1])
 	return expr{text: "INDEX(" + value + ",MATCH(MIN(" + room + ")," + room + ",0))"}, true
 }
 
