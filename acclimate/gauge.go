@@ -111,7 +111,7 @@ func (g *gauge) uncertainty(instrument string) *evidence.Uncertainty {
 	return g.u(instrument)
 }
 
-// item is a row's value against the limit.
+// item is a row's value against the limit, by the row's name.
 func (g *gauge) item(a *Air) evidence.Item {
 	it := evidence.Measure(airName(a), g.read(a), g.limit)
 	it.U = g.uncertainty(a.Instrument)
@@ -121,6 +121,20 @@ func (g *gauge) item(a *Air) evidence.Item {
 	if it.Lack != "" && a.RH.Shown() && !a.Humidity().Shown() && a.Temp.Shown() {
 		it.Lack = tooDry
 	}
+	return it
+}
+
+// told is item for a value that decides: one of all that the air showed.
+func (g *gauge) told(a *Air) evidence.Item {
+	it := g.item(a)
+	it.Says = g.read(a).String() + " at " + a.ReadAt.Written
+	if u := g.limit.Unit(); g.read(a).Unit != u {
+		it.Says += ", which is " + it.Figure() + " " + string(u)
+	}
+	if a.Instrument != "" {
+		it.Says += " by " + a.Instrument
+	}
+	it.Name = "the air"
 	return it
 }
 

@@ -144,23 +144,23 @@ func (s *summary) items() []evidence.Item {
 	for _, g := range s.gauges {
 		e := s.of(g)
 		seen := map[*Air]bool{}
-		add := func(rows ...*Air) {
+		add := func(item func(*Air) evidence.Item, rows ...*Air) {
 			for _, a := range rows {
 				if !seen[a] {
 					seen[a] = true
-					items = append(items, g.item(a))
+					items = append(items, item(a))
 				}
 			}
 		}
 		for _, values := range []map[evidence.Unit]*reach{e.broken, e.good} {
 			for _, u := range []evidence.Unit{evidence.Fahrenheit, evidence.Celsius, evidence.RH} {
 				if r := values[u]; r != nil {
-					add(r.low, r.high)
+					add(g.told, r.low, r.high)
 				}
 			}
 		}
-		add(e.some...)
-		add(e.lacking...)
+		add(g.told, e.some...)
+		add(g.item, e.lacking...)
 	}
 	return items
 }
