@@ -84,15 +84,8 @@ func (r Room) windows() []window {
 	return all
 }
 
-// Unused is a number of rows of a table that were read and not judged, and why.
-type Unused struct {
-	Table string
-	Rows  int
-	Why   string
-}
-
 // Unused are the rows of air and surfaces that are not judged.
-func (r Room) Unused() []Unused {
+func (r Room) Unused() []evidence.Unused {
 	const after = "after the day of installing"
 	judged := map[*Air]bool{}
 	for _, rows := range r.judgedStretches() {
@@ -101,14 +94,14 @@ func (r Room) Unused() []Unused {
 		}
 	}
 	leveled, history := r.unjudgedSurfaces()
-	all := []Unused{
-		{"Air", r.Air.After(), after},
-		{"Air", r.Air.Len() - len(r.Air.Untimed()) - len(judged), "outside the hours that are judged"},
-		{"Surface", r.LaterSurfaces, after},
-		{"Surface", leveled, "before a leveler was placed"},
-		{"Surface", history, "history of a spot"},
+	all := []evidence.Unused{
+		{Table: "Air", Rows: r.Air.After(), Why: after},
+		{Table: "Air", Rows: r.Air.Len() - len(r.Air.Untimed()) - len(judged), Why: "outside the hours that are judged"},
+		{Table: "Surface", Rows: r.LaterSurfaces, Why: after},
+		{Table: "Surface", Rows: leveled, Why: "before a leveler was placed"},
+		{Table: "Surface", Rows: history, Why: "history of a spot"},
 	}
-	return slices.DeleteFunc(all, func(u Unused) bool { return u.Rows == 0 })
+	return slices.DeleteFunc(all, func(u evidence.Unused) bool { return u.Rows == 0 })
 }
 
 // unjudgedSurfaces counts the rows before the latest leveler and the earlier

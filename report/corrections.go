@@ -43,27 +43,19 @@ func (s Site) corrections() []Correction {
 	return all
 }
 
-// discarded are the holes out of use, each with its words and its latest
+// discarded are the holes out of use, each with its words and its highest
 // reading.
 func (s Site) discarded() []string {
 	var all []string
-	for _, hole := range s.Slab.DiscardedHoles() {
-		line := "hole " + hole.Name
-		var words []string
-		for _, h := range s.Slab.Holes {
-			if evidence.Same(h.Hole, hole.Name) && h.Discarded != "" && !slices.Contains(words, h.Discarded) {
-				words = append(words, h.Discarded)
-			}
-		}
-		slices.Sort(words)
+	for _, hole := range s.Slab.Discards() {
 		var reads []string
-		for _, h := range hole.Rows {
+		for _, h := range hole.Highest {
 			if h.RH.Shown() {
 				reads = append(reads, ", read "+h.RH.String()+" at "+orUnknown(h.ReadAt.Written))
 			}
 		}
 		slices.Sort(reads)
-		all = append(all, line+" ("+strings.Join(words, ", ")+")"+strings.Join(reads, ""))
+		all = append(all, "hole "+hole.Name+" ("+strings.Join(hole.Words, ", ")+")"+strings.Join(reads, ""))
 	}
 	return all
 }

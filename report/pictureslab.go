@@ -70,7 +70,7 @@ func (s Site) dryingPicture() Picture {
 	for _, hole := range s.Slab.DiscardedHoles() {
 		out[evidence.Key(hole.Name)] = true
 	}
-	all := linesOf(s.Slab.Holes, func(h slab.Hole) string { return h.Hole }, func(h slab.Hole) Point {
+	all := linesOf(s.Slab.Holes, s.Slab.NameOf, func(h slab.Hole) Point {
 		return Point{At: h.ReadAt, Y: h.RH}
 	})
 	if !slices.ContainsFunc(all, func(s Series) bool { return len(s.Points) > 1 }) {

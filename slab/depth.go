@@ -17,7 +17,7 @@ func holeDepth(f Floor) evidence.Finding {
 				thick = f.Thickness
 			}
 			it := evidence.Measure("hole "+name, h.Depth, f.DepthRange(thick))
-			it.Says = fmt.Sprintf("hole %s is %s deep in %s of slab", name, h.Depth, thick)
+			it.Says = fmt.Sprintf("hole %s, %s deep in %s of slab", name, h.Depth, thick)
 			if !h.Depth.Shown() {
 				it.Lack = "no depth"
 			} else if !thick.Shown() {
@@ -80,7 +80,7 @@ func holeWait(f Floor) evidence.Finding {
 				return it
 			}
 			it = it.By(evidence.HoursBetween(h.SealedAt, h.ReadAt, evidence.Shortest))
-			it.Says = fmt.Sprintf("hole %s was read %s h after it was sealed", name, it.Written)
+			it.Says = fmt.Sprintf("hole %s, read %s h after sealing", name, it.Figure())
 			return it
 		})
 		return evidence.Weigh(items, evidence.Acceptance{}, noHole)

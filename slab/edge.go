@@ -130,7 +130,12 @@ func (w *walls) find(rows []evidence.Place) evidence.Finding {
 		f.Worked.Room = evidence.Less(evidence.Total(count, w.wanted), w.wanted)
 	}
 	f.Outcome = f.Worked.Outcome()
-	f.Reason = fmt.Sprintf("%s of %s have a hole within %s", f.Value, evidence.Count(w.wanted.Value.Ceil(), "exterior wall", "exterior walls"), limit)
+	verb := "have"
+	if f.Value == "1" {
+		verb = "has"
+	}
+	asked := evidence.Count(w.wanted.Value.Ceil(), "exterior wall", "exterior walls")
+	f.Reason = fmt.Sprintf("%s of %s %s a hole within %s", f.Value, asked, verb, limit)
 	if f.Outcome == evidence.NotShown {
 		f.Reason += "; of " + evidence.List(w.unknown) + " the reading, the distance or the name of the wall is missing"
 	}

@@ -108,6 +108,9 @@ func (g *group[T]) part(t table[T]) {
 	}
 }
 
+// all are the rows of a thing that are not cut off by a reset.
+func (g group[T]) all() []T { return slices.Concat(g.Rows, g.recent, g.old) }
+
 // judged are the things with the rows that every check judges.
 func (g gathered[T]) judged() []evidence.Judged[T] {
 	things := make([]evidence.Judged[T], len(g.groups))

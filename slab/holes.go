@@ -177,7 +177,7 @@ func (f Floor) count(counted []evidence.Working, unusable int, unit evidence.Uni
 func concreteTemp(f Floor) evidence.Finding {
 	return f.onHoles(func(holes gathered[Hole]) evidence.Finding {
 		items := holes.items(holeTable(), func(name string, h Hole) evidence.Item {
-			it := evidence.Measure("the concrete at hole "+name, h.Temp, f.Temp)
+			it := evidence.Measure("hole "+name, h.Temp, f.Temp)
 			if !h.Temp.Shown() {
 				it.Lack = "no temperature"
 			}

@@ -86,7 +86,7 @@ func (f Floor) unreplaced() []evidence.Item {
 // what they read.
 func highestOf(hole group[Hole]) []Hole {
 	var highest evidence.Exact
-	all := slices.Concat(hole.Rows, hole.recent, hole.old)
+	all := hole.all()
 	for _, h := range all {
 		if h.RH.Shown() && h.RH.Exact().Cmp(highest) > 0 {
 			highest = h.RH.Exact()

@@ -97,6 +97,6 @@ func slabAge(f Floor) evidence.Finding {
 	}
 	it := evidence.Item{Name: "the slab", Limit: evidence.AtLeast(evidence.Bound{Number: leastAge()}), Place: f.PlacedOn.Place}
 	it = it.By(evidence.DaysBetween(evidence.OnDay("placed on", f.PlacedOn), evidence.OnDay("install on", f.InstallOn)))
-	it.Says = fmt.Sprintf("the slab is %s days old on the day of installing", it.Written)
+	it.Says = fmt.Sprintf("the slab, %s days old on the day of installing", it.Written)
 	return evidence.Weigh([]evidence.Item{it}, evidence.Acceptance{}, "")
 }

@@ -96,7 +96,7 @@ func exposed(limit evidence.Limit, passed func(from, to evidence.Time) time.Dura
 			return it
 		}
 		it = it.By(evidence.HoursBetween(d.SetAt, d.RetrievedAt, passed))
-		it.Says = fmt.Sprintf("dish %s lay for %s h", name, it.Written)
+		it.Says = fmt.Sprintf("dish %s, exposed for %s h", name, it.Figure())
 		return it
 	}
 }
@@ -126,7 +126,7 @@ func (f Floor) rateOf(name string, d Dish) evidence.Item {
 		return evidence.Converted(emission(grams, ft2, hours), f.MVER.Unit())
 	}
 	it = it.By(rate(gain))
-	it.Says = fmt.Sprintf("dish %s gained %s g, a rate of %s %s", name, gain.Value.Text(), it.Written, f.MVER.Unit())
+	it.Says = fmt.Sprintf("dish %s, %s %s from a gain of %s g", name, it.Figure(), f.MVER.Unit(), gain.Value.Text())
 	it.U = f.Instruments.U(d.Instrument, evidence.Gram)
 	if it.U.Known {
 		it.U = evidence.Within(rate(evidence.Stated("uncertainty", it.U.Value, evidence.Gram)).Value)

@@ -1,6 +1,10 @@
 package slab
 
-import "firstboard/report/evidence"
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
 
 // sorted are the rows of a floor, by table and thing.
 type sorted struct {
@@ -58,6 +62,35 @@ func (f Floor) JudgedHoles() []evidence.Judged[Hole] { return f.rows().holes.jud
 
 // DiscardedHoles are the holes out of use, with their latest rows.
 func (f Floor) DiscardedHoles() []evidence.Judged[Hole] { return f.rows().discarded.judged() }
+
+// Discard is a hole out of use: why, and its highest readings with those that
+// do not say what was read.
+type Discard struct {
+	Name    string
+	Words   []string
+	Highest []Hole
+}
+
+// Discards are the holes out of use, in their order.
+func (f Floor) Discards() []Discard {
+	var all []Discard
+	for _, hole := range f.rows().discarded.groups {
+		out := Discard{Name: hole.Name, Highest: highestOf(hole)}
+		for _, h := range hole.all() {
+			if h.Discarded != "" && !slices.Contains(out.Words, h.Discarded) {
+				out.Words = append(out.Words, h.Discarded)
+			}
+		}
+		slices.Sort(out.Words)
+		all = append(all, out)
+	}
+	return all
+}
+
+// NameOf is the name of a row's hole, with its area where that is another.
+func (f Floor) NameOf(h Hole) string {
+	return group[Hole]{own: evidence.Same(h.Area, f.Area)}.called(h.Hole, h.Area)
+}
 
 // JudgedDishes are the dishes that count, with their judged rows.
 func (f Floor) JudgedDishes() []evidence.Judged[Dish] { return f.rows().dishes.judged() }

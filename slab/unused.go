@@ -7,7 +7,7 @@ func (f Floor) Unused() []evidence.Unused {
 	s, all := f.rows(), evidence.LeftOut{}
 	left(&all, s.holes, holeTable(), "history of a hole", f.NoHoles)
 	for _, out := range s.discarded.groups {
-		all.Add("Slab RH", "of a discarded hole", len(out.Rows)+len(out.recent)+len(out.old))
+		all.Add("Slab RH", "of a discarded hole", len(out.all()))
 	}
 	all.Add("Slab RH", afterCovered, s.discarded.covered)
 	if f.NoHoles == "" {
@@ -19,9 +19,9 @@ func (f Floor) Unused() []evidence.Unused {
 			}
 		}
 	}
-	left(&all, s.dishes, dishTable(), "an earlier test of a dish", f.NoDishes)
-	left(&all, s.phs, phTable(), "an earlier reading of a spot", f.NoPH)
-	left(&all, s.carbides, carbideTable(), "an earlier reading of a spot", f.NoCM)
+	left(&all, s.dishes, dishTable(), "history of a dish", f.NoDishes)
+	left(&all, s.phs, phTable(), "history of a spot", f.NoPH)
+	left(&all, s.carbides, carbideTable(), "history of a spot", f.NoCM)
 	f.unusedOthers(&all)
 	f.unusedScans(&all)
 	return all.All()
@@ -37,7 +37,7 @@ const (
 func left[T any](all *evidence.LeftOut, g gathered[T], t table[T], earlier, unneeded string) {
 	for _, thing := range g.groups {
 		if unneeded != "" {
-			all.Add(t.title, unasked, len(thing.Rows)+len(thing.recent)+len(thing.old))
+			all.Add(t.title, unasked, len(thing.all()))
 			continue
 		}
 		all.Add(t.title, earlier, len(thing.old))
@@ -51,7 +51,7 @@ func (f Floor) unusedOthers(all *evidence.LeftOut) {
 	for _, test := range f.JudgedOthers() {
 		judged += len(test.Rows)
 	}
-	all.Add("Other tests", "an earlier reading of a spot", len(f.Others)-judged)
+	all.Add("Other tests", "history of a spot", len(f.Others)-judged)
 }
 
 func (f Floor) unusedScans(all *evidence.LeftOut) {

@@ -5,8 +5,8 @@ import "slices"
 // Unused counts rows of a table that were read and not judged, and says why.
 type Unused struct {
 	Table string
-	Why   string
 	Rows  int
+	Why   string
 }
 
 // LeftOut counts rows that were left out, by table and reason.
