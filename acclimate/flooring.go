@@ -2,9 +2,6 @@ package acclimate
 
 import (
 	"fmt"
-	"slices"
-
-	"github.com/shopspring/decimal"
 
 	"firstboard/report/evidence"
 	"firstboard/wood"
@@ -38,7 +35,7 @@ func (r Room) onBoards(judge func(lots []wood.Lot, target Target) evidence.Findi
 	target, lots := TargetOf(r.Service), r.Boards.Lots()
 	switch {
 	case len(lots) == 0:
-		return evidence.Unshown("no board was read")
+		return evidence.Unshown("%s", r.Boards.NoBoard())
 	case target.Lack != "":
 		return evidence.Unshown("the target is not known: %s", target.Lack)
 	}
@@ -47,89 +44,37 @@ func (r Room) onBoards(judge func(lots []wood.Lot, target Target) evidence.Findi
 
 func flooringTarget(r Room) evidence.Finding {
 	return r.onBoards(func(lots []wood.Lot, target Target) evidence.Finding {
+		limit := r.around(target)
 		var items []evidence.Item
 		for _, lot := range lots {
-			items = append(items, wood.MeanItems(r.Boards.Mean(lot), func(mean evidence.Exact) evidence.Item {
-				return r.onTarget(lot, mean, target)
-			})...)
+			items = append(items, r.onTarget(lot, limit, target)...)
 		}
-		return evidence.Weigh(items, r.Acceptance, "no board was read")
+		return evidence.Weigh(items, r.Acceptance, r.Boards.NoBoard())
 	})
 }
 
 // around is the tolerance either side of the target.
 func (r Room) around(t Target) evidence.Limit {
-	least, most := r.Tolerance, r.Tolerance
-	least.Number = evidence.Computed(t.Mid.Sub(r.Tolerance.Number.Value), evidence.MC)
-	most.Number = evidence.Computed(t.Mid.Add(r.Tolerance.Number.Value), evidence.MC)
-	return evidence.Limit{Least: least, Most: most}
+	tolerance := evidence.Cell("tolerance", r.Tolerance.Number)
+	return evidence.Limit{
+		Least: r.Tolerance.Computed(evidence.Less(t.Mid, tolerance)),
+		Most:  r.Tolerance.Computed(evidence.Total(t.Mid, tolerance)),
+	}
 }
 
 // onTarget is a lot's mean against the tolerance around the target; a mean is
 // good to 1 point (Wood Handbook ch. 13).
-func (r Room) onTarget(lot wood.Lot, mean evidence.Exact, target Target) evidence.Item {
-	limit := r.around(target)
-	written := mean.Text(limit.Ends()...)
-	return evidence.Item{
-		Name: lot.Title(), Value: mean, Written: written, Limit: limit,
-		U:     evidence.Within(evidence.Whole(1)),
-		Says:  fmt.Sprintf("%s averages %s %% MC; the target is %s %% MC", lot.Title(), written, target.Mid),
-		Place: lot.FirstPlace(),
+func (r Room) onTarget(lot wood.Lot, limit evidence.Limit, target Target) []evidence.Item {
+	it := evidence.Item{Name: lot.Title(), Limit: limit, U: evidence.Within(evidence.Whole(1)), Place: lot.FirstPlace()}
+	mean := r.Boards.Mean(lot)
+	if it.Lack = mean.Lack; it.Lack != "" {
+		return []evidence.Item{it}
 	}
-}
-
-func flooringSpread(r Room) evidence.Finding {
-	return r.onBoards(func(lots []wood.Lot, target Target) evidence.Finding {
-		limit := spreadOf(target)
-		var each []evidence.Finding
-		for _, lot := range lots {
-			each = append(each, r.spread(lot, limit))
-		}
-		return evidence.Worst(each...)
-	})
-}
-
-func spreadOf(t Target) evidence.Limit {
-	return evidence.Limit{
-		Least: evidence.Bound{Number: evidence.Computed(t.Mid.Mul(decimal.New(7, -1)), evidence.MC)},
-		Most:  evidence.Bound{Number: evidence.Computed(t.Mid.Mul(decimal.New(13, -1)), evidence.MC)},
-	}
-}
-
-// spread counts a lot's boards outside the limit: more than 1 in 20 fails,
-// whatever the unusable ones may be.
-func (r Room) spread(lot wood.Lot, limit evidence.Limit) evidence.Finding {
-	simple := evidence.Acceptance{}
-	boards := r.Boards.BoardItems(lot, limit)
-	outside, unusable := 0, 0
-	for _, items := range boards {
-		switch {
-		case slices.ContainsFunc(items, func(it evidence.Item) bool { return it.Breaks(simple) }):
-			outside++
-		case slices.ContainsFunc(items, func(it evidence.Item) bool { return it.Lack != "" }):
-			unusable++
-		}
-	}
-	f := evidence.Weigh(asRead(boards), simple, r.Boards.Mean(lot).Lack).Against(limit)
-	f.Reason = fmt.Sprintf("%s: %d of %s outside %s and %d unusable; %s",
-		lot.Title(), outside, evidence.Count(len(boards), "board", "boards"), limit, unusable, f.Reason)
-	switch {
-	case outside*20 > len(boards):
-		f.Outcome = evidence.NotMet
-	case unusable > 0 || len(boards) == 0:
-		f.Outcome = evidence.NotShown
-	default:
-		f.Outcome = evidence.Met
-	}
-	return f
-}
-
-// asRead are board values without their uncertainty: spreads are compared as
-// recorded.
-func asRead(boards [][]evidence.Item) []evidence.Item {
-	items := slices.Concat(boards...)
-	for i := range items {
-		items[i].U = nil
+	var items []evidence.Item
+	for _, w := range mean.Each() {
+		one := it.By(w)
+		one.Says = fmt.Sprintf("%s %% MC: the mean of %s, beside a target of %s %% MC", one.Written, lot.Title(), target.Mid.Value.Text())
+		items = append(items, one)
 	}
 	return items
 }

@@ -2,9 +2,6 @@ package acclimate
 
 import (
 	"fmt"
-	"strconv"
-
-	"github.com/shopspring/decimal"
 
 	"firstboard/report/evidence"
 	"firstboard/wood"
@@ -14,7 +11,7 @@ import (
 func steadyCheck() evidence.Check[Room] {
 	return evidence.Check[Room]{
 		ID: "flooring-steady", Judge: flooringSteady,
-		Asks:    "are the means of each lot's last visit and of the nearest one that ended 72 h or more before it within 0.5 point, and the last within 1.5 points of the EMC of the latest 24 h of air?",
+		Asks:    "are the means of each lot's last visit and of the nearest one that ended 72 h or more before it within 0.5 point, and the last within 1.5 points of the EMC of the mean air of air-range?",
 		Default: "0.5 and 1.5 points",
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}
@@ -31,54 +28,73 @@ func flooringSteady(r Room) evidence.Finding {
 		items = append(items, changed(lot, last, before)...)
 		items = append(items, settled(lot, last, air, lack)...)
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "no board was read")
+	return evidence.Weigh(items, evidence.Acceptance{}, r.Boards.NoBoard())
+}
+
+// How far a lot's mean may move between visits, and lie from the EMC of the
+// air, in tenths of a point.
+const (
+	steadyTenths  = 5
+	settledTenths = 15
+)
+
+func withinTenths(n int64) evidence.Limit {
+	points := evidence.Stated("points", evidence.Ratio(n, 10), evidence.Points)
+	return evidence.AtMost(evidence.Bound{}.Computed(points))
 }
 
 // changed is how far a lot's mean moved since the visit before.
 func changed(lot wood.Lot, last, before wood.Span) []evidence.Item {
-	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("0.5", evidence.Points)})
-	it := evidence.Item{Name: lot.Title(), Limit: limit, Place: lot.FirstPlace()}
-	if it.Lack = last.Lack; it.Lack == "" {
-		it.Lack = before.Lack
-	}
-	if it.Lack != "" {
-		return []evidence.Item{it}
-	}
-	return []evidence.Item{
-		move(it, last.High, before.Low, "%s averages %s %% MC and averaged %s %% MC at the visit before: %s points"),
-		move(it, last.Low, before.High, "%s averages %s %% MC and averaged %s %% MC at the visit before: %s points"),
-	}
+	it := evidence.Item{Name: lot.Title(), Limit: withinTenths(steadyTenths), Place: lot.FirstPlace()}
+	it.Lack = firstLack(last.Lack, before.Lack)
+	return asFar(it, last, before, "%s points between the mean of %s, %s %% MC, and that of the visit before, %s %% MC")
 }
 
 // settled is how far a lot's mean lies from the EMC of the air around it.
-func settled(lot wood.Lot, last wood.Span, air evidence.Exact, lack string) []evidence.Item {
-	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("1.5", evidence.Points)})
-	it := evidence.Item{Name: lot.Title(), Limit: limit, Place: lot.FirstPlace()}
-	if it.Lack = last.Lack; it.Lack == "" {
-		it.Lack = lack
+func settled(lot wood.Lot, last wood.Span, air evidence.Working, lack string) []evidence.Item {
+	it := evidence.Item{Name: lot.Title(), Limit: withinTenths(settledTenths), Place: lot.FirstPlace()}
+	it.Lack = firstLack(last.Lack, lack)
+	return asFar(it, last, wood.Span{Low: air, High: air}, "%s points between the mean of %s, %s %% MC, and the EMC of the air, %s %% MC")
+}
+
+func firstLack(lacks ...string) string {
+	for _, lack := range lacks {
+		if lack != "" {
+			return lack
+		}
 	}
+	return ""
+}
+
+// asFar is the distance of two means as judged values: the two most distant
+// pairs where something was read twice at one time.
+func asFar(it evidence.Item, a, b wood.Span, say string) []evidence.Item {
 	if it.Lack != "" {
 		return []evidence.Item{it}
 	}
-	say := "%s averages %s %% MC and the EMC of the air is %s %% MC: %s points"
-	return []evidence.Item{move(it, last.High, air, say), move(it, last.Low, air, say)}
+	items := []evidence.Item{move(it, a.High, b.Low, say)}
+	if len(a.Each())+len(b.Each()) > 2 {
+		items = append(items, move(it, a.Low, b.High, say))
+	}
+	return items
 }
 
-func move(it evidence.Item, a, b evidence.Exact, say string) evidence.Item {
-	it.Value = a.Sub(b).Abs()
-	it.Written = it.Value.Text(it.Limit.Ends()...)
-	it.Says = fmt.Sprintf(say, it.Name, a.Text(), b.Text(), it.Written)
+func move(it evidence.Item, a, b evidence.Working, say string) evidence.Item {
+	points := evidence.Unsigned(evidence.Less(a, b))
+	points.Unit = evidence.Points
+	it = it.By(points)
+	it.Says = fmt.Sprintf(say, it.Written, it.Name, a.Value.Text(), b.Value.Text())
 	return it
 }
 
 // airEMC is the equilibrium moisture content of the mean air of the latest 24
 // h, rounded once, to 0.1.
-func (r Room) airEMC() (emc evidence.Exact, lack string) {
+func (r Room) airEMC() (emc evidence.Working, lack string) {
 	w, known := r.latestDay()
 	if !known {
 		return emc, noAir
 	}
-	var temps, rhs []evidence.Exact
+	var temps, rhs []evidence.Working
 	if len(r.Air.Untimed()) > 0 {
 		return emc, "an air row has no time"
 	}
@@ -86,11 +102,12 @@ func (r Room) airEMC() (emc evidence.Exact, lack string) {
 		if !a.Temp.Shown() || !a.Humidity().Shown() {
 			return emc, "the air at " + a.ReadAt.Written + " has no temperature or no humidity"
 		}
-		temps, rhs = append(temps, a.Temp.In(evidence.Celsius)), append(rhs, a.RH.Exact())
+		temps = append(temps, evidence.Converted(evidence.Cell("temperature", a.Temp), evidence.Fahrenheit))
+		rhs = append(rhs, evidence.Cell("humidity", a.RH))
 	}
-	x, err := wood.EMC(evidence.Mean(temps).Float(), evidence.Mean(rhs).Float())
+	emc, err := emcOf(evidence.MeanOf(temps...), evidence.MeanOf(rhs...))
 	if err != nil {
 		return emc, err.Error()
 	}
-	return evidence.Of(decimal.RequireFromString(strconv.FormatFloat(x, 'f', 1, 64))), ""
+	return emc.Called("EMC of the mean air"), ""
 }

@@ -23,7 +23,7 @@ func (s Site) corrections() []Correction {
 	add := func(what string, things []evidence.Judged[wood.Row]) {
 		for _, thing := range things {
 			for _, r := range thing.Rows {
-				if m := wood.MoistureOf(r, s.Wood.Species); m.How != "" {
+				if m := r.Moisture(); m.How != "" {
 					all = append(all, Correction{what + " " + thing.Name, r.Reading.Written, m.Written, m.How, m.Cite, r.Place})
 				}
 			}

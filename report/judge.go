@@ -45,7 +45,7 @@ func (s Site) target() *Target {
 	if !s.stack.woodFlooring() || t.Lack != "" {
 		return nil
 	}
-	return &Target{Low: t.Low.StringFixed(1), High: t.High.StringFixed(1), Mid: evidence.Of(t.Mid).Text()}
+	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths(t.Mid.Value)}
 }
 
 func (s Site) holeCount() HoleCount {
@@ -55,4 +55,12 @@ func (s Site) holeCount() HoleCount {
 		n.Judged = len(s.Slab.JudgedHoles())
 	}
 	return n
+}
+
+// tenths writes a number with one place at least.
+func tenths(x evidence.Exact) string {
+	if x.Round(1).Equal(x) {
+		return x.Fixed(1)
+	}
+	return x.Text()
 }

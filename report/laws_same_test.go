@@ -22,7 +22,7 @@ import (
 // name only some of them: their places are left out. So is what a check that is
 // not shown says, which begins with the first thing that it lacks.
 func judged(d report.Decision) report.Decision {
-	d.Findings = slices.Clone(d.Findings)
+	d.Findings, d.Site = slices.Clone(d.Findings), report.Site{}
 	for i, f := range d.Findings {
 		f.Evidence = slices.Clone(f.Evidence)
 		if slices.Contains(someOf(), f.ID) {

@@ -49,7 +49,7 @@ func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) [
 	for _, piece := range pieces {
 		var read []Point
 		for _, r := range piece.Rows {
-			m := wood.MoistureOf(r, s.Wood.Species)
+			m := r.Moisture()
 			if !r.ReadAt.Shown() {
 				m.Lack = evidence.NoTime
 			}
@@ -57,7 +57,7 @@ func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) [
 				*lacking = append(*lacking, piece.Name+" ("+m.Lack+")")
 				continue
 			}
-			y := evidence.Reading{Written: m.Written, Value: m.Value.Decimal(), Unit: evidence.MC, Place: r.Reading.Place}
+			y := evidence.Reading{Written: m.Written, Value: m.Value().Decimal(), Unit: evidence.MC, Place: r.Reading.Place}
 			read = append(read, Point{Name: piece.Name, At: r.ReadAt, Y: y})
 		}
 		slices.SortStableFunc(read, inTime)
@@ -69,7 +69,7 @@ func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) [
 // target adds the target of the service climate, where it is known.
 func (p *Picture) target(s Site) {
 	if t := acclimate.TargetOf(s.Room.Service); t.Lack == "" {
-		p.level("target", TargetEMC, evidence.Computed(t.Mid, evidence.MC), evidence.MC)
+		p.level("target", TargetEMC, evidence.Computed(t.Mid.Value.Decimal(), evidence.MC), evidence.MC)
 	}
 }
 
@@ -91,7 +91,7 @@ func (s Site) servicePicture() Picture {
 			lacking = append(lacking, period.Name)
 			continue
 		}
-		y := evidence.Computed(emc, evidence.MC)
+		y := evidence.Computed(emc.Value.Decimal(), evidence.MC)
 		y.Place = period.RH.Place
 		points = append(points, Point{Name: period.Name, Y: y})
 	}
@@ -110,12 +110,9 @@ func (s Site) means(p *Picture) {
 	const few = 4
 	var all []Series
 	for _, lot := range s.Wood.Lots() {
-		mean := s.Wood.Mean(lot)
-		for _, it := range wood.MeanItems(mean, func(x evidence.Exact) evidence.Item { return evidence.Item{Value: x} }) {
-			if it.Lack == "" {
-				y := evidence.Reading{Written: it.Value.Text(), Value: it.Value.Decimal(), Unit: evidence.MC}
-				all = append(all, Series{"mean of " + lot.Title(), LotMean, []Point{{Y: y}}})
-			}
+		for _, mean := range s.Wood.Mean(lot).Each() {
+			y := evidence.Reading{Written: mean.Value.Text(), Value: mean.Value.Decimal(), Unit: evidence.MC}
+			all = append(all, Series{"mean of " + lot.Title(), LotMean, []Point{{Y: y}}})
 		}
 	}
 	if len(all) > few {

@@ -53,7 +53,7 @@ func (p *planner) lookAtWood(heat bool) look[wood.Row] {
 			if !r.Reading.Shown() || r.Method == "" {
 				return ""
 			}
-			return wood.MoistureOf(r, p.Wood.Species).Lack
+			return r.Moisture().Lack
 		},
 	}
 }

@@ -91,12 +91,12 @@ func (s Site) afterInstalling(t evidence.Time) bool {
 	return s.Area.InstallOn.Shown() && t.Shown() && t.Day() > s.Area.InstallOn.Day
 }
 
-// targetAdvises: the manufacturer's own range of moisture content comes first for
-// engineered wood and bamboo.
+// targetAdvises says whether the manufacturer states the whole range of moisture
+// content of an engineered wood or a bamboo: then that comes first.
 func (s Site) targetAdvises() bool {
 	c := s.stack.flooring
 	return c != nil && (c.Kind == "engineered wood" || c.Kind == "bamboo") &&
-		(c.FlooringMin.Number.Shown() || c.FlooringMax.Number.Shown())
+		c.FlooringMin.Number.Shown() && c.FlooringMax.Number.Shown()
 }
 
 // kind sorts judged rows for the rules of age.

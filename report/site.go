@@ -149,15 +149,15 @@ func (s Site) askedInstead() string {
 
 func (s Site) woodFloor(wet time.Time) wood.Floor {
 	j, a := s.Job, s.Area
-	f := wood.Floor{
-		Size: a.Size, Rows: s.record.wood[evidence.Key(a.ID)],
-		Place: a.Place, CrawlSpace: a.Below == crawlSpace, GroundCover: a.GroundCover,
-		Subfloor: s.Limits.Subfloor, Flooring: s.Limits.Flooring, Difference: s.Limits.Difference,
-		Wet: wet, Acceptance: j.acceptance(), Instruments: j.Instruments,
-	}
+	species := ""
 	if s.stack.flooring != nil {
-		f.Species = s.stack.flooring.Species
+		species = s.stack.flooring.Species
 	}
+	f := wood.Gather(s.record.wood[evidence.Key(a.ID)], species, wet)
+	f.Size, f.Place, f.GroundCover = a.Size, a.Place, a.GroundCover
+	f.CrawlSpace, f.BelowUnknown = a.Below == crawlSpace, a.Below == ""
+	f.Subfloor, f.Flooring, f.Difference = s.Limits.Subfloor, s.Limits.Flooring, s.Limits.Difference
+	f.Acceptance, f.Instruments = j.acceptance(), j.Instruments
 	s.woodNeeds(&f)
 	return f
 }
@@ -169,7 +169,7 @@ func (s Site) woodNeeds(f *wood.Floor) {
 		f.NoFlooring = "the flooring is not wood"
 	}
 	if a.Substrate == onSlab {
-		f.NoSubfloor = "there is no wood subfloor: the base is a slab"
+		f.NoSubfloor = "there is no wood subfloor: the substrate is a slab"
 	}
 	switch {
 	case f.NoFlooring != "":
@@ -181,9 +181,7 @@ func (s Site) woodNeeds(f *wood.Floor) {
 	}
 	switch {
 	case a.Substrate != onWood:
-		f.NoBelow = "the base is not a wood subfloor on joists"
-	case a.Below == "":
-		f.NoBelow = "what lies below was not recorded; a crawl space, an open or an unconditioned room would make it needed"
+		f.NoBelow = "the substrate is not a wood subfloor on joists"
 	case a.Below == "conditioned room":
 		f.NoBelow = "a conditioned room lies below"
 	}

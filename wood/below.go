@@ -3,10 +3,11 @@ package wood
 import (
 	"slices"
 
-	"github.com/shopspring/decimal"
-
 	"firstboard/report/evidence"
 )
+
+// joistsOver is how many points over the subfloor's limit a joist may be.
+const joistsOver = 2
 
 // belowCheck asks whether what lies under a wood floor is dry.
 func belowCheck() evidence.Check[Floor] {
@@ -19,19 +20,30 @@ func belowCheck() evidence.Check[Floor] {
 }
 
 func belowDry(f Floor) evidence.Finding {
-	if f.NoBelow != "" {
+	switch {
+	case f.NoBelow != "":
 		return evidence.Unneeded("%s", f.NoBelow)
+	case f.BelowUnknown:
+		return evidence.Unshown("what lies below the floor is not recorded")
 	}
-	limit := evidence.AtMost(evidence.Bound{
-		Number: evidence.Computed(f.Subfloor.Most.Number.Value.Add(decimal.New(2, 0)), evidence.MC),
-		Cite:   evidence.Cite{Source: "2 points over the subfloor's limit: common practice, no source", Standing: evidence.Practice},
-	})
+	limit := f.joistLimit()
 	items := slices.Concat(f.PieceItems(OfJoist, limit)...)
 	for i := range items {
 		items[i].U = nil
 	}
 	joists := evidence.Weigh(items, evidence.Acceptance{}, "no joist was read").Against(limit)
 	return evidence.Worst(joists, f.tally(f.Pieces(OfJoist), PerJoist, "joist", "joists"), f.ground())
+}
+
+// joistLimit is 2 points over the subfloor's limit.
+func (f Floor) joistLimit() evidence.Limit {
+	over := evidence.Total(
+		evidence.Cell("the subfloor's limit", f.Subfloor.Most.Number),
+		evidence.Stated("points over it", evidence.Whole(joistsOver), evidence.MC),
+	)
+	return evidence.AtMost(evidence.Bound{
+		Cite: evidence.Cite{Source: "2 points over the subfloor's limit: common practice, no source", Standing: evidence.Practice},
+	}.Computed(over))
 }
 
 // ground asks whether the ground of a crawl space is covered.

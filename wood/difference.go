@@ -6,56 +6,67 @@ import (
 	"firstboard/report/evidence"
 )
 
+func difference(f Floor) evidence.Finding {
+	if f.NoDifference != "" {
+		return evidence.Unneeded("%s", f.NoDifference)
+	}
+	sub, under := f.MeanOfSubfloor(), meters(f.Pieces(OfSubfloor))
+	var items []evidence.Item
+	for _, lot := range f.Lots() {
+		items = append(items, f.apart(lot, f.Mean(lot), sub, meansApart(under, meters(lot.Boards)))...)
+	}
+	return evidence.Weigh(items, f.Acceptance, f.NoBoard())
+}
+
 // apart is a lot's mean less the subfloor's mean, without sign, as judged
 // values: the two most distant pairs where something was read twice at once.
-func (f Floor) apart(lot Lot, boards, sub Span) []evidence.Item {
-	it := evidence.Item{Name: lot.Title(), Limit: f.Difference, U: f.meansApart(lot), Place: lot.FirstPlace()}
+func (f Floor) apart(lot Lot, boards, sub Span, u *evidence.Uncertainty) []evidence.Item {
+	it := evidence.Item{Name: lot.Title(), Limit: f.Difference, U: u, Place: lot.FirstPlace()}
 	switch {
 	case boards.Lack != "":
 		it.Lack = boards.Lack
+		return []evidence.Item{it}
 	case sub.Lack != "":
 		it.Lack = sub.Lack
-	default:
-		return []evidence.Item{
-			f.pair(it, boards.High, sub.Low), f.pair(it, boards.Low, sub.High),
-		}
+		return []evidence.Item{it}
 	}
-	return []evidence.Item{it}
+	items := []evidence.Item{pair(it, boards.High, sub.Low)}
+	if len(boards.Each())+len(sub.Each()) > 2 {
+		items = append(items, pair(it, boards.Low, sub.High))
+	}
+	return items
 }
 
-func (f Floor) pair(it evidence.Item, boards, sub evidence.Exact) evidence.Item {
-	ends := f.Difference.Ends()
-	it.Value = boards.Sub(sub).Abs()
-	it.Written = it.Value.Text(ends...)
-	it.Says = fmt.Sprintf("%s averages %s %% MC and the subfloor %s %% MC: %s points apart",
-		it.Name, boards.Text(), sub.Text(), it.Written)
+func pair(it evidence.Item, boards, sub evidence.Working) evidence.Item {
+	apart := evidence.Unsigned(evidence.Less(boards, sub))
+	apart.Unit = evidence.Points
+	it = it.By(apart)
+	it.Says = fmt.Sprintf("%s points between the mean of %s, %s %% MC, and the mean of the subfloor, %s %% MC",
+		it.Written, it.Name, boards.Value.Text(), sub.Value.Text())
 	return it
+}
+
+// meters are the instruments that read things; a row without one counts as
+// one of its own.
+func meters(things []evidence.Judged[Row]) map[string]bool {
+	used := map[string]bool{}
+	for _, thing := range things {
+		for _, r := range thing.Rows {
+			used[evidence.Key(r.Instrument)] = true
+		}
+	}
+	return used
 }
 
 // meansApart is the uncertainty of a difference of two means: 0.5 point by one
 // instrument, 1.4 points by several (each mean within 1 point, Wood Handbook
 // ch. 13, taken together).
-func (f Floor) meansApart(lot Lot) *evidence.Uncertainty {
-	used := map[string]bool{}
-	for _, things := range [][]evidence.Judged[Row]{lot.Boards, f.Pieces(OfSubfloor)} {
-		for _, thing := range things {
-			for _, r := range thing.Rows {
-				used[evidence.Key(r.Instrument)] = true
-			}
+func meansApart(under, boards map[string]bool) *evidence.Uncertainty {
+	one := len(under) == 1 && len(boards) == 1
+	for meter := range boards {
+		if one && under[meter] && meter != "" {
+			return evidence.Within(evidence.Ratio(1, 2))
 		}
-	}
-	if len(used) == 1 && !used[""] {
-		return evidence.Within(evidence.Ratio(1, 2))
 	}
 	return evidence.Within(evidence.Ratio(7, 5))
-}
-
-// FirstPlace is where the first of the lot's boards was read.
-func (lot Lot) FirstPlace() evidence.Place {
-	for _, board := range lot.Boards {
-		for _, r := range board.Rows {
-			return r.Place
-		}
-	}
-	return nil
 }

@@ -9,14 +9,14 @@ import (
 
 // Floor is the wood of one area: flooring, subfloor and joists, with the
 // limits that govern them. The No fields say why a group of checks is not
-// needed here; they are empty where it is.
+// needed here; they are empty where it is. Gather makes one.
 type Floor struct {
 	Size    evidence.Reading
 	Species string // of the flooring
 	Rows    []Row
 
 	NoFlooring, NoSubfloor, NoDifference, NoBelow string
-	CrawlSpace                                    bool
+	BelowUnknown, CrawlSpace                      bool
 	GroundCover                                   string
 
 	Subfloor, Flooring, Difference evidence.Limit
@@ -25,30 +25,41 @@ type Floor struct {
 	Wet         time.Time      // the latest wetting; zero where there was none
 	Acceptance  evidence.Acceptance
 	Instruments evidence.Instruments
+
+	lots, sentBack   []Lot
+	subfloor, joists pieces
 }
 
-// Lot is one delivery of flooring at its last visit: how many boards were
-// read, those that count, how many were set aside, and how many of those
-// without a note.
-type Lot struct {
-	Name        string
-	Read        int
-	Boards      []evidence.Judged[Row]
-	SetAside    int
-	Aside       []evidence.Place // the rows that set them aside
-	Unexplained int
+// pieces are subfloor pieces or joists with the rows that every check judges,
+// and those with the rows read again within a day.
+type pieces struct{ latest, recent []evidence.Judged[Row] }
+
+// Gather reads every row of an area once, and sorts them into pieces and lots:
+// what was read before the latest wetting is not judged.
+func Gather(rows []Row, flooringSpecies string, wet time.Time) Floor {
+	f := Floor{Species: flooringSpecies, Wet: wet, Rows: slices.Clone(rows)}
+	for i := range f.Rows {
+		m := MoistureOf(f.Rows[i], flooringSpecies)
+		f.Rows[i].moisture = &m
+	}
+	f.subfloor, f.joists = f.piecesOf(OfSubfloor), f.piecesOf(OfJoist)
+	for _, group := range evidence.Group(f.Of(OfFlooring), lotName) {
+		lot := lotOf(group, wet)
+		if lot.Read > 0 && lot.SetAside == lot.Read && len(lot.Boards) == 0 {
+			f.sentBack = append(f.sentBack, lot)
+		} else {
+			f.lots = append(f.lots, lot)
+		}
+	}
+	return f
 }
 
-// Visit is how far back from its latest row a visit reaches.
-const Visit = 72 * time.Hour
-
-func pieceName(r Row) string       { return r.Piece }
-func lotName(r Row) string         { return r.Lot }
-func readTime(r Row) evidence.Time { return r.ReadAt }
-
-// counts says whether a row counts for a number of pieces.
-func (f Floor) counts(r Row) bool {
-	return r.ReadAt.Shown() && MoistureOf(r, f.Species).Lack == ""
+func (f Floor) piecesOf(what string) pieces {
+	rows := f.Of(what)
+	return pieces{
+		latest: evidence.Latest(rows, f.Wet, pieceName, readTime),
+		recent: evidence.Recent(rows, f.Wet, evidence.Again, pieceName, readTime),
+	}
 }
 
 // Of are the rows of flooring, subfloor or joists.
@@ -58,47 +69,26 @@ func (f Floor) Of(what string) []Row {
 
 // Pieces are the subfloor pieces or joists with their judged rows.
 func (f Floor) Pieces(what string) []evidence.Judged[Row] {
-	return evidence.Latest(f.Of(what), f.Wet, pieceName, readTime)
+	if what == OfJoist {
+		return f.joists.latest
+	}
+	return f.subfloor.latest
 }
 
 // Lots are the lots of flooring at their last visits, in the order a person
-// lists them. A lot that water left without a reading has no boards.
-func (f Floor) Lots() []Lot {
-	names := evidence.Latest(f.Of(OfFlooring), time.Time{}, lotName, readTime)
-	lots := make([]Lot, len(names))
-	for i, lot := range names {
-		lots[i] = lastVisit(lot.Name, f.ofLot(lot.Name))
+// lists them. A lot that water left without a reading has no boards. Lots sent
+// back are not among them.
+func (f Floor) Lots() []Lot { return f.lots }
+
+// SentBack are the lots whose every board of the last visit was set aside.
+// They are not judged, and not to be installed.
+func (f Floor) SentBack() []Lot { return f.sentBack }
+
+// Unexplained is how many boards were set aside without a note.
+func (f Floor) Unexplained() int {
+	n := 0
+	for _, lot := range slices.Concat(f.lots, f.sentBack) {
+		n += lot.Unexplained
 	}
-	return lots
-}
-
-func lastVisit(name string, rows []Row) Lot {
-	lot := Lot{Name: name}
-	for _, board := range evidence.Latest(within(rows, evidence.Last(rows, readTime)), time.Time{}, pieceName, readTime) {
-		lot.Read++
-		if aside := slices.IndexFunc(board.Rows, culled); aside >= 0 {
-			lot.SetAside++
-			lot.Aside = append(lot.Aside, board.Rows[aside].Place)
-			if board.Rows[aside].Note == "" {
-				lot.Unexplained++
-			}
-		}
-		board.Rows = slices.DeleteFunc(board.Rows, culled)
-		if len(board.Rows) > 0 {
-			lot.Boards = append(lot.Boards, board)
-		}
-	}
-	return lot
-}
-
-// culled says whether a row sets its board aside. Without a time it may not
-// be the latest, and says nothing.
-func culled(r Row) bool { return r.SetAside && r.ReadAt.Shown() }
-
-// within are the rows of the visit that ends with last, and those without a
-// time, which may belong to it.
-func within(rows []Row, last evidence.Time) []Row {
-	return slices.DeleteFunc(slices.Clone(rows), func(r Row) bool {
-		return r.ReadAt.Shown() && last.First.Sub(r.ReadAt.First) > Visit
-	})
+	return n
 }

@@ -2,7 +2,7 @@ package wood
 
 import (
 	"fmt"
-	"strings"
+	"slices"
 
 	"firstboard/report/evidence"
 )
@@ -22,30 +22,22 @@ type Species struct {
 // SpeciesTable is every species that is known to move, in alphabetical order.
 func SpeciesTable() []Species { return coefficients() }
 
-// FindSpecies finds a species by its common name in either order of words, or
-// by its botanical name. "red oak" and "white oak" are the trade's mixtures,
-// the rows named commercial, of which northern red oak is the chief part.
+// FindSpecies finds a species by its common name in either order of words, by
+// a name of the trade, or by its botanical name. "red oak" and "white oak" are
+// the trade's mixtures, the rows named commercial, of which northern red oak is
+// the chief part.
 func FindSpecies(name string) (Species, error) {
-	key := turned(name)
-	if key == "northern red oak" {
-		key = "red oak"
-	}
-	for _, s := range coefficients() {
-		common := turned(s.Common)
-		if key == common || "commercial "+key == common || key == evidence.Key(s.Botanical) {
-			return s, nil
+	table := coefficients()
+	for _, same := range []func(Species) bool{
+		func(s Species) bool { return ownName(s.Common) == ownName(name) },
+		func(s Species) bool { return SpeciesName(s.Common) == SpeciesName(name) },
+		func(s Species) bool { return evidence.Same(s.Botanical, name) },
+	} {
+		if i := slices.IndexFunc(table, same); i >= 0 {
+			return table[i], nil
 		}
 	}
 	return Species{}, fmt.Errorf("no species %q in the table of dimensional change; name one of it, such as %q, or give the product's own coefficient", name, "red oak")
-}
-
-// turned is a name such as "Ash, white" in the order it is spoken.
-func turned(name string) string {
-	family, kind, found := strings.Cut(name, ",")
-	if !found {
-		return evidence.Key(name)
-	}
-	return evidence.Key(kind + " " + family)
 }
 
 // Across is the coefficient and the shrinkage of a cut: quartersawn, or

@@ -17,15 +17,24 @@ func IsPanel(word string) bool { return slices.Contains(panels(), evidence.Key(w
 // SpeciesName is a species as it is compared: "Oak, northern red", "red oak"
 // and "northern red oak" are one.
 func SpeciesName(s string) string {
-	name := strings.ReplaceAll(evidence.Key(s), "-", " ")
-	name = evidence.Key(strings.TrimSuffix(name, "(coast)"))
-	if family, kind, swapped := strings.Cut(name, ","); swapped {
-		name = evidence.Key(kind + " " + family)
-	}
-	if name == "red oak" {
-		return "northern red oak"
+	name := ownName(s)
+	for _, syn := range Synonyms() {
+		if name == syn.Name {
+			return syn.Means
+		}
 	}
 	return name
+}
+
+// ownName is a species in the order it is spoken, without a remark in
+// brackets: "Maple, sugar (hard maple)" is "sugar maple".
+func ownName(s string) string {
+	name := strings.ReplaceAll(evidence.Key(s), "-", " ")
+	name, _, _ = strings.Cut(name, "(")
+	if family, kind, turned := strings.Cut(name, ","); turned {
+		name = kind + " " + family
+	}
+	return evidence.Key(name)
 }
 
 // resistance is one row of the resistance table: MC = 10^(a + b log10 R), MC
@@ -58,11 +67,22 @@ func resistanceOf(species string) (resistance, bool) {
 // that of another with the same resistance. ok is false where the table does
 // not know both species, and outside its 7 to 25 %.
 func ForSpecies(shown float64, scale, species string) (mc float64, ok bool) {
+	mc, _, ok = speciesLine(shown, scale, species)
+	return mc, ok
+}
+
+// The moisture contents to which the resistance table was fitted, in %.
+const fittedFrom, fittedTo = 7, 25
+
+// speciesLine is ForSpecies with how fast the result changes with what is
+// shown.
+func speciesLine(shown float64, scale, species string) (mc, slope float64, ok bool) {
 	on, knownScale := resistanceOf(scale)
 	of, known := resistanceOf(species)
-	if !known || !knownScale || shown < 7 || shown > 25 {
-		return shown, false
+	if !known || !knownScale || shown < fittedFrom || shown > fittedTo {
+		return shown, 1, false
 	}
 	logR := (math.Log10(shown) - on.a) / on.b
-	return math.Pow(10, of.a+of.b*logR), true
+	mc = math.Pow(10, of.a+of.b*logR)
+	return mc, mc / shown * of.b / on.b, true
 }

@@ -11,7 +11,7 @@ const (
 
 // temperatureGrid gives tenths of a point to add to the reading of a
 // resistance meter set at 70 F (21 C). James 1988, FPL-GTR-6, Figure 5, as
-// digitised by a third party (stated rms under 0.15 point).
+// digitized by a third party (stated rms under 0.15 point).
 func temperatureGrid() [15][20]int {
 	return [15][20]int{
 		{47, 51, 55, 61, 68, 73, 81, 81, 82, 86, 91, 97, 107, 117, 127, 137, 147, 157, 167, 177},             // -20 C
@@ -38,16 +38,23 @@ func temperatureGrid() [15][20]int {
 //
 // Source: James 1988, Electric Moisture Meters for Wood, FPL-GTR-6, Figure 5.
 func ForTemperature(shown, tempC evidence.Exact) (corrected evidence.Exact, ok bool) {
+	l, ok := forTemperature(shown, tempC)
+	return l.at, ok
+}
+
+func forTemperature(shown, tempC evidence.Exact) (line, bool) {
 	i, di, okT := cell(tempC, coldest, hottest, tempStep)
 	j, dj, okM := cell(shown, driest, wettest, 1)
 	if !okT || !okM {
-		return shown, false
+		return line{at: shown}, false
 	}
 	grid := temperatureGrid()
-	at := func(i, j int) evidence.Exact { return evidence.Ratio(int64(grid[i][j]), 10) }
-	low := between(at(i, j), at(i, j+1), dj)
-	high := between(at(i+1, j), at(i+1, j+1), dj)
-	return shown.Add(between(low, high, di)), true
+	add := func(i, j int) evidence.Exact { return evidence.Ratio(int64(grid[i][j]), 10) }
+	left, right := between(add(i, j), add(i+1, j), di), between(add(i, j+1), add(i+1, j+1), di)
+	return line{
+		at:    shown.Add(between(left, right, dj)),
+		slope: evidence.Whole(1).Add(right.Sub(left)),
+	}, true
 }
 
 // cell finds the interval of a grid axis that holds x, and how far along x

@@ -6,20 +6,12 @@ import (
 	"firstboard/report/evidence"
 )
 
-// Title is what a lot is called in a sentence.
-func (l Lot) Title() string {
-	if l.Name == "" {
-		return "the lot without a name"
-	}
-	return "lot " + l.Name
-}
-
-// moisture is the judged value of a row against a limit.
-func (f Floor) moisture(kind string, limit evidence.Limit) func(name string, r Row) evidence.Item {
+// moistureItem is the judged value of a row against a limit.
+func (f Floor) moistureItem(kind string, limit evidence.Limit) func(name string, r Row) evidence.Item {
 	return func(name string, r Row) evidence.Item {
-		m := MoistureOf(r, f.Species)
+		m := r.Moisture()
 		it := evidence.Item{
-			Name: kind + " " + name, Value: m.Value, Written: m.Written,
+			Name: kind + " " + name, Value: m.Value(), Written: m.Written, Work: m.Work.Called(kind + " " + name),
 			Limit: limit, U: f.Instruments.U(r.Instrument, evidence.MC), Lack: m.Lack, Place: r.Place,
 		}
 		if m.How != "" {
@@ -29,46 +21,50 @@ func (f Floor) moisture(kind string, limit evidence.Limit) func(name string, r R
 	}
 }
 
-func boardName(lot Lot) string {
-	if lot.Name == "" {
-		return "board"
-	}
-	return lot.Title() + " board"
-}
-
 // Span is the mean of things of which some were read twice at one time: the
 // lowest and the highest that it can be. Lack says why there is none.
 type Span struct {
-	Low, High evidence.Exact
+	Low, High evidence.Working
 	Lack      string
 }
 
-// SpanOf is the mean of things, each with its judged values.
-func SpanOf(things [][]evidence.Item, none string) Span {
+// Each is the mean, or both where the lowest and the highest differ.
+func (s Span) Each() []evidence.Working {
+	switch {
+	case s.Lack != "":
+		return nil
+	case s.Low.Value.Equal(s.High.Value):
+		return []evidence.Working{s.Low}
+	}
+	return []evidence.Working{s.Low, s.High}
+}
+
+// spanOf is the mean of things, each with its judged values.
+func spanOf(things [][]evidence.Item, called, none string) Span {
 	if len(things) == 0 {
 		return Span{Lack: none}
 	}
-	var lows, highs []evidence.Exact
+	var lows, highs []evidence.Working
 	for _, items := range things {
 		for _, it := range items {
 			if it.Lack != "" {
 				return Span{Lack: it.Name + ": " + it.Lack}
 			}
 		}
-		lows, highs = append(lows, low(items)), append(highs, high(items))
+		lows, highs = append(lows, lowest(items)), append(highs, highest(items))
 	}
-	return Span{Low: evidence.Mean(lows), High: evidence.Mean(highs)}
+	return Span{Low: evidence.MeanOf(lows...).Called(called), High: evidence.MeanOf(highs...).Called(called)}
 }
 
-func low(items []evidence.Item) evidence.Exact  { return slices.MinFunc(items, byValue).Value }
-func high(items []evidence.Item) evidence.Exact { return slices.MaxFunc(items, byValue).Value }
+func lowest(items []evidence.Item) evidence.Working  { return slices.MinFunc(items, byValue).Work }
+func highest(items []evidence.Item) evidence.Working { return slices.MaxFunc(items, byValue).Work }
 
 func byValue(a, b evidence.Item) int { return a.Value.Cmp(b.Value) }
 
 // BoardItems are the judged values of a lot's boards against a limit, board
 // by board.
 func (f Floor) BoardItems(lot Lot, limit evidence.Limit) [][]evidence.Item {
-	return f.items(lot.Boards, boardName(lot), limit)
+	return f.items(lot.Boards, lot.boardName(), limit)
 }
 
 // PieceItems are the judged values of subfloor pieces or joists.
@@ -79,31 +75,24 @@ func (f Floor) PieceItems(what string, limit evidence.Limit) [][]evidence.Item {
 func (f Floor) items(things []evidence.Judged[Row], kind string, limit evidence.Limit) [][]evidence.Item {
 	var all [][]evidence.Item
 	for _, thing := range things {
-		all = append(all, evidence.Items([]evidence.Judged[Row]{thing}, readTime, f.moisture(kind, limit)))
+		all = append(all, evidence.Items([]evidence.Judged[Row]{thing}, readTime, f.moistureItem(kind, limit)))
 	}
 	return all
 }
 
 // Mean is the mean of a lot's boards.
 func (f Floor) Mean(lot Lot) Span {
-	none := evidence.WetSince
-	if lot.SetAside > 0 {
-		none = "every board read was set aside"
-	}
-	return SpanOf(f.BoardItems(lot, evidence.Limit{}), none)
+	return spanOf(f.BoardItems(lot, evidence.Limit{}), "mean of "+lot.Title(), evidence.WetSince)
 }
 
-// MeanItems are the means of a lot as judged values: one, or two where boards
-// were read twice at one time.
-func MeanItems(mean Span, say func(evidence.Exact) evidence.Item) []evidence.Item {
-	if mean.Lack != "" {
-		it := say(evidence.Exact{})
-		it.Lack = mean.Lack
-		return []evidence.Item{it}
-	}
-	items := []evidence.Item{say(mean.Low)}
-	if mean.High.Cmp(mean.Low) != 0 {
-		items = append(items, say(mean.High))
-	}
-	return items
+// MeanBefore is the mean of the nearest visit to a lot that ended 72 h or more
+// before the first row of its last visit.
+func (f Floor) MeanBefore(lot Lot) Span {
+	items := f.items(lot.earlier, lot.boardName(), evidence.Limit{})
+	return spanOf(items, "mean of "+lot.Title()+" at the visit before", "no visit that ended 72 h or more before the last one")
+}
+
+// MeanOfSubfloor is the mean of the subfloor's pieces.
+func (f Floor) MeanOfSubfloor() Span {
+	return spanOf(f.PieceItems(OfSubfloor, evidence.Limit{}), "mean of the subfloor", noSubfloor)
 }

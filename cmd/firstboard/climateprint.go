@@ -46,10 +46,10 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 		}
 		out := s.out[i]
 		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
-			p.Temp.Written, p.RH.Written, emc.StringFixed(1), mark)
+			p.Temp.Written, p.RH.Written, emc.Value.Fixed(1), mark)
 	}
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
-		target.Low.StringFixed(1), target.High.StringFixed(1), target.Mid)
+		target.Low.Value.Fixed(1), target.High.Value.Fixed(1), target.Mid.Value.Text())
 	for _, note := range s.notes() {
 		say(w, note, "")
 	}

@@ -16,19 +16,8 @@ type Judged[T any] struct {
 	Rows []T
 }
 
-// Latest gathers rows into things by name and keeps what is judged of each.
-// Rows before since (when not zero) are dropped, never the name. Things come
-// in the order a person lists them.
-func Latest[T any](rows []T, since time.Time, name func(T) string, at func(T) Time) []Judged[T] {
-	return Recent(rows, since, 0, name, at)
-}
-
-// Again is how long before a judged row another reading of the same thing
-// counts as well: reading again until it passes proves nothing.
-const Again = 24 * time.Hour
-
-// Recent is Latest with the rows up to so long before the latest one as well.
-func Recent[T any](rows []T, since time.Time, before time.Duration, name func(T) string, at func(T) Time) []Judged[T] {
+// Group gathers rows into things by name, in the order a person lists them.
+func Group[T any](rows []T, name func(T) string) []Judged[T] {
 	var things []Judged[T]
 	index := map[string]int{}
 	for _, r := range rows {
@@ -40,14 +29,29 @@ func Recent[T any](rows []T, since time.Time, before time.Duration, name func(T)
 			things = append(things, Judged[T]{Name: Tidy(name(r))})
 		}
 		things[i].Name = min(things[i].Name, Tidy(name(r)))
-		if t := at(r); !t.Shown() || !t.First.Before(since) {
-			things[i].Rows = append(things[i].Rows, r)
-		}
-	}
-	for i := range things {
-		things[i].Rows = latestRows(things[i].Rows, before, at)
+		things[i].Rows = append(things[i].Rows, r)
 	}
 	slices.SortFunc(things, func(a, b Judged[T]) int { return Order(a.Name, b.Name) })
+	return things
+}
+
+// Latest gathers rows into things by name and keeps what is judged of each.
+// Rows before since (when not zero) are dropped, never the name.
+func Latest[T any](rows []T, since time.Time, name func(T) string, at func(T) Time) []Judged[T] {
+	return Recent(rows, since, 0, name, at)
+}
+
+// Again is how long before a judged row another reading of the same thing
+// counts as well: reading again until it passes proves nothing.
+const Again = 24 * time.Hour
+
+// Recent is Latest with the rows up to so long before the latest one as well.
+func Recent[T any](rows []T, since time.Time, before time.Duration, name func(T) string, at func(T) Time) []Judged[T] {
+	things := Group(rows, name)
+	for i, thing := range things {
+		dry := slices.DeleteFunc(thing.Rows, func(r T) bool { return at(r).Shown() && at(r).First.Before(since) })
+		things[i].Rows = latestRows(dry, before, at)
+	}
 	return things
 }
 
