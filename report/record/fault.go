@@ -1,0 +1,119 @@
+package record
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+)
+
+// Fault is one thing to mend in a record: where, and what to write instead.
+// The same mistake in many rows of a column is one fault.
+type Fault struct {
+	Place  Place  // of the first row
+	Column string // the header of the cell's column; empty for a whole row
+	Text   string // of the first row
+	rows   []span // all of them, in order
+	order  int    // of the table
+	key    string // what makes it the same mistake as another
+}
+
+// span is a run of rows, its first and its last.
+type span struct{ from, to int }
+
+// Error is the fault as one line, led by its place.
+func (f Fault) Error() string {
+	at := f.Place.String()
+	if f.Place.Sheet == "" && f.many() {
+		at = f.Place.File + " " + f.spelledRows()
+	}
+	if f.Column != "" {
+		at += " " + quote(f.Column)
+	}
+	if f.Place.Sheet != "" && f.many() {
+		at += " " + f.spelledRows()
+	}
+	return at + ": " + f.Text
+}
+
+func (f Fault) many() bool { return len(f.rows) > 1 || len(f.rows) == 1 && f.rows[0].from < f.rows[0].to }
+
+// spelledRows are the rows in words: rows 4, 7 and 12 to 67.
+func (f Fault) spelledRows() string {
+	const most = 8
+	var runs []string
+	for _, r := range f.rows[:min(len(f.rows), most)] {
+		run := strconv.Itoa(r.from)
+		if r.to > r.from {
+			run += " to " + strconv.Itoa(r.to)
+		}
+		runs = append(runs, run)
+	}
+	if len(f.rows) > most {
+		return fmt.Sprintf("rows %s and others, to row %d", strings.Join(runs, ", "), f.rows[len(f.rows)-1].to)
+	}
+	if n := len(runs); n > 1 {
+		return "rows " + strings.Join(runs[:n-1], ", ") + " and " + runs[n-1]
+	}
+	return "rows " + runs[0]
+}
+
+// also takes a row with the same mistake into the fault.
+func (f *Fault) also(row int) {
+	last := &f.rows[len(f.rows)-1]
+	switch {
+	case row == last.to+1:
+		last.to = row
+	case row > last.to:
+		f.rows = append(f.rows, span{row, row})
+	}
+}
+
+// Faults are all the faults of a record, by table, row and column.
+type Faults []Fault
+
+// Error is every fault, one a line; of a record gone wrong from end to end the
+// first thousand, and how many follow.
+func (fs Faults) Error() string {
+	const most = 1000
+	var lines []string
+	for _, f := range fs[:min(len(fs), most)] {
+		lines = append(lines, f.Error())
+	}
+	if n := len(fs) - most; n > 0 {
+		lines = append(lines, fmt.Sprintf("and %d more like these", n))
+	}
+	return strings.Join(lines, "\n")
+}
+
+func (fs Faults) sort() {
+	slices.SortStableFunc(fs, func(a, b Fault) int {
+		return cmp.Or(a.order-b.order, a.Place.Number-b.Place.Number, a.Place.Column-b.Place.Column)
+	})
+}
+
+// complaint is what is wrong with an entry. Two that have one key are the same
+// mistake, whatever was typed.
+type complaint struct{ key, text string }
+
+// saying is a complaint about what was typed.
+func saying(typed, format string, args ...any) complaint {
+	return complaint{format, quote(typed) + " " + fmt.Sprintf(format, args...)}
+}
+
+// about is a complaint about this entry alone: another entry is another mistake.
+func about(typed, format string, args ...any) complaint {
+	c := saying(typed, format, args...)
+	return complaint{c.text, c.text}
+}
+
+// quote is what somebody typed, on one line and not too long of it.
+func quote(s string) string {
+	const longest = 60
+	if utf8.RuneCountInString(s) > longest {
+		s = string([]rune(s)[:longest]) + "..."
+	}
+	return strconv.Quote(s)
+}
