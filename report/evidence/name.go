@@ -121,7 +121,7 @@ func commas(parts []run) string {
 func Nearest(typed string, choices []string) string {
 	best, least := "", -1
 	for _, c := range choices {
-		if n := changes([]rune(Key(typed)), []rune(Key(c))); least < 0 || n < least {
+		if n := Changes([]rune(Key(typed)), []rune(Key(c))); least < 0 || n < least {
 			best, least = c, n
 		}
 	}
@@ -132,15 +132,15 @@ func Nearest(typed string, choices []string) string {
 // most a third of its letters differ, or two.
 func NearMiss(typed string, choices []string) string {
 	best := Nearest(typed, choices)
-	if changes([]rune(Key(typed)), []rune(Key(best))) > max(2, len(best)/3) {
+	if Changes([]rune(Key(typed)), []rune(Key(best))) > max(2, len(best)/3) {
 		return ""
 	}
 	return best
 }
 
-// changes counts the letters to insert, drop or replace on the way from a to
+// Changes counts the letters to insert, drop or replace on the way from a to
 // b (Levenshtein's distance).
-func changes(a, b []rune) int {
+func Changes(a, b []rune) int {
 	const longest = 80
 	a, b = a[:min(len(a), longest)], b[:min(len(b), longest)]
 	row := make([]int, len(b)+1)

@@ -20,7 +20,7 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"after 2199", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2200-01-01\n",
-			`areas.csv row 2 "Install on": "2200-01-01" is after 2199; check the year`,
+			`areas.csv row 2 "Install on": "2200-01-01" is after 2199; is the year right?`,
 		},
 		{
 			"a size of zero", "areas.csv", areaHead + "\nA1,0,slab,4,P1,C1,2026-03-12\n",
@@ -48,7 +48,7 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"a flooring that is none", "areas.csv", areaHead + "\nA1,1240,slab,4,G1,C1,2026-03-12\n",
-			`areas.csv row 2 "Flooring": "G1" is of the kind adhesive; write a product of the kind solid wood, engineered wood, bamboo, laminate, resilient or textile`,
+			`areas.csv row 2 "Flooring": "G1" is of the kind adhesive; write a product of the kind solid wood, engineered wood, bamboo, laminate, resilient or carpet`,
 		},
 		{
 			"two faces on the ground", "areas.csv", areaHead + ",Drying faces,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,2,on grade\n",
@@ -56,11 +56,11 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"three faces", "areas.csv", areaHead + ",Drying faces\nA1,1240,slab,4,P1,C1,2026-03-12,3\n",
-			`areas.csv row 2 "Drying faces": "3" is not a number of faces; write 1 or 2`,
+			`areas.csv row 2 "Drying faces": "3" is not 1 or 2; write one of the two`,
 		},
 		{
 			"covered after", "areas.csv", areaHead + ",Covered on\nA1,1240,slab,4,P1,C1,2026-03-12,2026-03-13\n",
-			`areas.csv row 2 "Covered on": "2026-03-13" is after Install on, 2026-03-12; write the day the membrane went down, or mend Install on`,
+			`areas.csv row 2 "Covered on": "2026-03-13" is after Install on, 2026-03-12; mend one of the two days`,
 		},
 	} {
 		t.Run(c.name, c.check)

@@ -1,7 +1,9 @@
 package record
 
 import (
+	"cmp"
 	"slices"
+	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -16,7 +18,7 @@ func areasTable() table[report.Area] {
 		columns: []column[area]{
 			listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
 			text("Name", func(a *area) *string { return &a.Name }),
-			number("Size", sizes(), aboveZero, func(a *area) *evidence.Reading { return &a.Size }).must(),
+			size(func(a *area) *evidence.Reading { return &a.Size }).must(),
 			word("Substrate", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Substrate }).always(),
 			number("Slab thickness", inches(), aboveZero, func(a *area) *evidence.Reading { return &a.Thickness }),
 			number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
@@ -25,10 +27,10 @@ func areasTable() table[report.Area] {
 			word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
 			number("Exterior walls", unitless(), count, func(a *area) *evidence.Reading { return &a.ExteriorWalls }),
 			name("Zone", func(a *area) *string { return &a.Zone }),
-			date("Placed on", anyYear, func(a *area) *evidence.Date { return &a.PlacedOn }),
-			date("Enclosed on", anyYear, func(a *area) *evidence.Date { return &a.EnclosedOn }),
+			date("Placed on", anyYear(), func(a *area) *evidence.Date { return &a.PlacedOn }),
+			date("Enclosed on", anyYear(), func(a *area) *evidence.Date { return &a.EnclosedOn }),
 			yesNo("Radiant heat", func(a *area) *string { return &a.RadiantHeat }),
-			clockOrDay("Heat on since", anyYear, func(a *area) *evidence.Time { return &a.HeatOnSince }),
+			clockOrDay("Heat on since", anyYear(), func(a *area) *evidence.Time { return &a.HeatOnSince }),
 			word("HVAC", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.HVAC }),
 			word("Below", []string{"conditioned room", "unconditioned room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
 			yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
@@ -37,20 +39,92 @@ func areasTable() table[report.Area] {
 			product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
 			word("Installation", []string{"nail-down", "glue-down", "floating", "stretch-in", "loose-lay"}, func(a *area) *string { return &a.Installation }),
 			climate(func(a *area) *string { return &a.Climate }).always(),
-			date("Covered on", anyYear, func(a *area) *evidence.Date { return &a.CoveredOn }),
-			date("Install on", anyYear, func(a *area) *evidence.Date { return &a.InstallOn }).must(),
+			date("Covered on", anyYear(), func(a *area) *evidence.Date { return &a.CoveredOn }),
+			date("Install on", anyYear(), func(a *area) *evidence.Date { return &a.InstallOn }).must(),
 			number("Width across boards", feet(), aboveZero, func(a *area) *evidence.Reading { return &a.AcrossBoards }),
 		},
 	}
 }
 
+// size is the column of an area's size. A comma before three figures may part
+// thousands or stand for the point, and a size may be either.
+func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
+	col := number("Size", sizes(), aboveZero, field)
+	read := col.read
+	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+		typed := strings.TrimSpace(c.Text)
+		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell && digits(whole) && digits(part) && len(part) == 3 {
+			d.wrong(typed, "has three figures behind its comma; is it %s? Write it without a comma, or fewer figures", whole+part)
+			return
+		}
+		read(d, c, a)
+	}
+	return col
+}
+
 func moreArea(d *decoder, a *report.Area) {
-	if a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2 && (a.SlabKind == "on grade" || a.SlabKind == "metal deck") {
-		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", a.SlabKind)
+	d.faces(a)
+	d.poured(a)
+	if !a.InstallOn.Shown() {
+		return
 	}
-	if a.CoveredOn.Shown() && a.InstallOn.Shown() && a.CoveredOn.Day > a.InstallOn.Day {
-		d.faultAt("Covered on", "%s", saying(a.CoveredOn.Written, "is after Install on, %s; write the day the membrane went down, or mend Install on", a.InstallOn.Written))
+	const mend = "is after Install on, %s; mend one of the two days"
+	if a.CoveredOn.Shown() && a.CoveredOn.Day > a.InstallOn.Day {
+		d.wrongAt("Covered on", a.CoveredOn.Written, mend, a.InstallOn.Written)
 	}
+	if a.EnclosedOn.Shown() && a.EnclosedOn.Day > a.InstallOn.Day {
+		d.wrongAt("Enclosed on", a.EnclosedOn.Written, mend, a.InstallOn.Written)
+	}
+	if !d.installs.Shown() || a.InstallOn.Day > d.installs.Day {
+		d.installs = a.InstallOn
+	}
+}
+
+// faces faults two drying faces on a slab that dries at one.
+func (d *decoder) faces(a *report.Area) {
+	if !a.DryingFaces.Shown() || a.DryingFaces.Value.IntPart() != 2 || a.Substrate == "wood" {
+		return
+	}
+	switch {
+	case a.SlabKind == "" || a.SlabKind == "on grade" || a.SlabKind == "below grade" || a.SlabKind == "metal deck":
+		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", cmp.Or(a.SlabKind, "on grade (as a blank Slab kind is)"))
+	case a.UnderSlab == "retarder":
+		d.faultAt("Drying faces", "a slab over a vapor retarder dries at one face; write 1, or mend Under slab")
+	}
+}
+
+// poured faults what differs between areas of one zone: they are one slab.
+func (d *decoder) poured(a *report.Area) {
+	if a.Zone == "" {
+		return
+	}
+	at, known := d.zones[evidence.Key(a.Zone)]
+	if !known {
+		d.zones[evidence.Key(a.Zone)] = d.nth
+		return
+	}
+	first := d.job.Areas[at]
+	for _, same := range []struct{ column, here, there string }{
+		{"Substrate", a.Substrate, first.Substrate},
+		{"Slab thickness", a.Thickness.Written, first.Thickness.Written},
+		{"Drying faces", a.DryingFaces.Written, first.DryingFaces.Written},
+		{"Slab kind", a.SlabKind, first.SlabKind},
+		{"Made of", a.MadeOf, first.MadeOf},
+		{"Under slab", a.UnderSlab, first.UnderSlab},
+	} {
+		if same.here != same.there {
+			d.faultAt(same.column, "%s differs from that of area %s, %s, and both are in zone %s, on one pour; mend one of them, or Zone",
+				written(same.here), quote(first.ID), written(same.there), quote(a.Zone))
+		}
+	}
+}
+
+// written is an entry in quotes, or that it is none.
+func written(entry string) string {
+	if entry == "" {
+		return "a blank"
+	}
+	return quote(entry)
 }
 
 // product is a column that names a product of certain kinds. Products come
@@ -70,11 +144,13 @@ func product(title string, kinds []string, field func(*report.Area) *string) col
 func (d *decoder) product(typed string, kinds []string) {
 	at, ok := d.products.find(typed)
 	if !ok {
-		d.fault("%s", d.products.complaint(typed))
+		if d.products.lacks(typed) {
+			d.complain(d.products.complaint(typed))
+		}
 		return
 	}
 	if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
-		d.fault("%s", saying(typed, "is of the kind %s; write a product of the kind %s", kind, either(kinds)))
+		d.wrong(typed, "is of the kind %s; write a product of the kind %s", kind, either(kinds))
 	}
 }
 
@@ -87,8 +163,8 @@ func climate(field func(*report.Area) *string) column[report.Area] {
 		store(d, c, a)
 		typed := c.Text
 		d.later(func() {
-			if _, ok := d.climates.find(typed); !ok {
-				d.fault("%s", d.climates.complaint(typed))
+			if d.climates.lacks(typed) {
+				d.complain(d.climates.complaint(typed))
 			}
 		})
 	}

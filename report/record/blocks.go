@@ -4,18 +4,16 @@ import (
 	"encoding/xml"
 	"errors"
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
-
-	"firstboard/report"
 )
 
-// merged finds what lies under the merged cells of a sheet. Only the first
-// cell of each is seen; what another still holds would be judged unseen. As
-// no two of them may overlap, they cover no more cells than the table has.
+// mostMerged is how many merged blocks of a sheet are kept.
+const mostMerged = 100_000
+
+// merged reads the blocks of cells that a sheet merges. Only the first cell of
+// each is seen, and what another holds would be judged unseen.
 func (r *reader) merged() error {
-	left := len(r.src.Rows) * len(r.src.Header)
 	return children(r.d, func(e xml.StartElement) error {
 		if e.Name.Local != "mergeCell" {
 			return r.d.Skip()
@@ -25,9 +23,10 @@ func (r *reader) merged() error {
 		if err != nil {
 			return err
 		}
-		if left -= r.src.cover(b); left < 0 {
-			return errors.New("its merged cells overlap")
+		if len(r.src.merged) == mostMerged {
+			return errors.New("it has more merged cells than a table has rows")
 		}
+		r.src.merged = append(r.src.merged, b)
 		return r.d.Skip()
 	})
 }
@@ -66,21 +65,17 @@ func blockAt(ref string) (block, error) {
 	return b, nil
 }
 
-// cover marks what a block covers but for its first cell, and gives the
-// number of cells it went over.
-func (s *source) cover(b block) int {
-	first, _ := slices.BinarySearchFunc(s.Rows, b.top, func(r report.TableRow, top int) int { return r.Number - top })
-	seen := 0
-	for _, row := range s.Rows[first:] {
-		if row.Number > b.bottom {
-			break
-		}
-		for at := b.left; at <= min(b.right, len(row.Cells)); at++ {
-			seen++
-			if c := &row.Cells[at-1]; c.Kind != report.BlankCell && (row.Number != b.top || at != b.left) {
-				c.Kind = coveredCell
-			}
-		}
+// String is the block as a spreadsheet names it: B7:C9.
+func (b block) String() string {
+	return columnLetters(b.left) + strconv.Itoa(b.top) + ":" + columnLetters(b.right) + strconv.Itoa(b.bottom)
+}
+
+// holds says whether a block of several cells reaches into the table: the
+// columns of its header, from there to its last row.
+func (s *source) holds(b block) bool {
+	last := 1
+	if n := len(s.Rows); n > 0 {
+		last = s.Rows[n-1].Number
 	}
-	return seen
+	return b != block{b.left, b.top, b.left, b.top} && b.left <= len(s.Header) && b.top <= last
 }

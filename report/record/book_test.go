@@ -51,7 +51,9 @@ func worksheet(rows string) string {
 // plainRows are the rows of a CSV text with every entry a text in its cell.
 func plainRows(t testing.TB, text string) string {
 	t.Helper()
-	records, err := csv.NewReader(strings.NewReader(text)).ReadAll()
+	r := csv.NewReader(strings.NewReader(text))
+	r.FieldsPerRecord = -1
+	records, err := r.ReadAll()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -59,7 +60,7 @@ func listed[T any](title string, in func(*decoder) *index, field func(*T) *strin
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
 		if !in(d).add(*field(row), d.nth) {
-			d.fault("%s", saying(c.Text, "is listed twice; keep one row of it or rename one"))
+			d.wrong(c.Text, "is listed twice; keep one row of it or rename one")
 		}
 	}
 	return col
@@ -70,9 +71,26 @@ func area[T any](field func(*T) *string) column[T] {
 	return reference("Area", "Areas", func(d *decoder) *index { return &d.areas }, field)
 }
 
-// instrument is a column that names an instrument.
-func instrument[T any](field func(*T) *string) column[T] {
-	return reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
+// instrument is a column that names an instrument, of one of some kinds where
+// no other can have taken the reading.
+func instrument[T any](field func(*T) *string, kinds ...string) column[T] {
+	col := reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
+	store := col.read
+	col.read = func(d *decoder, c *report.Cell, row *T) {
+		store(d, c, row)
+		d.taker(*field(row), kinds)
+	}
+	return col
+}
+
+// taker faults an instrument that is of none of some kinds.
+func (d *decoder) taker(id string, kinds []string) {
+	meter, listed := d.job.Instruments.Find(id)
+	if !listed || len(kinds) == 0 || len(meter.Kinds) == 0 || slices.ContainsFunc(kinds, meter.Has) {
+		return
+	}
+	d.complain(about(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
+		strings.Join(meter.Kinds, ", "), either(kinds)))
 }
 
 func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {
@@ -81,8 +99,8 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 	store := col.read
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
-		if _, ok := to(d).find(*field(row)); !ok {
-			d.fault("%s", to(d).complaint(c.Text))
+		if to(d).lacks(*field(row)) {
+			d.complain(to(d).complaint(c.Text))
 		}
 	}
 	return col
@@ -92,9 +110,7 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 func word[T any](title string, among []string, field func(*T) *string) column[T] {
 	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
-		if complaint != "" {
-			d.fault("%s", complaint)
-		}
+		d.complain(complaint)
 		*field(row) = w
 	}}
 }
@@ -120,7 +136,7 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 		case inWords && evidence.Same(c.Text, "none"):
 			field(row).None = true
 		case inWords:
-			d.fault("%s", saying(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked"))
+			d.wrong(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked")
 		default:
 			field(row).Number = d.number(c, rule)
 		}
@@ -128,21 +144,21 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 }
 
 // date is a column of calendar days.
-func date[T any](title string, from earliest, field func(*T) *evidence.Date) column[T] {
+func date[T any](title string, from era, field func(*T) *evidence.Date) column[T] {
 	return column[T]{name: title, takes: from.of(report.DayField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
-func clock[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
+func clock[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
 	return column[T]{name: title, takes: from.of(report.ClockField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
 
 // clockOrDay is a column of times in which a day alone means its end.
-func clockOrDay[T any](title string, from earliest, field func(*T) *evidence.Time) column[T] {
+func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
 	return column[T]{name: title, takes: from.of(report.ClockOrDayField), read: func(d *decoder, c *report.Cell, row *T) {
 		if isDay(c) {
 			*field(row) = d.endOf(d.date(c, from))
@@ -157,9 +173,7 @@ func flag[T any](title string, field func(*T) *bool) column[T] {
 	among := []string{"yes", "no"}
 	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
-		if complaint != "" {
-			d.fault("%s", complaint)
-		}
+		d.complain(complaint)
 		*field(row) = w == "yes"
 	}}
 }

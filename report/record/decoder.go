@@ -14,9 +14,20 @@ type decoder struct {
 	position
 	job    report.Job
 	faults Faults
-	last   []func() // what can be checked only when every table is read
+	same   map[sameFault]int // of the faults, where each mistake was first made
+	apart  bool              // a fault for each row
+	last   []func()          // what can be checked only when every table is read
+	zones  map[string]int    // of the areas, the first of each zone
+
+	installs evidence.Date // the last Install on
 
 	items, areas, products, climates, instruments index
+}
+
+// sameFault is what two rows with one mistake have in common.
+type sameFault struct {
+	order, column int
+	key           string
 }
 
 // position is the cell the decoder stands at.
@@ -37,6 +48,8 @@ func newDecoder() *decoder {
 		products:    listing("Products"),
 		climates:    listing("Climates"),
 		instruments: listing("Instruments"),
+		same:        map[sameFault]int{},
+		zones:       map[string]int{},
 	}
 	d.job.Zone = time.UTC
 	d.job.Settings = report.DefaultSettings()
@@ -46,17 +59,51 @@ func newDecoder() *decoder {
 
 // read reads one table, the order-th of the design.
 func (d *decoder) read(order int, s schema, src *source) {
-	d.position = position{src: src, order: order, row: &report.TableRow{Number: max(src.top, 1)}, place: map[string]int{}}
+	d.position = position{src: src, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
+	if at := headerBelow(s, src); at > 0 {
+		d.row = &report.TableRow{Number: at}
+		d.faultIn("", told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
+		d.unknown(s.title())
+		return
+	}
 	if len(src.Header) == 0 {
 		if len(src.strays) > 0 {
 			d.fault("has no header; write the names of the columns in row 1")
+			d.unknown(s.title())
 		}
 		return
 	}
 	s.read(d, src)
+	d.shape(src)
+}
+
+// shape finds what is wrong with a table whatever its cells mean: values
+// without a column, merged cells and line breaks.
+func (d *decoder) shape(src *source) {
 	for _, x := range src.strays {
 		d.row, d.column = &report.TableRow{Number: x.row}, x.column
-		d.faultIn("", saying(x.text, "stands in column %d, which has no header; name the column or clear the cell", x.column+1))
+		d.faultIn("", mistake(x.text, "stands in column %d, which has no header; name the column or clear the cell", x.column+1))
+	}
+	for _, b := range src.merged {
+		if !src.holds(b) {
+			continue
+		}
+		d.row, d.column = &report.TableRow{Number: b.top}, b.left-1
+		d.fault("the cells %s are merged; split them, and write an entry into each row", b)
+	}
+	for _, x := range src.broken {
+		d.row, d.column = &report.TableRow{Number: x.row}, x.column
+		d.wrong(x.text, "holds a line break, as a stray quote gives one that swallows rows; write the entry on one line")
+	}
+}
+
+// unknown notes that what a table lists is not known, so that nobody is told of
+// names that it may list.
+func (d *decoder) unknown(table string) {
+	for _, x := range []*index{&d.items, &d.areas, &d.products, &d.climates, &d.instruments} {
+		if x.table == table {
+			x.unread = true
+		}
 	}
 }
 
@@ -84,28 +131,55 @@ func (d *decoder) later(check func()) {
 
 // fault says what is wrong with the cell the decoder stands at.
 func (d *decoder) fault(format string, args ...any) {
+	d.complain(complaint{format, fmt.Sprintf(format, args...)})
+}
+
+// wrong says what is wrong with what was typed in the cell the decoder stands at.
+func (d *decoder) wrong(typed, format string, args ...any) {
+	d.complain(mistake(typed, format, args...))
+}
+
+// complain is fault for a complaint, where there is one.
+func (d *decoder) complain(c complaint) {
+	if c.text == "" {
+		return
+	}
 	header := ""
 	if d.column < len(d.src.Header) {
 		header = d.src.Header[d.column]
 	}
-	d.faultIn(header, fmt.Sprintf(format, args...))
+	d.faultIn(header, c)
 }
 
 // faultAt says what is wrong with another cell of the row, by the name of its
-// column in the schema.
+// column in the schema; wrongAt, with what was typed there.
 func (d *decoder) faultAt(name, format string, args ...any) {
 	d.column = d.place[name]
 	d.fault(format, args...)
 }
 
-// mostFaults is how many faults are kept: nobody mends more in one go.
-const mostFaults = 1_000_000
+func (d *decoder) wrongAt(name, typed, format string, args ...any) {
+	d.column = d.place[name]
+	d.wrong(typed, format, args...)
+}
 
-func (d *decoder) faultIn(header, text string) {
+// mostFaults is how many faults are kept: nobody mends more in one go.
+const mostFaults = 100_000
+
+func (d *decoder) faultIn(header string, c complaint) {
+	key := sameFault{d.order, d.column, c.key}
+	if at, again := d.same[key]; again {
+		d.faults[at].also(d.row.Number)
+		return
+	}
 	if len(d.faults) == mostFaults {
 		return
 	}
-	d.faults = append(d.faults, Fault{d.cell(), header, text, d.order})
+	if !d.apart {
+		d.same[key] = len(d.faults)
+	}
+	n := d.row.Number
+	d.faults = append(d.faults, Fault{d.cell(), header, c.text, []span{{n, n}}, d.order})
 }
 
 // cell is the place the decoder stands at; here is its row.
@@ -133,11 +207,9 @@ func (d *decoder) usable(c *report.Cell) bool {
 	case truthCell:
 		d.fault("%s is a truth value; write yes, no, a number or words", c.Text)
 	case errorCell:
-		d.fault("%s", saying(c.Text, "is an error value; write what was observed, or clear the cell"))
+		d.wrong(c.Text, "is an error value; write what was observed, or clear the cell")
 	case noResultCell:
 		d.fault("is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value")
-	case coveredCell:
-		d.fault("%s", saying(c.Text, "lies under a merged cell, where nobody sees it; split the merged cell and write what was observed, or clear this one"))
 	default:
 		return d.holdable(c)
 	}
@@ -150,6 +222,6 @@ func (d *decoder) holdable(c *report.Cell) bool {
 	if len(c.Text) <= longest || utf8.RuneCountInString(c.Text) <= longest {
 		return true
 	}
-	d.fault("%s", saying(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest))
+	d.wrong(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest)
 	return false
 }

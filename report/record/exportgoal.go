@@ -30,8 +30,8 @@ func goalOf(rec Record, s schema, b binder) goal {
 		g.table.Header, g.table.Rows = slices.Clone(rec.Tables[i].Header), slices.Clone(rec.Tables[i].Rows)
 	}
 	for i, header := range g.table.Header {
-		if head, unit, complaint := match(header, b.heads); complaint == "" {
-			g.at[head], g.units[head] = i, unit
+		if m := match(s.title(), header, b.heads); m.complaint == "" {
+			g.at[m.column], g.units[m.column] = i, m.unit
 		}
 	}
 	for head, c := range b.heads {

@@ -66,9 +66,13 @@ func newExportRows(rec Record, s schema, text exportText, b binder, look exportL
 // primed is a decoder that knows what a job lists.
 func primed(job report.Job) *decoder {
 	d := newDecoder()
+	d.apart = true
 	d.job.Zone, d.job.ZoneName, d.job.Areas, d.job.Instruments = job.Zone, job.ZoneName, job.Areas, job.Instruments
 	for i, a := range job.Areas {
 		d.areas.add(a.ID, i)
+		if a.InstallOn.Shown() && (!d.installs.Shown() || a.InstallOn.Day > d.installs.Day) {
+			d.installs = a.InstallOn
+		}
 	}
 	for _, m := range job.Instruments {
 		d.instruments.add(m.ID, 0)

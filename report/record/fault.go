@@ -17,7 +17,6 @@ type Fault struct {
 	Text   string // of the first row
 	rows   []span // all of them, in order
 	order  int    // of the table
-	key    string // what makes it the same mistake as another
 }
 
 // span is a run of rows, its first and its last.
@@ -38,7 +37,9 @@ func (f Fault) Error() string {
 	return at + ": " + f.Text
 }
 
-func (f Fault) many() bool { return len(f.rows) > 1 || len(f.rows) == 1 && f.rows[0].from < f.rows[0].to }
+func (f Fault) many() bool {
+	return len(f.rows) > 1 || len(f.rows) == 1 && f.rows[0].from < f.rows[0].to
+}
 
 // spelledRows are the rows in words: rows 4, 7 and 12 to 67.
 func (f Fault) spelledRows() string {
@@ -98,15 +99,23 @@ func (fs Faults) sort() {
 // mistake, whatever was typed.
 type complaint struct{ key, text string }
 
-// saying is a complaint about what was typed.
-func saying(typed, format string, args ...any) complaint {
-	return complaint{format, quote(typed) + " " + fmt.Sprintf(format, args...)}
+// mistake is a complaint about what was typed.
+func mistake(typed, format string, args ...any) complaint {
+	return complaint{format, saying(typed, format, args...)}
 }
+
+// told is a complaint in words alone.
+func told(text string) complaint { return complaint{text, text} }
 
 // about is a complaint about this entry alone: another entry is another mistake.
 func about(typed, format string, args ...any) complaint {
-	c := saying(typed, format, args...)
-	return complaint{c.text, c.text}
+	text := saying(typed, format, args...)
+	return complaint{text, text}
+}
+
+// saying is what is wrong with what was typed, in words.
+func saying(typed, format string, args ...any) string {
+	return quote(typed) + " " + fmt.Sprintf(format, args...)
 }
 
 // quote is what somebody typed, on one line and not too long of it.

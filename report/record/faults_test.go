@@ -13,8 +13,24 @@ const (
 // spoiled is a table with something wrong in it, and the complaint.
 type spoiled struct{ name, file, text, want string }
 
+// check reads the folder, and the workbook that says the same.
 func (c spoiled) check(t *testing.T) {
-	wants(t, faulty(t, folderOf(t, changed(map[string]string{c.file: c.text}))), c.want)
+	with := map[string]string{c.file: c.text}
+	wants(t, faulty(t, folderOf(t, changed(with))), c.want)
+	wants(t, unplaced(faulty(t, handWritten(t, with).save(t))), unplaced(c.want))
+}
+
+// unplaced are the complaints of an error without their places.
+func unplaced(text string) string {
+	var all []string
+	for _, line := range strings.Split(text, "\n") {
+		_, complaint, ok := strings.Cut(line, `": `)
+		if !ok {
+			_, complaint, _ = strings.Cut(line, ": ")
+		}
+		all = append(all, complaint)
+	}
+	return lines(all...)
 }
 
 func TestFaults(t *testing.T) {
@@ -81,7 +97,7 @@ func TestFaults(t *testing.T) {
 		},
 		{
 			"before 1990", "slab-rh.csv", holeHead + "A1,H1,,1.6,,1989-12-31 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Read at": "1989-12-31 08:00" is outside the years 1990 to 2199; check the year`,
+			`slab-rh.csv row 2 "Read at": "1989-12-31 08:00" is outside the years 1990 to 2199; is the year right? write 2025-12-31 08:00`,
 		},
 		{
 			"clocks gone forward", "air.csv", "Area,Read at,Temp (F),RH (%),Instrument\n,2026-03-08 02:30,70,40,T1\n",
@@ -113,11 +129,12 @@ func TestFaults(t *testing.T) {
 		},
 		{
 			"a climate", "climates.csv", "Climate,Period,Temp (C),RH (%)\nC1,winter,71.2,30\n",
-			`climates.csv row 2 "Temp (C)": "71.2" is outside -40 to 71.1; write the number in the unit of its column, or leave the cell blank`,
+			`climates.csv row 2 "Temp (C)": "71.2" is outside -40 to 71.1 C; is it in F? Then write the unit in the header, or leave the cell blank`,
 		},
 		{
 			"set aside", "wood.csv", woodHead + "A1,subfloor,B1,2026-03-03 08:00,pin,9,W1,yes\n",
-			`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
+			`wood.csv row 2 "Of": area "A1" is laid on a slab and has no subfloor; mend Of, or the area's Substrate` + "\n" +
+				`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
 		},
 		{
 			"lifted before set", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
@@ -136,7 +153,7 @@ func TestFaults(t *testing.T) {
 			`instruments.csv row 2 "Uncertainty": "-2" is below 0; write a number from 0 up, or leave the cell blank`,
 		},
 		{
-			"an event without a time", "events.csv", "Area,At,What\n,,wetted\n",
+			"an event without a time", "events.csv", "Area,At,What\n,,water\n",
 			`events.csv row 2 "At": is blank; fill it in, or clear the whole row`,
 		},
 		{

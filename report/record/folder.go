@@ -28,13 +28,14 @@ func openFolder(name, path string) (origin, error) {
 	sum := sha256.New()
 	for _, e := range entries {
 		if !regular(path, e) {
+			o.odd(e.Name())
 			continue
 		}
 		if err := o.addFile(e.Name(), path, sum); err != nil {
 			return origin{}, err
 		}
 	}
-	if len(o.tables) == 0 {
+	if len(o.tables) == 0 && !o.resembles() {
 		return origin{}, fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv", name)
 	}
 	o.sum = hex.EncodeToString(sum.Sum(nil))
@@ -55,6 +56,7 @@ func (o *origin) addFile(file, folder string, sum hash.Hash) error {
 	table := tableOfFile(file)
 	if table == "" {
 		o.notRead = append(o.notRead, file)
+		o.others = append(o.others, other{name: file, first: firstLine(filepath.Join(folder, file))})
 		return nil
 	}
 	if was := o.tables[table]; was != nil {
@@ -69,6 +71,33 @@ func (o *origin) addFile(file, folder string, sum hash.Hash) error {
 	src := o.source(table, file, "")
 	o.tables[table] = src
 	return src.readCSV(data)
+}
+
+// odd notes what is no regular file and has a table's name, or nearly.
+func (o *origin) odd(name string) {
+	if isCSV(name) && !strings.HasPrefix(name, ".") {
+		o.others = append(o.others, other{name: name, odd: true})
+	}
+}
+
+// firstLine are the names in the first line of a file that holds a table as
+// text, or nothing.
+func firstLine(path string) []string {
+	if !isText(path) {
+		return nil
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil
+	}
+	defer f.Close()
+	data := make([]byte, 4096)
+	n, _ := io.ReadFull(f, data)
+	data = bytes.TrimPrefix(data[:n], []byte(byteOrderMark))
+	r := csv.NewReader(bytes.NewReader(data))
+	r.Comma, r.FieldsPerRecord, r.LazyQuotes = separator(data), -1, true
+	fields, _ := r.Read()
+	return fields
 }
 
 // tableOfFile is the table a file name stands for, or empty.
@@ -123,6 +152,9 @@ func (s *source) line(header bool, number int, fields []string) error {
 			err = s.head(number, i, f)
 		} else {
 			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
+		}
+		if strings.ContainsAny(f, "\r\n") {
+			s.broken = append(s.broken, stray{number, i, f})
 		}
 		if err != nil {
 			return fmt.Errorf("%s: %w", s.file, err)

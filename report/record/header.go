@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report/evidence"
@@ -58,32 +59,64 @@ func split(header string) (name, unit string) {
 	return strings.TrimSpace(header[:open]), header[open+1 : len(header)-1]
 }
 
-// match finds the column that a header names, and the unit it carries. The
-// column is -1 where there is none; then, and where the unit is wrong, the
-// complaint says so.
-func match[T any](header string, columns []column[T]) (at int, unit evidence.Unit, complaint string) {
+// headerMatch is the column that a header names and the unit it carries. The
+// column is -1 where there is none; meant is the one that it may be misspelt
+// from, or -1. Where either is wrong the complaint says so.
+type headerMatch struct {
+	column, meant int
+	unit          evidence.Unit
+	complaint     string
+}
+
+// match finds the column that a header names.
+func match[T any](table, header string, columns []column[T]) headerMatch {
 	name, in := split(header)
-	at = -1
-	var namesakes, titles []string
+	m := headerMatch{column: -1, meant: -1}
+	var namesakes []string
 	for i, c := range columns {
-		titles = append(titles, c.titles()...)
 		if !evidence.Same(name, c.name) {
 			continue
 		}
 		if unit, ok := c.carries(in); ok {
-			return i, unit, ""
+			return headerMatch{i, i, unit, ""}
 		}
-		at, namesakes = i, append(namesakes, c.titles()...)
+		m.column, m.meant, namesakes = i, i, append(namesakes, c.titles()...)
 	}
 	switch {
-	case at < 0:
-		complaint = fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
+	case m.column < 0:
+		m.meant, m.complaint = unmatched(table, header, columns)
 	case in == "":
-		complaint = "carries no unit; write " + either(namesakes)
+		m.complaint = "carries no unit; write " + either(namesakes)
 	default:
-		complaint = "carries a unit that is not known here; write " + either(namesakes)
+		m.complaint = unitMeant(in, columns[m.column]) + "write " + either(namesakes)
 	}
-	return at, unit, complaint
+	return m
+}
+
+// unmatched is what is wrong with a header that names no column, and which it
+// may be meant for.
+func unmatched[T any](table, header string, columns []column[T]) (meant int, complaint string) {
+	name, _ := split(header)
+	if now := nowCalled(name, columnsNow(table)); now != "" {
+		meant = slices.IndexFunc(columns, func(c column[T]) bool { return evidence.Same(c.name, now) })
+		if meant >= 0 {
+			return meant, fmt.Sprintf("%s is now %s; write %s", quote(name), quote(now), either(columns[meant].titles()))
+		}
+	}
+	var names, titles []string
+	for _, c := range columns {
+		names, titles = append(names, c.name), append(titles, c.titles()...)
+	}
+	return slices.Index(names, evidence.NearMiss(name, names)),
+		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
+}
+
+// unitMeant says of a unit that is not known in a column which one it spells.
+func unitMeant[T any](in string, c column[T]) string {
+	if u, ok := c.carries(unitWord(in)); ok && len(c.units) > 0 {
+		return fmt.Sprintf("writes its unit %s; ", quote(bracket(u)))
+	}
+	return "carries a unit that is not known here; "
 }
 
 // carries is the unit that the text of a bracket stands for in this column.
@@ -94,4 +127,25 @@ func (c column[T]) carries(in string) (evidence.Unit, bool) {
 		}
 	}
 	return evidence.None, len(c.units) == 0 && in == ""
+}
+
+// headerBelow is the number of the row that holds the header where row 1 does
+// not, or 0.
+func headerBelow(s schema, src *source) int {
+	const enough = 2 // columns of the table, for a row to be a header
+	for i, row := range src.above {
+		named := 0
+		for _, text := range row.texts {
+			if s.names(text) {
+				named++
+			}
+		}
+		switch {
+		case i == 0 && row.number == 1 && named >= min(enough, len(row.texts)) && named > 0:
+			return 0
+		case named >= enough && row.number > 1:
+			return row.number
+		}
+	}
+	return 0
 }

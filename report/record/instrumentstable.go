@@ -21,8 +21,8 @@ func instrumentsTable() table[evidence.Instrument] {
 			kinds(func(m *meter) *[]string { return &m.Kinds }).always(),
 			text("Make and model", func(m *meter) *string { return &m.Model }),
 			text("Serial", func(m *meter) *string { return &m.Serial }),
-			date("Calibrated on", since90, func(m *meter) *evidence.Date { return &m.CalibratedOn }),
-			date("Due on", since90, func(m *meter) *evidence.Date { return &m.DueOn }),
+			date("Calibrated on", since90(), func(m *meter) *evidence.Date { return &m.CalibratedOn }),
+			date("Due on", since90(), func(m *meter) *evidence.Date { return &m.DueOn }),
 			text("Certificate", func(m *meter) *string { return &m.Certificate }),
 			number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
 			number("Uncertainty temp", fahrenheit(), notNegative, func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
@@ -38,7 +38,7 @@ func checksTable() table[report.InstrumentCheck] {
 		name: "Instrument checks",
 		columns: []column[check]{
 			instrument(func(c *check) *string { return &c.Instrument }).always(),
-			clock("Checked at", since90, func(c *check) *evidence.Time { return &c.CheckedAt }).must(),
+			clock("Checked at", since90(), func(c *check) *evidence.Time { return &c.CheckedAt }).must(),
 			text("Standard", func(c *check) *string { return &c.Standard }),
 			checked("Expected", func(c *check) *evidence.Reading { return &c.Expected }).must(),
 			checked("Read", func(c *check) *evidence.Reading { return &c.Read }).must(),
@@ -55,8 +55,8 @@ func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrumen
 	return column[evidence.Instrument]{name: "Kind", takes: takes, read: func(d *decoder, c *report.Cell, m *evidence.Instrument) {
 		for _, typed := range entries(words(c)) {
 			kind, complaint := oneOf(typed, instrumentKinds())
-			if complaint != "" {
-				d.fault("%s", complaint)
+			if complaint.text != "" {
+				d.complain(complaint)
 				continue
 			}
 			*field(m) = append(*field(m), kind)
@@ -73,7 +73,7 @@ func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading
 		meter, _ := d.job.Instruments.Find(words(&named))
 		rule := anything
 		if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
-			rule = fraction
+			rule = unbounded
 		}
 		*field(row) = d.number(c, rule)
 	}}

@@ -32,18 +32,19 @@ func jobTable() table[item] {
 
 // item reads a row of Job by the column that its name stands for.
 func (d *decoder) item(i *item, items []column[report.Job]) {
-	at, unit, complaint := match(i.name, items)
-	if complaint != "" {
-		d.faultAt("Item", "%s", saying(i.name, "%s", complaint))
+	m := match("Job", i.name, items)
+	if m.complaint != "" {
+		d.column = d.place["Item"]
+		d.complain(about(i.name, "%s", m.complaint))
 		return
 	}
-	if !d.items.add(items[at].title(), d.nth) {
-		d.faultAt("Item", "%s", saying(i.name, "is listed twice; keep one row of it"))
+	if !d.items.add(items[m.column].title(), d.nth) {
+		d.wrongAt("Item", i.name, "is listed twice; keep one row of it")
 		return
 	}
 	if i.entry != nil && i.entry.Kind != report.BlankCell {
-		d.column, d.unit = d.place["Entry"], unit
-		items[at].read(d, i.entry, &d.job)
+		d.column, d.unit = d.place["Entry"], m.unit
+		items[m.column].read(d, i.entry, &d.job)
 	}
 }
 
@@ -59,7 +60,7 @@ func jobItems() []column[report.Job] {
 		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything, func(j *job) *evidence.Reading { return &j.Elevation }),
 		{name: "Acceptance", takes: report.Takes{Words: acceptances()}, read: readAcceptance},
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
-		date("Acceptance agreed on", anyYear, func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
+		date("Acceptance agreed on", anyYear(), func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
 	}
 	settings := report.DefaultSettings()
 	for i, s := range settings.Items() {
@@ -74,7 +75,7 @@ func readZone(d *decoder, c *report.Cell, j *report.Job) {
 	at, err := time.LoadLocation(zone)
 	// Names of the machine's own, such as localtime, begin with a small letter.
 	if own := zone[0] < 'A' || zone[0] > 'Z'; err != nil || own || at == time.Local {
-		d.fault("%s", saying(zone, "is not a time zone; write its area and city, such as America/Chicago"))
+		d.wrong(zone, "is not a time zone; write its area and city, such as America/Chicago")
 		return
 	}
 	j.Zone, j.ZoneName = at, zone
@@ -84,8 +85,6 @@ func acceptances() []string { return []string{"simple", "guarded"} }
 
 func readAcceptance(d *decoder, c *report.Cell, j *report.Job) {
 	w, complaint := oneOf(words(c), acceptances())
-	if complaint != "" {
-		d.fault("%s", complaint)
-	}
+	d.complain(complaint)
 	j.Guarded = w == "guarded"
 }

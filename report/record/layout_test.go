@@ -36,8 +36,8 @@ func TestLayoutInBothSystems(t *testing.T) {
 		system System
 		want   string
 	}{
-		{"Slab RH", Imperial, "Area,Hole,X (ft),Y (ft),To exterior wall (ft),Thickness (in),Depth (in),Sealed at,Read at,RH (%),Temp (F),Instrument,Discarded,By,Note"},
-		{"Slab RH", Metric, "Area,Hole,X (m),Y (m),To exterior wall (m),Thickness (mm),Depth (mm),Sealed at,Read at,RH (%),Temp (C),Instrument,Discarded,By,Note"},
+		{"Slab RH", Imperial, "Area,Hole,X (ft),Y (ft),To exterior wall (ft),Wall,Thickness (in),Depth (in),Sealed at,Read at,RH (%),Temp (F),Instrument,Discarded,By,Note"},
+		{"Slab RH", Metric, "Area,Hole,X (m),Y (m),To exterior wall (m),Wall,Thickness (mm),Depth (mm),Sealed at,Read at,RH (%),Temp (C),Instrument,Discarded,By,Note"},
 		{"Slab MVER", Imperial, "Area,Dish,X (ft),Y (ft),Set at,Retrieved at,Start mass (g),End mass (g),Test area (ft2),Instrument,By,Note"},
 		{"Slab MVER", Metric, "Area,Dish,X (m),Y (m),Set at,Retrieved at,Start mass (g),End mass (g),Test area (cm2),Instrument,By,Note"},
 		{"Job", Metric, "Item,Entry"},
@@ -109,6 +109,11 @@ func exampleFiles(t *testing.T, s System) map[string]string {
 				entries = append(entries, field.Example)
 			}
 			rows = append(rows, entries)
+		}
+		if f.Name == "Instruments" { // the meters that the other examples name
+			for id, kind := range map[string]string{"BL1": "balance", "PH1": "pH", "CM1": "CM", "AL1": "air", "IR1": "surface", "PM1": "pin"} {
+				rows = append(rows, []string{id, kind})
+			}
 		}
 		if f.Name == "Products" { // the adhesive and the membrane that the area's example names
 			rows = append(rows, []string{"GLUE", "adhesive"}, []string{"SHEET", "membrane"})

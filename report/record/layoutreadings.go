@@ -51,6 +51,7 @@ func holeNotes() map[string]note {
 
 func dishNotes() map[string]note {
 	return map[string]note{
+		"Instrument":   {says: "the balance, as listed in Instruments", example: "BL1"},
 		"Dish":         {says: "your name for the dish", example: "D1"},
 		"Set at":       {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
 		"Retrieved at": {says: "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)", example: "2026-03-02 04:00"},
@@ -73,14 +74,16 @@ func otherNotes() map[string]note {
 
 func airNotes() map[string]note {
 	return map[string]note{
-		"Area": {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
-		"Temp": {says: "temperature of the air", example: "70.9", metric: "21.6"},
-		"RH":   {says: "humidity of the air", example: "40.1"},
+		"Area":       {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+		"Instrument": {says: "the air instrument, as listed in Instruments", example: "AL1"},
+		"Temp":       {says: "temperature of the air", example: "70.9", metric: "21.6"},
+		"RH":         {says: "humidity of the air", example: "40.1"},
 	}
 }
 
 func woodNotes() map[string]note {
 	return map[string]note{
+		"Instrument":     {says: "the meter or oven, as listed in Instruments", example: "PM1"},
 		"Of":             {says: "what was read", example: "flooring"},
 		"Piece":          {says: "your name for the board or spot", example: "B1"},
 		"Lot":            {says: "the delivery that a board came with", example: "L1"},

@@ -12,14 +12,15 @@ import (
 // number reads the number of a cell, in the unit of its column.
 func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
 	percent := c.Kind == percentCell
-	written, complaint := d.written(c)
-	if complaint != "" {
-		d.fault("%s", complaint)
+	typed := strings.TrimSpace(c.Text)
+	written, wrong := d.written(c)
+	if wrong.text != "" {
+		d.complain(wrong)
 		return evidence.Reading{}
 	}
 	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit, Place: d.cell()}
-	if complaint := outside(rule(r.Unit), r.Value, percent); complaint != "" {
-		d.fault("%s", saying(strings.TrimSpace(c.Text), "%s", complaint))
+	if wrong := outside(rule(r.Unit), r, typed, percent); wrong.text != "" {
+		d.complain(wrong)
 		return evidence.Reading{}
 	}
 	c.Kind, c.Text, c.Places = report.NumberCell, written, places(written)
@@ -27,22 +28,33 @@ func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
 }
 
 // written is the plain decimal that a cell holds.
-func (d *decoder) written(c *report.Cell) (string, string) {
-	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
-		return "", saying(c.Text, "is a date, not a number; write the number, and format the cell as one")
+func (d *decoder) written(c *report.Cell) (string, complaint) {
+	inches := d.unit == evidence.Inch || d.unit == evidence.Foot
+	switch clock := c.Kind == report.DayCell || c.Kind == report.TimeCell; {
+	case clock && inches:
+		return "", mistake(c.Text, "is a date, as a spreadsheet makes one of a fraction; write the fraction with its whole number, such as 0 5/8, or as 0.625")
+	case clock:
+		return "", mistake(c.Text, "is a date, not a number; write the number, and format the cell as one")
 	}
-	text := padded(strings.TrimSpace(c.Text), c.Places)
+	typed := strings.TrimSpace(c.Text)
+	text := padded(typed, c.Places)
 	if d.src.comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
 		text = strings.Replace(text, ",", ".", 1)
 	}
 	const longest = 40
 	switch {
-	case !plain(text):
-		return "", saying(strings.TrimSpace(c.Text), "is not a plain number; write %s", plainer(text))
-	case len(text) > longest:
-		return "", saying(text, "has more digits than any reading; write the number as read")
+	case plain(text):
+	case inches && fraction(typed) != "":
+		return fraction(typed), complaint{}
+	case inches:
+		return "", mistake(typed, "is not a plain number or a fraction; write %s", fractional(typed))
+	default:
+		return "", mistake(typed, "is not a plain number; write %s", plainer(text))
 	}
-	return text, ""
+	if len(text) > longest {
+		return "", mistake(text, "has more digits than any reading; write the number as read")
+	}
+	return text, complaint{}
 }
 
 func places(written string) int {

@@ -103,15 +103,15 @@ func TestRules(t *testing.T) {
 		{aboveZero, "0.1", evidence.Inch, true},
 		{notNegative, "0", evidence.Inch, true},
 		{notNegative, "-0.1", evidence.Inch, false},
-		{fraction, "0.75", evidence.None, false},
-		{fraction, "75", evidence.None, true},
+		{unbounded, "0.75", evidence.None, false},
+		{unbounded, "75", evidence.None, true},
 	} {
-		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit).Value, false)
+		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit), c.written, false).text
 		if (complaint == "") != c.ok {
 			t.Errorf("%s %s: %q", c.written, c.unit, complaint)
 		}
 	}
-	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH).Value, true); complaint != "" {
+	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH), "0.5", true).text; complaint != "" {
 		t.Errorf("a percentage: %q", complaint)
 	}
 }

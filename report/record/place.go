@@ -1,6 +1,10 @@
 package record
 
-import "strconv"
+import (
+	"strconv"
+
+	"firstboard/report/evidence"
+)
 
 // Place is a row or a cell of the record. Rows and columns count from 1; a
 // CSV row is a line of the file. Column is 0 where the whole row is meant.
@@ -17,12 +21,16 @@ type Place struct {
 func (p Place) String() string {
 	number := strconv.Itoa(p.Number)
 	switch {
+	case p.Number == 0 && p.Sheet == "":
+		return p.File
+	case p.Number == 0:
+		return p.Sheet
 	case p.Sheet == "":
 		return p.File + " row " + number
 	case p.Column > 0:
-		return p.Sheet + "!" + columnLetters(p.Column) + number
+		return evidence.Tidy(p.Sheet) + "!" + columnLetters(p.Column) + number
 	}
-	return p.Sheet + " row " + number
+	return evidence.Tidy(p.Sheet) + " row " + number
 }
 
 // columnLetters are a column's letters in a spreadsheet: 28 is AB.

@@ -51,7 +51,7 @@ func moreProduct(d *decoder, p *report.Product) {
 // ordered faults a minimum that lies above its maximum.
 func (d *decoder) ordered(column string, least, most evidence.Reading) {
 	if least.Shown() && most.Shown() && least.Exact().Cmp(most.In(least.Unit)) > 0 {
-		d.faultAt(column, "%s", saying(least.Written, "is above its maximum, %s; write the lower of the two here", most))
+		d.wrongAt(column, least.Written, "is above its maximum, %s; write the lower of the two here", most)
 	}
 }
 

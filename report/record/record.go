@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -47,12 +48,14 @@ func (o origin) decoded() (rec Record, err error) {
 // decode is what the tables hold, as they stand and as a job.
 func (o *origin) decode() ([]report.Table, report.Job, error) {
 	d := newDecoder()
+	d.hidden(o.others)
 	for order, s := range schemas() {
 		if src := o.tables[s.title()]; src != nil {
 			d.read(order, s, src)
 		}
 	}
-	if o.tables["Areas"].blank() {
+	d.lookAlikes(o.others)
+	if o.tables["Areas"].blank() && !d.areas.unread {
 		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", o.name, ErrNoArea, o.emptyToo())
 	}
 	job, err := d.finish()
@@ -74,8 +77,17 @@ func (o *origin) known() []report.Table {
 type origin struct {
 	name, sum string
 	notRead   []string
+	others    []other
 	tables    map[string]*source
 	left      *room
+}
+
+// resembles says whether anything looks like a table of a record.
+func (o *origin) resembles() bool {
+	return slices.ContainsFunc(o.others, func(x other) bool {
+		table, _ := resembled(x)
+		return table != ""
+	})
 }
 
 // emptyToo says which tables that an area leans on are empty forms.

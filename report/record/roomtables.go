@@ -16,7 +16,7 @@ func otherTable() table[slab.Other] {
 			area(func(t *test) *string { return &t.Area }).always(),
 			name("Test", func(t *test) *string { return &t.Test }).always(),
 			name("Spot", func(t *test) *string { return &t.Spot }),
-			clock("Read at", since90, func(t *test) *evidence.Time { return &t.ReadAt }).must(),
+			clock("Read at", measured(), func(t *test) *evidence.Time { return &t.ReadAt }).must(),
 			number("Result", unitless(), anything, func(t *test) *evidence.Reading { return &t.Result }).must(),
 			number("At least", unitless(), anything, func(t *test) *evidence.Reading { return &t.AtLeast }),
 			number("At most", unitless(), anything, func(t *test) *evidence.Reading { return &t.AtMost }),
@@ -40,10 +40,10 @@ func airTable() table[acclimate.Air] {
 		name: "Air",
 		columns: []column[air]{
 			area(func(a *air) *string { return &a.Area }),
-			clock("Read at", since90, func(a *air) *evidence.Time { return &a.ReadAt }).must(),
+			clock("Read at", measured(), func(a *air) *evidence.Time { return &a.ReadAt }).must(),
 			number("Temp", fahrenheit(), temperature(), func(a *air) *evidence.Reading { return &a.Temp }).must(),
 			number("RH", in(evidence.RH), humidity(), func(a *air) *evidence.Reading { return &a.RH }).must(),
-			instrument(func(a *air) *string { return &a.Instrument }).must(),
+			instrument(func(a *air) *string { return &a.Instrument }, evidence.AirMeter).must(),
 			text("By", func(a *air) *string { return &a.By }),
 			text("Note", func(a *air) *string { return &a.Note }),
 		},
@@ -59,9 +59,9 @@ func surfaceTable() table[acclimate.Surface] {
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
-			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			clock("Read at", measured(), func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
 			number("Temp", fahrenheit(), temperature(), func(s *spot) *evidence.Reading { return &s.Temp }).must(),
-			instrument(func(s *spot) *string { return &s.Instrument }),
+			instrument(func(s *spot) *string { return &s.Instrument }, evidence.Surface, evidence.AirMeter, evidence.AnyMeter),
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
@@ -83,7 +83,7 @@ func woodTable() table[wood.Row] {
 			name("Lot", func(w *row) *string { return &w.Lot }),
 			number("X", feet(), anything, func(w *row) *evidence.Reading { return &w.X }),
 			number("Y", feet(), anything, func(w *row) *evidence.Reading { return &w.Y }),
-			clock("Read at", since90, func(w *row) *evidence.Time { return &w.ReadAt }).must(),
+			clock("Read at", measured(), func(w *row) *evidence.Time { return &w.ReadAt }).must(),
 			word("Method", []string{wood.Pin, wood.Pinless, wood.OvenDry}, func(w *row) *string { return &w.Method }).must(),
 			number("Depth", inches(), notNegative, func(w *row) *evidence.Reading { return &w.Depth }),
 			number("Reading", in(evidence.MC), moisture(), func(w *row) *evidence.Reading { return &w.Reading }).must(),
@@ -100,9 +100,29 @@ func woodTable() table[wood.Row] {
 }
 
 func moreWood(d *decoder, w *wood.Row) {
+	if kind := meterFor(w.Method); kind != "" && w.Instrument != "" {
+		d.column = d.place["Instrument"]
+		d.taker(w.Instrument, []string{kind})
+	}
+	if at, ok := d.areas.find(w.Area); ok && d.job.Areas[at].Substrate == "slab" && (w.Of == wood.OfSubfloor || w.Of == wood.OfJoist) {
+		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate", quote(d.job.Areas[at].ID), w.Of)
+	}
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {
 		d.faultAt("Set aside", "only boards of flooring are set aside, and this row is of a %s; clear the cell", w.Of)
 	}
+}
+
+// meterFor is the kind of instrument that a method takes.
+func meterFor(method string) string {
+	switch method {
+	case wood.Pin:
+		return evidence.PinMeter
+	case wood.Pinless:
+		return evidence.Pinless
+	case wood.OvenDry:
+		return evidence.OvenMeter
+	}
+	return ""
 }
 
 func scanTable() table[slab.Scan] {
@@ -114,7 +134,7 @@ func scanTable() table[slab.Scan] {
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
 			number("X", feet(), anything, func(s *spot) *evidence.Reading { return &s.X }),
 			number("Y", feet(), anything, func(s *spot) *evidence.Reading { return &s.Y }),
-			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			clock("Read at", measured(), func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
 			number("Reading", unitless(), anything, func(s *spot) *evidence.Reading { return &s.Reading }).must(),
 			text("Over", func(s *spot) *string { return &s.Over }),
 			instrument(func(s *spot) *string { return &s.Instrument }),

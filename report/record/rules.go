@@ -1,8 +1,6 @@
 package record
 
 import (
-	"fmt"
-
 	"github.com/shopspring/decimal"
 
 	"firstboard/report"
@@ -25,8 +23,8 @@ func oneOrTwo(evidence.Unit) report.Span {
 	return report.Span{Least: bound64(1), Most: bound64(2), Whole: true}
 }
 
-// fraction is the rule of a percentage without bounds.
-func fraction(evidence.Unit) report.Span { return report.Span{Percent: true} }
+// unbounded is the rule of a percentage without bounds.
+func unbounded(evidence.Unit) report.Span { return report.Span{Percent: true} }
 
 // within is the rule of a number that lies between two bounds.
 func within(low, high int64) rule {
@@ -58,22 +56,25 @@ func bound64(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decima
 
 // outside says what is wrong with a number and what to write instead, or
 // nothing. A percentage is a number that its source shows with a percent sign.
-func outside(s report.Span, x decimal.Decimal, percent bool) string {
+func outside(s report.Span, r evidence.Reading, typed string, percent bool) complaint {
+	x := r.Value
 	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
 	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)
 	switch {
 	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
-		return fmt.Sprintf("looks like a fraction of one; write %s", x.Shift(2))
+		return mistake(typed, "looks like a fraction of one; write %s", x.Shift(2))
 	case s.Whole && s.Most.Valid && (low || high || !x.IsInteger()):
-		return fmt.Sprintf("is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
+		return mistake(typed, "is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
 	case s.Whole && (low || !x.IsInteger()):
-		return "is not a count; write a whole number: 0, 1, 2 and so on"
+		return mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
+	case high && r.Unit == evidence.Celsius:
+		return mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case s.Most.Valid && (low || high):
-		return fmt.Sprintf("is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+		return mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case low && s.Above:
-		return "is not above 0; write a number above 0, or leave the cell blank"
+		return mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
 	case low:
-		return "is below 0; write a number from 0 up, or leave the cell blank"
+		return mistake(typed, "is below 0; write a number from 0 up, or leave the cell blank")
 	}
-	return ""
+	return complaint{}
 }

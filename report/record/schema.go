@@ -1,6 +1,8 @@
 package record
 
 import (
+	"slices"
+
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
@@ -10,6 +12,7 @@ type schema interface {
 	title() string
 	heads() []column[any]
 	read(d *decoder, src *source)
+	names(header string) bool // one of its columns, by its old name or its new one
 	form(s System) report.Form
 }
 
@@ -112,6 +115,13 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 	}
 }
 
+// names says whether a header names a column of the table, with any unit.
+func (t table[T]) names(header string) bool {
+	name, _ := split(header)
+	now := nowCalled(name, columnsNow(t.name))
+	return slices.ContainsFunc(t.columns, func(c column[T]) bool { return evidence.Same(name, c.name) || now == c.name })
+}
+
 // header binds the columns that the header names and finds what is wrong
 // with it.
 func (t table[T]) header(d *decoder, src *source) []bound[T] {
@@ -121,22 +131,25 @@ func (t table[T]) header(d *decoder, src *source) []bound[T] {
 		if d.column = i; header == "" {
 			continue
 		}
-		at, unit, complaint := match(header, t.columns)
+		m := match(t.name, header, t.columns)
 		switch {
-		case complaint == "" && first[at] > 0:
-			d.fault("is given twice, first as %q; keep one of the two", src.Header[first[at]-1])
+		case m.complaint == "" && first[m.column] > 0:
+			d.fault("is given twice, first as %q; keep one of the two", src.Header[first[m.column]-1])
 			continue
-		case complaint != "":
-			d.fault("%s", complaint)
+		case m.complaint != "":
+			d.complain(told(m.complaint))
 		default:
-			columns = append(columns, bound[T]{t.columns[at], i, unit})
-			d.place[t.columns[at].name] = i
+			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit})
+			d.place[t.columns[m.column].name] = i
 		}
-		if at >= 0 && first[at] == 0 {
-			first[at] = i + 1
+		if m.meant >= 0 && first[m.meant] == 0 {
+			first[m.meant] = i + 1
 		}
 	}
 	t.missing(d, src, first)
+	if _, ok := d.place[t.columns[0].name]; !ok {
+		d.unknown(t.name)
+	}
 	return columns
 }
 
@@ -148,7 +161,7 @@ func (t table[T]) missing(d *decoder, src *source, first []int) {
 	for i, c := range t.columns {
 		if c.star && first[i] == 0 {
 			d.column = len(src.Header) + i
-			d.faultIn(c.title(), "is missing; add a column "+either(c.titles()))
+			d.faultIn(c.title(), told("is missing; add a column "+either(c.titles())))
 		}
 	}
 }

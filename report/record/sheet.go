@@ -17,6 +17,7 @@ type reader struct {
 	d           *xml.Decoder
 	src         *source
 	row, column int
+	filled      bool // the cells were read
 }
 
 // read fills a table from the part that holds its sheet.
@@ -27,7 +28,13 @@ func (w *workbook) read(src *source, part string) error {
 		if root.Name.Local != "worksheet" {
 			return fmt.Errorf("it holds a %s, not a worksheet", root.Name.Local)
 		}
-		return children(d, r.data)
+		if err := children(d, r.data); err != nil {
+			return err
+		}
+		if !r.filled {
+			return errors.New("it lacks its sheetData")
+		}
+		return nil
 	})
 	if big := tooBig(""); errors.As(err, &big) {
 		return fmt.Errorf("%s %q: %w", w.name, src.sheet, big)
@@ -38,14 +45,57 @@ func (w *workbook) read(src *source, part string) error {
 	return nil
 }
 
+// firstRow are the texts of a sheet's first row, as far as it can be read.
+func (w *workbook) firstRow(part string) []string {
+	if part == "" {
+		return nil
+	}
+	src := &source{left: &room{1, widest}}
+	r := &reader{workbook: w, src: src}
+	_ = w.walk(part, func(d *xml.Decoder, _ xml.StartElement) error {
+		r.d = d
+		return children(d, r.data)
+	})
+	if src.top != 1 {
+		return nil
+	}
+	return src.Header
+}
+
 func (r *reader) data(e xml.StartElement) error {
 	switch e.Name.Local {
+	case "row":
+		return errors.New("it has a row outside its sheetData")
 	case "sheetData":
+		if r.filled {
+			return errors.New("it has sheetData twice")
+		}
+		r.filled = true
 		return children(r.d, r.line)
 	case "mergeCells":
 		return r.merged()
 	}
-	return r.d.Skip()
+	return r.outside(e.Name.Space)
+}
+
+// outside passes over the element just begun, in which no row of the sheet's
+// own name space may stand.
+func (r *reader) outside(space string) error {
+	for depth := 1; depth > 0; {
+		t, err := r.d.Token()
+		if err != nil {
+			return cut(err)
+		}
+		switch t := t.(type) {
+		case xml.StartElement:
+			if depth++; t.Name.Local == "row" && t.Name.Space == space {
+				return errors.New("it has a row outside its sheetData")
+			}
+		case xml.EndElement:
+			depth--
+		}
+	}
+	return nil
 }
 
 // line reads a row.

@@ -15,7 +15,7 @@ func eventsTable() table[report.Event] {
 		name: "Events",
 		columns: []column[event]{
 			area(func(e *event) *string { return &e.Area }),
-			clock("At", anyYear, func(e *event) *evidence.Time { return &e.At }).always(),
+			clock("At", anyYear(), func(e *event) *evidence.Time { return &e.At }).always(),
 			word("What", whats, func(e *event) *string { return &e.What }).always(),
 			text("Remarks", func(e *event) *string { return &e.Remarks }),
 		},
@@ -31,7 +31,7 @@ func photosTable() table[report.Photo] {
 		columns: []column[photo]{
 			area(func(p *photo) *string { return &p.Area }),
 			text("File", func(p *photo) *string { return &p.File }).must(),
-			clock("Taken at", anyYear, func(p *photo) *evidence.Time { return &p.TakenAt }),
+			clock("Taken at", anyYear(), func(p *photo) *evidence.Time { return &p.TakenAt }),
 			text("Of", func(p *photo) *string { return &p.Of }),
 		},
 		rows:  func(j *report.Job) *[]photo { return &j.Photos },
@@ -51,7 +51,7 @@ func signOffTable() table[report.SignOff] {
 			area(func(s *signature) *string { return &s.Area }).always(),
 			word("Role", roles, func(s *signature) *string { return &s.Role }).always(),
 			text("Name", func(s *signature) *string { return &s.Name }).must(),
-			clock("At", anyYear, func(s *signature) *evidence.Time { return &s.At }).must(),
+			clock("At", anyYear(), func(s *signature) *evidence.Time { return &s.At }).must(),
 			word("Decision", []string{"accept", "refuse", "waive"}, func(s *signature) *string { return &s.Decision }).always(),
 			{name: "Waives", read: readWaives},
 			text("Document", func(s *signature) *string { return &s.Document }),
@@ -67,7 +67,7 @@ func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
 	for _, typed := range strings.FieldsFunc(words(c), apart) {
 		id := strings.ToLower(typed)
 		if !slices.Contains(report.Order(), id) {
-			d.fault("%s", saying(typed, "is not the id of a check; the nearest is %s", evidence.Nearest(typed, report.Order())))
+			d.wrong(typed, "is not the id of a check; the nearest is %s", evidence.Nearest(typed, report.Order()))
 			continue
 		}
 		s.Waives = append(s.Waives, id)

@@ -1,6 +1,8 @@
 package record
 
 import (
+	"fmt"
+
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
@@ -22,8 +24,8 @@ func slabRHTable() table[slab.Hole] {
 			identifiers("Wall", func(h *hole) *[]string { return &h.Walls }),
 			number("Thickness", inches(), aboveZero, func(h *hole) *evidence.Reading { return &h.Thickness }),
 			number("Depth", inches(), notNegative, func(h *hole) *evidence.Reading { return &h.Depth }).must(),
-			clock("Sealed at", since90, func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
-			clock("Read at", since90, func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
+			clock("Sealed at", measured(), func(h *hole) *evidence.Time { return &h.SealedAt }).must(),
+			clock("Read at", measured(), func(h *hole) *evidence.Time { return &h.ReadAt }).must(),
 			number("RH", in(evidence.RH), humidity(), func(h *hole) *evidence.Reading { return &h.RH }).must(),
 			number("Temp", fahrenheit(), temperature(), func(h *hole) *evidence.Reading { return &h.Temp }),
 			instrument(func(h *hole) *string { return &h.Instrument }).must(),
@@ -36,6 +38,7 @@ func slabRHTable() table[slab.Hole] {
 
 func moreHole(d *decoder, h *slab.Hole) {
 	d.inTurn("Read at", h.SealedAt, h.ReadAt, "it was sealed")
+	d.afterPlacing("Read at", h.Area, h.ReadAt)
 	thickness := h.Thickness
 	if !thickness.Shown() {
 		thickness = d.thicknessOf(h.Area)
@@ -47,15 +50,36 @@ func moreHole(d *decoder, h *slab.Hole) {
 // their clocks are read.
 func (d *decoder) inTurn(column string, first, then evidence.Time, was string) {
 	if first.Shown() && then.Shown() && then.Last.Before(first.First) {
-		d.faultAt(column, "%s", saying(then.Written, "is before %s, %s; mend one of the two times", was, first.Written))
+		d.wrongAt(column, then.Written, "is before %s, %s; mend one of the two times", was, first.Written)
+	}
+}
+
+// afterPlacing faults a reading of a slab on a day before it was placed.
+func (d *decoder) afterPlacing(column, area string, read evidence.Time) {
+	at, ok := d.areas.find(area)
+	if !ok || !read.Shown() {
+		return
+	}
+	if placed := d.job.Areas[at].PlacedOn; placed.Shown() && read.Day() < placed.Day {
+		d.wrongAt(column, read.Written, "is before the slab was placed, %s (Areas, Placed on); mend one of the two", placed.Written)
 	}
 }
 
 // inside faults a depth beyond the thickness.
 func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
-	if depth.Shown() && thickness.Shown() && depth.Exact().Cmp(thickness.In(depth.Unit)) > 0 {
-		d.faultAt(column, "%s", saying(depth.Written, "is deeper than the slab, which is %s thick; mend the depth or the thickness", thickness))
+	if !depth.Shown() || !thickness.Shown() || depth.Exact().Cmp(thickness.In(depth.Unit)) <= 0 {
+		return
 	}
+	const twice, tenth = 2, 10 // of the thickness: a slip of the pen lies closer, and no hole is shallower
+	meant, far := "", depth.Exact().Cmp(thickness.In(depth.Unit).Mul(evidence.Whole(twice))) > 0
+	for _, u := range []evidence.Unit{evidence.Millimeter, evidence.Centimeter, evidence.Inch} {
+		x := evidence.Convert(depth.Exact(), u, thickness.Unit)
+		if far && u != depth.Unit && x.Cmp(thickness.Exact()) <= 0 && x.Mul(evidence.Whole(tenth)).Cmp(thickness.Exact()) >= 0 {
+			meant = fmt.Sprintf("are these %s? Then name the column %s; else ", u, spelled(column, u))
+			break
+		}
+	}
+	d.wrongAt(column, depth.Written, "is deeper than the slab, which is %s thick; %smend the depth or the thickness", thickness, meant)
 }
 
 func (d *decoder) thicknessOf(area string) evidence.Reading {
@@ -65,7 +89,7 @@ func (d *decoder) thicknessOf(area string) evidence.Reading {
 	return evidence.Reading{}
 }
 
-func emissionTable() table[slab.Dish] {
+func mverTable() table[slab.Dish] {
 	type dish = slab.Dish
 	return table[dish]{
 		name: "Slab MVER",
@@ -74,12 +98,12 @@ func emissionTable() table[slab.Dish] {
 			name("Dish", func(s *dish) *string { return &s.Dish }).always(),
 			number("X", feet(), anything, func(s *dish) *evidence.Reading { return &s.X }),
 			number("Y", feet(), anything, func(s *dish) *evidence.Reading { return &s.Y }),
-			clock("Set at", since90, func(s *dish) *evidence.Time { return &s.SetAt }).must(),
-			clock("Retrieved at", since90, func(s *dish) *evidence.Time { return &s.RetrievedAt }).must(),
+			clock("Set at", measured(), func(s *dish) *evidence.Time { return &s.SetAt }).must(),
+			clock("Retrieved at", measured(), func(s *dish) *evidence.Time { return &s.RetrievedAt }).must(),
 			number("Start mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.Start }).must(),
 			number("End mass", in(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.End }).must(),
 			number("Test area", patches(), aboveZero, func(s *dish) *evidence.Reading { return &s.TestArea }).must(),
-			instrument(func(s *dish) *string { return &s.Instrument }),
+			instrument(func(s *dish) *string { return &s.Instrument }, evidence.Balance),
 			text("By", func(s *dish) *string { return &s.By }),
 			text("Note", func(s *dish) *string { return &s.Note }),
 		},
@@ -87,6 +111,7 @@ func emissionTable() table[slab.Dish] {
 		place: func(s *dish) *evidence.Place { return &s.Place },
 		more: func(d *decoder, s *dish) {
 			d.inTurn("Retrieved at", s.SetAt, s.RetrievedAt, "it was set")
+			d.afterPlacing("Retrieved at", s.Area, s.RetrievedAt)
 		},
 	}
 }
@@ -98,14 +123,17 @@ func slabPHTable() table[slab.PH] {
 		columns: []column[spot]{
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
-			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			clock("Read at", measured(), func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
 			number("pH", in(evidence.PH), acidity(), func(s *spot) *evidence.Reading { return &s.PH }).must(),
-			instrument(func(s *spot) *string { return &s.Instrument }).must(),
+			instrument(func(s *spot) *string { return &s.Instrument }, evidence.PHMeter),
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
 		rows:  func(j *report.Job) *[]spot { return &j.PHs },
 		place: func(s *spot) *evidence.Place { return &s.Place },
+		more: func(d *decoder, s *spot) {
+			d.afterPlacing("Read at", s.Area, s.ReadAt)
+		},
 	}
 }
 
@@ -117,9 +145,9 @@ func slabCMTable() table[slab.Carbide] {
 			area(func(s *spot) *string { return &s.Area }).always(),
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
 			number("Depth", inches(), notNegative, func(s *spot) *evidence.Reading { return &s.Depth }),
-			clock("Read at", since90, func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
+			clock("Read at", measured(), func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
 			number("CM", in(evidence.CM), within(0, 200), func(s *spot) *evidence.Reading { return &s.CM }).must(),
-			instrument(func(s *spot) *string { return &s.Instrument }).must(),
+			instrument(func(s *spot) *string { return &s.Instrument }, evidence.CMMeter),
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
@@ -127,6 +155,7 @@ func slabCMTable() table[slab.Carbide] {
 		place: func(s *spot) *evidence.Place { return &s.Place },
 		more: func(d *decoder, s *spot) {
 			d.inside("Depth", s.Depth, d.thicknessOf(s.Area))
+			d.afterPlacing("Read at", s.Area, s.ReadAt)
 		},
 	}
 }

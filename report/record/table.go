@@ -16,6 +16,9 @@ type source struct {
 	top    int           // the number of the header's row
 	comma  bool          // numbers may be typed with a decimal comma
 	strays []stray       // the first value beyond the header in each row
+	merged []block       // of a workbook
+	broken []stray       // entries with a line break, of a CSV file
+	above  []sample      // the first rows, the header's with them
 	spare  []report.Cell // for the rows to come
 	left   *room         // of the record that the table is of
 }
@@ -32,7 +35,6 @@ const (
 	truthCell                                 // TRUE or FALSE
 	errorCell                                 // an error value
 	noResultCell                              // a formula without a stored result
-	coveredCell                               // anything under a merged cell
 )
 
 // What may be read at most: rows as a sheet has them, columns that no table
@@ -61,11 +63,38 @@ type tooBig string
 
 func (e tooBig) Error() string { return string(e) }
 
+// sample is one of the first rows as it stands.
+type sample struct {
+	number int
+	texts  []string
+}
+
+// samples is how many of the first rows are searched for a header.
+const samples = 30
+
+// note keeps what stands in one of the first rows.
+func (s *source) note(row, column int, text string) {
+	n := len(s.above)
+	switch {
+	case column >= widest || n == samples && s.above[n-1].number != row:
+		return
+	case n == 0 || s.above[n-1].number != row:
+		s.above = append(s.above, sample{number: row})
+		n++
+	}
+	last := &s.above[n-1]
+	for len(last.texts) <= column {
+		last.texts = append(last.texts, "")
+	}
+	last.texts[column] = text
+}
+
 // put stores a cell of a data row; column counts from 0. Rows come in order.
 func (s *source) put(row, column int, c report.Cell) error {
 	if c.Kind == report.TextCell && strings.TrimSpace(c.Text) == "" {
 		return nil
 	}
+	s.note(row, column, c.Text)
 	if column >= len(s.Header) || s.Header[column] == "" {
 		if n := len(s.strays); n == 0 || s.strays[n-1].row != row {
 			s.strays = append(s.strays, stray{row, column, c.Text})
@@ -105,6 +134,7 @@ func (s *source) head(row, column int, text string) error {
 	if column >= widest {
 		return tooBig("has a header beyond column 256; keep the table's own columns")
 	}
+	s.note(row, column, text)
 	for len(s.Header) <= column {
 		s.Header = append(s.Header, "")
 	}

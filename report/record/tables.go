@@ -6,7 +6,7 @@ import "firstboard/report/evidence"
 func schemas() []schema {
 	return []schema{
 		jobTable(), areasTable(), productsTable(), climatesTable(), instrumentsTable(), checksTable(),
-		slabRHTable(), emissionTable(), slabPHTable(), slabCMTable(), otherTable(),
+		slabRHTable(), mverTable(), slabPHTable(), slabCMTable(), otherTable(),
 		airTable(), surfaceTable(), woodTable(), scanTable(),
 		eventsTable(), photosTable(), signOffTable(),
 	}

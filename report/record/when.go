@@ -1,6 +1,7 @@
 package record
 
 import (
+	"fmt"
 	"strings"
 	"time"
 
@@ -8,18 +9,24 @@ import (
 	"firstboard/report/evidence"
 )
 
-// earliest is the first year that a column of dates or times allows.
-type earliest int
+// era is the time that a column of dates or times allows.
+type era struct {
+	since     int  // the first year, 0 for any
+	toInstall bool // nothing is read a year after the last Install on
+}
 
-const (
-	anyYear  earliest = 0
-	since90  earliest = 1990 // readings and calibrations
-	lastYear          = 2199
-)
+func anyYear() era { return era{} }
+
+// since90 is for calibrations and checks of instruments, measured for readings.
+func since90() era  { return era{since: 1990} }
+func measured() era { return era{since: 1990, toInstall: true} }
+
+// lastYear is the last one that any column allows.
+const lastYear = 2199
 
 // of is what a column of dates or times takes.
-func (e earliest) of(kind report.FieldKind) report.Takes {
-	return report.Takes{Kind: kind, Since: int(e), Until: lastYear}
+func (e era) of(kind report.FieldKind) report.Takes {
+	return report.Takes{Kind: kind, Since: e.since, Until: lastYear}
 }
 
 const (
@@ -59,17 +66,17 @@ func isDay(c *report.Cell) bool {
 }
 
 // date reads the calendar day of a cell.
-func (d *decoder) date(c *report.Cell, from earliest) evidence.Date {
+func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 	text := strings.TrimSpace(c.Text)
 	t, ok := parseClock(text)
 	midnight := c.Kind == report.TimeCell && t.Equal(t.Truncate(24*time.Hour))
 	switch {
 	case d.numeric(c):
-		d.fault("%s", saying(text, "is a number, not a date; %s", writeDay))
+		d.wrong(text, "is a number, not a date; %s", writeDay)
 	case !ok:
-		d.fault("%s", saying(text, "is not a date; %s", writeDay))
+		d.wrong(text, "is not a date; %s", writeDay)
 	case len(text) != len(time.DateOnly) && !midnight:
-		d.fault("%s", saying(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly)))
+		d.wrong(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly))
 	case d.inYears(text, t, from):
 		written := t.Format(time.DateOnly)
 		c.Kind, c.Text, c.Clock = report.DayCell, written, t
@@ -79,16 +86,16 @@ func (d *decoder) date(c *report.Cell, from earliest) evidence.Date {
 }
 
 // time reads the day and time of a cell.
-func (d *decoder) time(c *report.Cell, from earliest) evidence.Time {
+func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 	text := strings.TrimSpace(c.Text)
 	t, ok := parseClock(text)
 	switch {
 	case d.numeric(c):
-		d.fault("%s", saying(text, "is a number, not a time; %s", writeClock))
+		d.wrong(text, "is a number, not a time; %s", writeClock)
 	case !ok:
-		d.fault("%s", saying(text, "is not a time; %s", writeClock))
+		d.wrong(text, "is not a time; %s", writeClock)
 	case len(text) == len(time.DateOnly):
-		d.fault("%s", saying(text, "is a date, and a time is asked for; %s", writeClock))
+		d.wrong(text, "is a date, and a time is asked for; %s", writeClock)
 	case d.inYears(text, t, from):
 		return d.instant(c, t)
 	}
@@ -98,7 +105,7 @@ func (d *decoder) time(c *report.Cell, from earliest) evidence.Time {
 func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
 	first, last, ok := instants(clock, d.job.Zone)
 	if !ok {
-		d.fault("%s", saying(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName))
+		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName)
 		return evidence.Time{}
 	}
 	c.Kind, c.Text, c.Clock = report.TimeCell, writeTime(clock), clock
@@ -119,16 +126,33 @@ func (d *decoder) numeric(c *report.Cell) bool {
 }
 
 // inYears faults a date or time that lies outside the years a record covers.
-func (d *decoder) inYears(text string, t time.Time, from earliest) bool {
-	if t.Year() >= int(from) && t.Year() <= lastYear {
+func (d *decoder) inYears(text string, t time.Time, from era) bool {
+	const longest = 366 // days from the last day of installing to any reading
+	switch late := d.installs.Shown() && int(evidence.DayOf(t)-d.installs.Day) > longest; {
+	case from.toInstall && late:
+		d.wrong(text, "is more than %d days after the last Install on, %s; is the year right?%s", longest, d.installs.Written, d.yearMeant(text, t))
+	case t.Year() >= from.since && t.Year() <= lastYear:
 		return true
-	}
-	if from == anyYear {
-		d.fault("%s", saying(text, "is after %d; check the year", lastYear))
-	} else {
-		d.fault("%s", saying(text, "is outside the years %d to %d; check the year", from, lastYear))
+	case from.since == 0:
+		d.wrong(text, "is after %d; is the year right?%s", lastYear, d.yearMeant(text, t))
+	default:
+		d.wrong(text, "is outside the years %d to %d; is the year right?%s", from.since, lastYear, d.yearMeant(text, t))
 	}
 	return false
+}
+
+// yearMeant is the same day in the year up to the last Install on, to write
+// instead, or nothing where there is none.
+func (d *decoder) yearMeant(text string, t time.Time) string {
+	if !d.installs.Shown() || len(text) < len("2026") {
+		return ""
+	}
+	year := time.Unix(int64(d.installs.Day)*86400, 0).UTC().Year()
+	const near = 60 // days after installing in which somebody may still read
+	if evidence.DayOf(t.AddDate(year-t.Year(), 0, 0)) > d.installs.Day+near {
+		year--
+	}
+	return fmt.Sprintf(" write %d%s", year, text[len("2026"):])
 }
 
 // instants are the first and the last time a clock showed that time; it never

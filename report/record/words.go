@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 
 	"firstboard/report/evidence"
@@ -17,20 +18,24 @@ func either(choices []string) string {
 
 // oneOf is the word of a list that was typed, in the list's own spelling, or
 // a complaint.
-func oneOf(typed string, words []string) (word, complaint string) {
+func oneOf(typed string, words []string) (string, complaint) {
 	for _, w := range words {
 		if evidence.Same(typed, w) {
-			return w, ""
+			return w, complaint{}
 		}
 	}
-	return "", saying(typed, "is not a word for this column; write %s", either(words))
+	if now := nowCalled(typed, wordsNow()); now != "" && slices.Contains(words, now) {
+		return "", about(typed, "is now %s; write that", quote(now))
+	}
+	return "", about(typed, "is not a word for this column; write %s", either(words))
 }
 
 // index is the identifiers that a table lists, for other rows to name.
 type index struct {
-	table string
-	ids   []string
-	at    map[string]int
+	table  string
+	unread bool // what it lists is not known
+	ids    []string
+	at     map[string]int
 }
 
 func listing(table string) index { return index{table: table, at: map[string]int{}} }
@@ -46,6 +51,12 @@ func (x *index) add(id string, row int) bool {
 	return true
 }
 
+// lacks says whether an identifier is known not to be listed.
+func (x *index) lacks(id string) bool {
+	_, ok := x.find(id)
+	return !ok && !x.unread
+}
+
 // find is the row that an identifier names: its position among the rows read.
 func (x *index) find(id string) (int, bool) {
 	if at, ok := x.at[id]; ok {
@@ -57,10 +68,10 @@ func (x *index) find(id string) (int, bool) {
 
 // complaint says that an identifier is not listed, and which of the first
 // ones may be meant.
-func (x *index) complaint(id string) string {
+func (x *index) complaint(id string) complaint {
 	const first = 200
 	if len(x.ids) == 0 {
-		return saying(id, "is not listed in %s; list it there", x.table)
+		return about(id, "is not listed in %s; list it there", x.table)
 	}
-	return saying(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
+	return about(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
 }

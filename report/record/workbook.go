@@ -53,6 +53,7 @@ func (o *origin) addSheets(w *workbook) error {
 		part := w.partOf(s)
 		if table == "" || part == "" {
 			o.notRead = append(o.notRead, s.Name)
+			o.others = append(o.others, other{name: s.Name, sheet: true, first: w.firstRow(part)})
 			continue
 		}
 		if was := o.tables[table]; was != nil {
@@ -64,7 +65,7 @@ func (o *origin) addSheets(w *workbook) error {
 		}
 		o.tables[table] = src
 	}
-	if len(o.tables) == 0 {
+	if len(o.tables) == 0 && !o.resembles() {
 		return fmt.Errorf("%s: no sheet is a table of a record; name its sheets as the tables are, such as Areas and Slab RH", o.name)
 	}
 	return nil

@@ -11,6 +11,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/acclimate"
+	"firstboard/report/evidence"
 )
 
 func readBook(t testing.TB, p parts) Record {
@@ -90,7 +91,7 @@ func TestWorkbookWriters(t *testing.T) {
 			if diff := cmp.Diff(want.Tables, got.Tables, alike()); diff != "" {
 				t.Errorf("tables differ (-folder +workbook):\n%s", diff)
 			}
-			if at := got.Job.Holes[0].RH.Place.String(); !strings.HasPrefix(at, `mill.xlsx "`) || !strings.HasSuffix(at, `" row 2`) {
+			if at := got.Job.Holes[0].RH.Place.String(); !evidence.Same(at, "Slab RH!G2") {
 				t.Errorf("the reading's place is %s", at)
 			}
 		})
@@ -99,7 +100,7 @@ func TestWorkbookWriters(t *testing.T) {
 
 func TestWorkbookIdentity(t *testing.T) {
 	p := handWritten(t, nil)
-	p.swap(t, "xl/workbook.xml", "</sheets>", `<sheet name="Zones" sheetId="98" r:id="s1"/><sheet name="Cautions" sheetId="99" r:id="gone"/></sheets>`)
+	p.swap(t, "xl/workbook.xml", "</sheets>", `<sheet name="Contacts" sheetId="98" r:id="none"/><sheet name="Cautions" sheetId="99" r:id="gone"/></sheets>`)
 	path := p.save(t)
 	rec, err := Read(path)
 	if err != nil {
@@ -113,13 +114,13 @@ func TestWorkbookIdentity(t *testing.T) {
 	if rec.Name != "mill.xlsx" || rec.SHA256 != hex.EncodeToString(sum[:]) {
 		t.Errorf("got %s %s", rec.Name, rec.SHA256)
 	}
-	if diff := cmp.Diff([]string{"Zones", "Cautions"}, rec.NotRead); diff != "" {
+	if diff := cmp.Diff([]string{"Contacts", "Cautions"}, rec.NotRead); diff != "" {
 		t.Error(diff)
 	}
 }
 
 // A workbook of excelize's own making: dates in its default format, percentages,
-// merged cells, and a formula whose value it did not store.
+// merged cells beside the table, and a formula whose value it did not store.
 func TestLibraryWorkbook(t *testing.T) {
 	path := twin(t, folderOf(t, changed(map[string]string{"air.csv": airHead + "2026-03-04 08:30,70,40,T1,\n"})))
 	f, err := excelize.OpenFile(path)
@@ -129,7 +130,7 @@ func TestLibraryWorkbook(t *testing.T) {
 	percent, _ := f.NewStyle(&excelize.Style{NumFmt: 9})
 	for _, err := range []error{
 		f.SetCellValue("Air", "C2", 0.58), f.SetCellStyle("Air", "C2", "C2", percent),
-		f.SetCellValue("Air", "E2", "by hand"), f.MergeCell("Air", "E2", "E4"), f.SetCellValue("Air", "B2", nil), f.SetCellFormula("Air", "B2", "35*2"),
+		f.SetCellValue("Air", "E2", "by hand"), f.MergeCell("Air", "F2", "F4"), f.SetCellValue("Air", "B2", nil), f.SetCellFormula("Air", "B2", "35*2"),
 	} {
 		if err != nil {
 			t.Fatal(err)
@@ -138,7 +139,7 @@ func TestLibraryWorkbook(t *testing.T) {
 	if err := f.Save(); err != nil {
 		t.Fatal(err)
 	}
-	if got := faulty(t, path); !strings.Contains(got, `"Air" row 2 "Temp (F)": is a formula without a stored result`) {
+	if got := faulty(t, path); !strings.Contains(got, `Air!B2 "Temp (F)": is a formula without a stored result`) {
 		t.Errorf("got %s", got)
 	}
 	if err := f.SetCellValue("Air", "B2", 70.25); err != nil {

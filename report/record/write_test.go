@@ -11,7 +11,7 @@ import (
 // its rows stand on.
 func TestWriteCSV(t *testing.T) {
 	rec := sound(t, map[string]string{
-		"air.csv": "Read at;Temp (°F);RH (%);Instrument;Note\n2026-03-14 08:00;70,50;45;T1;\"a, \"\"b\"\"\"\n\n\n2026-03-14 08:10;;;T1;\"two\nlines\"\n",
+		"air.csv": "Read at;Temp (°F);RH (%);Instrument;Note\n2026-03-14 08:00;70,50;45;T1;\"a, \"\"b\"\"\"\n\n\n2026-03-14 08:10;;;T1;two  lines\n",
 	})
 	tables := map[string]string{}
 	for _, table := range rec.Tables {
