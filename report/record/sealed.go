@@ -157,7 +157,7 @@ func (c *copyText) end() error {
 	}
 	src := c.origin.tables[c.table]
 	if src == nil {
-		src = c.origin.source(c.table, c.origin.name, sealedSheet)
+		src = c.origin.source(c.table, c.origin.name, c.table)
 		c.origin.tables[c.table] = src
 	}
 	for line := range strings.SplitSeq(c.lines.String(), "\n") {
