@@ -1,13 +1,30 @@
 package report
 
-import "firstboard/report/evidence"
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+)
 
 // Advice is what is said under an area's verdict and never changes it: when,
 // what next, and whether the verdict holds. Its fields are in the shape that
 // programs read.
 type Advice struct {
-	Outlook Outlook `json:"outlook"`
-	Next    Next    `json:"next"`
+	Outlook Outlook   `json:"outlook"`
+	Next    Next      `json:"next"`
+	Missing []Missing `json:"-"`
+}
+
+// Missing is one thing that checks which stop the area still wait for, and
+// those checks.
+type Missing struct {
+	What   string   `json:"what"`
+	Checks []string `json:"checks"`
+}
+
+// Awaits says whether something that a check waits for is known to be missing.
+func (a Advice) Awaits(check string) bool {
+	return slices.ContainsFunc(a.Missing, func(m Missing) bool { return slices.Contains(m.Checks, check) })
 }
 
 // Outlook is what is to be expected of slab, boards and air.

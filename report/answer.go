@@ -56,8 +56,10 @@ type AreaAnswer struct {
 	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
 	Looks      []string        `json:"worthALook,omitempty"`
-	Missing    []MissingAnswer `json:"missing,omitempty"`
+	Missing    []Missing       `json:"missing,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
+	Outlook    *Outlook        `json:"outlook,omitempty"`
+	Next       *Next           `json:"next,omitempty"`
 }
 
 // TargetAnswer is the target equilibrium moisture content in % MC.
@@ -76,13 +78,6 @@ type WaiverAnswer struct {
 	Doubts []string `json:"doubts"`
 }
 
-// MissingAnswer is one thing that checks which stop the area still wait for, in
-// the order one would fetch them.
-type MissingAnswer struct {
-	What   string   `json:"what"`
-	Checks []string `json:"checks"`
-}
-
 // FindingAnswer is one finding.
 type FindingAnswer struct {
 	ID       string   `json:"id"`
@@ -99,9 +94,9 @@ type FindingAnswer struct {
 	Working  string   `json:"working"`
 }
 
-// Answers puts decisions into their answer's shape. The caller adds tool,
-// record and seal.
-func Answers(j Job, decisions []Decision) Answer {
+// Answers puts decisions into their answer's shape, each with its advice where
+// any is given. The caller adds tool, record and seal.
+func Answers(j Job, decisions []Decision, advice []Advice) Answer {
 	a := Answer{
 		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},
 		Areas: []AreaAnswer{},
@@ -109,8 +104,12 @@ func Answers(j Job, decisions []Decision) Answer {
 	for _, s := range j.Settings.Changed() {
 		a.Job.Settings[s.Item] = s.Value.Written
 	}
-	for _, d := range decisions {
-		a.Areas = append(a.Areas, d.answer())
+	for i, d := range decisions {
+		area := d.answer()
+		if i < len(advice) {
+			area.Missing, area.Outlook, area.Next = advice[i].Missing, &advice[i].Outlook, &advice[i].Next
+		}
+		a.Areas = append(a.Areas, area)
 	}
 	return a
 }
@@ -135,9 +134,6 @@ func (d Decision) answer() AreaAnswer {
 	}
 	for _, w := range d.Waivers {
 		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
-	}
-	for _, m := range d.Missing {
-		a.Missing = append(a.Missing, MissingAnswer(m))
 	}
 	a.Discarded = d.Discarded
 	for _, c := range d.Corrections {

@@ -71,11 +71,11 @@ func noDaysLess() evidence.Limit {
 
 // covers says whether the calibration on record covers a row.
 func covers(meter evidence.Instrument, e entry) bool {
-	return meter.CalibratedOn.Shown() && meter.CalibratedOn.Day <= e.from.Day() && dueOn(meter) >= e.at.Day()
+	return meter.CalibratedOn.Shown() && meter.CalibratedOn.Day <= e.from.Day() && DueOn(meter) >= e.at.Day()
 }
 
-// dueOn is the last day that a calibration covers.
-func dueOn(meter evidence.Instrument) evidence.Day {
+// DueOn is the last day that a calibration covers.
+func DueOn(meter evidence.Instrument) evidence.Day {
 	if meter.DueOn.Shown() {
 		return meter.DueOn.Day
 	}
@@ -147,7 +147,7 @@ func untilDue(meter evidence.Instrument, e entry) evidence.Item {
 	} else {
 		life := evidence.Stated("a calibration lasts", evidence.Whole(calibrationLife), evidence.DayUnit)
 		it = it.By(evidence.Less(life, evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), used)))
-		due = fmt.Sprintf("%s, %d days from its calibration", dueOn(meter), calibrationLife)
+		due = fmt.Sprintf("%s, %d days from its calibration", DueOn(meter), calibrationLife)
 	}
 	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.at.Day(), inDays(it.Value), due)
 	if it.Value.Sign() < 0 {

@@ -25,10 +25,9 @@ type Decision struct {
 	Signatures  []Signature
 	Discarded   []string // holes out of use, with their words
 	Corrections []Correction
-	Advice      []string  // what the meters say together
-	Looks       []string  // what is worth a second look
-	Items       []Item    // what a moisture report should hold
-	Missing     []Missing // what checks that stop the area still wait for
+	Advice      []string // what the meters say together
+	Looks       []string // what is worth a second look
+	Items       []Item   // what a moisture report should hold
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,
@@ -59,8 +58,8 @@ func (w Waiver) Says() string {
 	return strings.Join(append([]string{who}, w.Doubts...), "; ")
 }
 
-// outcome is the answer to one check.
-func (d Decision) outcome(id string) evidence.Outcome {
+// Outcome is the answer to one check.
+func (d Decision) Outcome(id string) evidence.Outcome {
 	for _, f := range d.Findings {
 		if f.ID == id {
 			return f.Outcome

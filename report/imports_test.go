@@ -30,7 +30,8 @@ func allowed() map[string][]string {
 		"report/workbook/formula": domain,
 
 		"report/page":    outer,
-		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/workbook", "report/page"),
+		"report/plan":    outer,
+		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/workbook", "report/page", "report/plan"),
 	}
 }
 

@@ -47,7 +47,7 @@ func (s Site) items(d Decision) []Item {
 		item("humidity and temperature in each hole", "ASTM F2170", read,
 			every(func(h slab.Hole) bool { return h.RH.Shown() && h.Temp.Shown() }), "Slab RH: RH and Temp"),
 		item("the air above the slab for 48 h before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
-			d.outcome("air-held") == evidence.Met, "Air: see the check air-held"),
+			d.Outcome("air-held") == evidence.Met, "Air: see the check air-held"),
 		item("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(), "Instruments: Make and model, Serial, Calibrated on, Certificate"),
 		item("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(), "Products: Data sheet"),
 		item("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Document"),

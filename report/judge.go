@@ -34,7 +34,6 @@ func (s Site) decide() Decision {
 	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
 	d.Discarded, d.Corrections = s.discarded(), s.corrections()
 	d.Advice, d.Looks, d.Items = s.meterAdvice(d), s.worthALook(), s.items(d)
-	d.Missing = s.missing(d)
 	return d
 }
 

@@ -60,7 +60,7 @@ func (s Site) pinsAndScans(d Decision) []string {
 
 // dewWord is what the surface margin says of condensation.
 func dewWord(d Decision) string {
-	switch d.outcome("surface-dew") {
+	switch d.Outcome("surface-dew") {
 	case evidence.Met:
 		return "the surface margin above the dew point denies it"
 	case evidence.NotMet:

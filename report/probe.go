@@ -19,7 +19,7 @@ func probeCheck(s Site) evidence.Finding {
 	seen := map[string]bool{} // a check of a probe speaks once, whatever holes it was read in
 	for _, hole := range s.Slab.JudgedHoles() {
 		for _, h := range hole.Rows {
-			for _, it := range s.probeItems("hole "+hole.Name, h) {
+			for _, it := range s.ProbeItems("hole "+hole.Name, h) {
 				if key := it.Name + "\x00" + it.Lack + "\x00" + it.Says; !seen[key] {
 					seen[key] = true
 					items = append(items, it)
@@ -30,11 +30,11 @@ func probeCheck(s Site) evidence.Finding {
 	return evidence.Weigh(items, evidence.Acceptance{}, "no hole was read, or none since water came")
 }
 
-// probeItems are what is weighed of the instrument in a hole.
-func (s Site) probeItems(name string, h slab.Hole) []evidence.Item {
+// ProbeItems are what is weighed of the instrument in a hole.
+func (s Site) ProbeItems(name string, h slab.Hole) []evidence.Item {
 	meter, listed := s.Job.Instruments.Find(h.Instrument)
 	if !listed {
-		return []evidence.Item{{Name: name, Limit: probeLife(), Lack: "no instrument named", Place: h.Place}}
+		return []evidence.Item{{Name: name, Limit: ProbeLife(), Lack: "no instrument named", Place: h.Place}}
 	}
 	var items []evidence.Item
 	if meter.Has(evidence.Probe) {
@@ -65,7 +65,7 @@ const (
 	probeOff   = "2"
 )
 
-func probeLife() evidence.Limit {
+func ProbeLife() evidence.Limit {
 	return evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(probeHours), evidence.Hour)})
 }
 
@@ -78,7 +78,7 @@ func probeTolerance() tolerance {
 // within 30 days after.
 func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evidence.Item {
 	if !h.ReadAt.Shown() {
-		return []evidence.Item{{Name: name, Limit: probeLife(), Lack: evidence.NoTime, Place: h.Place}}
+		return []evidence.Item{{Name: name, Limit: ProbeLife(), Lack: evidence.NoTime, Place: h.Place}}
 	}
 	checks := s.record.checks[evidence.Key(meter.ID)]
 	last := evidence.Last(checks, func(c InstrumentCheck) evidence.Time {
@@ -90,7 +90,7 @@ func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evi
 	var items []evidence.Item
 	if !last.Shown() {
 		lack := "its probe " + meter.ID + " has no check before the reading"
-		items = append(items, evidence.Item{Name: name, Limit: probeLife(), Lack: lack, Place: h.Place})
+		items = append(items, evidence.Item{Name: name, Limit: ProbeLife(), Lack: lack, Place: h.Place})
 	} else {
 		items = append(items, checkAge(name, h, last))
 	}
@@ -106,7 +106,7 @@ func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evi
 }
 
 func checkAge(name string, h slab.Hole, last evidence.Time) evidence.Item {
-	it := evidence.Item{Name: name, Limit: probeLife(), Place: h.Place}.By(evidence.HoursBetween(last, h.ReadAt, evidence.Passed))
+	it := evidence.Item{Name: name, Limit: ProbeLife(), Place: h.Place}.By(evidence.HoursBetween(last, h.ReadAt, evidence.Passed))
 	it.Says = fmt.Sprintf("%s, read %s h after the last check of its probe %s", name, it.Figure(), h.Instrument)
 	return it
 }

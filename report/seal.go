@@ -131,8 +131,8 @@ func writeLine(w io.Writer, line string) { _, _ = io.WriteString(w, line+"\n") }
 // StandsAlone says whether an area is judged the same from its own rows alone.
 // One whose single-use probe was used in another area too is not.
 func (j Job) StandsAlone(d Decision) bool {
-	whole := findingsSum(Answers(j, []Decision{d}))
+	whole := findingsSum(Answers(j, []Decision{d}, nil))
 	j.Areas = []Area{d.Area}
 	j.Holes = of(j.Holes, d.Area.ID, func(h slab.Hole) string { return h.Area })
-	return findingsSum(Answers(j, Judge(j))) == whole
+	return findingsSum(Answers(j, Judge(j), nil)) == whole
 }

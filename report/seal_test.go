@@ -125,7 +125,7 @@ func TestWhatOfTheFindingsIsSealed(t *testing.T) {
 // sealedTables are tables sealed without an area, as they stand now.
 func sealedTables(was, now report.Table) report.Sealed {
 	none := func() (report.Job, error) { return report.Job{}, nil }
-	s := report.Sealed{Parts: report.SealOf("tool 1", report.Rules(), []report.Table{was}, report.Answers(report.Job{}, nil)), Rules: report.Rules()}
+	s := report.Sealed{Parts: report.SealOf("tool 1", report.Rules(), []report.Table{was}, report.Answers(report.Job{}, nil, nil)), Rules: report.Rules()}
 	s.Written, s.Shown = s.Parts.String(), s.Parts.String()
 	s.Was = report.Copy{Tables: []report.Table{was}, Job: none}
 	s.Now = report.Copy{Tables: []report.Table{now}, Job: none}

@@ -62,7 +62,7 @@ func (v *verifier) findings() {
 	if !v.sameCatalog() || v.Parts.Tool != v.tool {
 		kind = "this version judges otherwise"
 	}
-	if v.sameCatalog() && findingsSum(Answers(j, decisions)) != v.Parts.Findings {
+	if v.sameCatalog() && findingsSum(Answers(j, decisions, nil)) != v.Parts.Findings {
 		v.broken("%s: judged again, the record does not give the findings that were sealed", kind)
 	}
 	var all []string

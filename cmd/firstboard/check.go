@@ -16,6 +16,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/page"
+	"firstboard/report/plan"
 	"firstboard/report/record"
 	"firstboard/report/workbook"
 )
@@ -46,13 +47,23 @@ func checkCommand() *cli.Command {
 type judged struct {
 	record.Record
 	decisions []report.Decision
+	advice    []report.Advice // one a decision
 	seal      report.Seal
+}
+
+// advised is what is said under each decision.
+func advised(decisions []report.Decision) []report.Advice {
+	all := make([]report.Advice, len(decisions))
+	for i, d := range decisions {
+		all[i].Missing = plan.Missing(d)
+	}
+	return all
 }
 
 // sealed is a record with these decisions, sealed.
 func sealed(rec record.Record, decisions []report.Decision) judged {
-	answer := report.Answers(rec.Job, decisions)
-	return judged{rec, decisions, report.SealOf(madeWith(), report.Rules(), rec.Tables, answer)}
+	answer := report.Answers(rec.Job, decisions, nil)
+	return judged{rec, decisions, advised(decisions), report.SealOf(madeWith(), report.Rules(), rec.Tables, answer)}
 }
 
 func check(c *cli.Context) error {
@@ -192,7 +203,7 @@ func (j judged) only(d report.Decision) judged {
 }
 
 func (j judged) writeJSON(w io.Writer) error {
-	a := report.Answers(j.Job, j.decisions)
+	a := report.Answers(j.Job, j.decisions, j.advice)
 	a.Tool = report.ToolAnswer{Name: toolName, Version: version}
 	a.Record = report.RecordAnswer{Name: j.Name, SHA256: j.SHA256, NotRead: append([]string{}, j.NotRead...)}
 	a.Seal = j.seal.String()
@@ -209,7 +220,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	if c.String("json") == "-" {
 		return j.writeJSON(w)
 	}
-	printDecisions(w, j.decisions, j.Job.Settings.Changed())
+	printDecisions(w, j.decisions, j.advice, j.Job.Settings.Changed())
 	if len(j.NotRead) > 0 {
 		say(w, "not read: "+strings.Join(j.NotRead, ", "), "")
 	}

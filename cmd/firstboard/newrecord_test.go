@@ -26,7 +26,7 @@ func readRecord(t *testing.T, path string) record.Record {
 // findings are the answers of a record without the places of their evidence,
 // which name the file.
 func findings(rec record.Record) []report.AreaAnswer {
-	areas := report.Answers(rec.Job, report.Judge(rec.Job)).Areas
+	areas := report.Answers(rec.Job, report.Judge(rec.Job), nil).Areas
 	for _, a := range areas {
 		for i := range a.Findings {
 			a.Findings[i].Evidence = nil

@@ -21,7 +21,7 @@ import (
 func (j judged) page(photos string) (page.Page, error) {
 	p := page.Page{
 		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal.String(),
-		Decisions: j.decisions, Rules: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
+		Decisions: j.decisions, Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 	for _, of := range j.Job.Photos {
 		photo := page.Photo{Area: of.Area, File: of.File, Of: of.Of, TakenAt: of.TakenAt.Written}

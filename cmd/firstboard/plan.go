@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/plan"
 )
 
 func planCommand() *cli.Command {
@@ -25,19 +26,19 @@ func planCommand() *cli.Command {
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
 		},
 		OnUsageError: usage,
-		Action:       plan,
+		Action:       planned,
 	}
 }
 
-func plan(c *cli.Context) error {
+func planned(c *cli.Context) error {
 	rec, path, err := oneRecord(c, "output")
 	if err != nil {
 		return err
 	}
 	out := c.String("output")
-	plans := report.Plans(rec.Job)
+	plans := plan.All(report.Judge(rec.Job))
 	if out != "" {
-		if err := writeRecord(c, path, rec, report.WithPlans(rec.Tables, plans)); err != nil {
+		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans)); err != nil {
 			return err
 		}
 	}
@@ -50,8 +51,8 @@ func plan(c *cli.Context) error {
 
 // printPlans writes the cautions, where anything is to be done, and the plan of
 // each area.
-func printPlans(w io.Writer, plans []report.Plan) {
-	printCautions(w, report.PlanCautions(plans))
+func printPlans(w io.Writer, plans []plan.Plan) {
+	printCautions(w, plan.Cautions(plans))
 	for _, p := range plans {
 		printPlan(w, p)
 	}
@@ -70,7 +71,7 @@ func printCautions(w io.Writer, cautions []report.Caution) {
 }
 
 // printPlan writes what an area waits for, day by day.
-func printPlan(w io.Writer, p report.Plan) {
+func printPlan(w io.Writer, p plan.Plan) {
 	say(w, planHead(p), "")
 	say := func(lead string, lines []string) {
 		for _, line := range lines {
@@ -100,7 +101,7 @@ func item(columns int, text string) string {
 	return "    - " + strings.TrimLeft(wrapTo(columns, text, "      "), " ")
 }
 
-func planHead(p report.Plan) string {
+func planHead(p plan.Plan) string {
 	head := p.Area.ID
 	if p.Area.Name != "" {
 		head += " " + p.Area.Name

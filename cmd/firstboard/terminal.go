@@ -40,12 +40,12 @@ func wrapTo(columns int, text, indent string) string {
 
 // printDecisions writes a line an area with what is over or missing below it,
 // and the settings that differ once after them.
-func printDecisions(w io.Writer, decisions []report.Decision, settings []report.Setting) {
-	for _, d := range decisions {
+func printDecisions(w io.Writer, decisions []report.Decision, advice []report.Advice, settings []report.Setting) {
+	for i, d := range decisions {
 		head := wrapTo(columnsOf(w), headline(d), "")
 		verdict := string(d.Verdict)
 		fmt.Fprint(w, strings.Replace(head, verdict, tinted(w, verdict, d.Verdict == evidence.Go), 1))
-		for _, line := range details(d) {
+		for _, line := range details(d, advice[i]) {
 			say(w, line, "    ")
 		}
 	}
@@ -70,7 +70,7 @@ func headline(d report.Decision) string {
 // details are what is over a limit, then what is missing, the act that serves
 // most checks first, then whatever else is not shown, and what the verdict
 // rests on.
-func details(d report.Decision) []string {
+func details(d report.Decision, a report.Advice) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
 		lines = append(lines, "to install later, read again: "+strings.Join(d.ReRead, ", "))
@@ -80,11 +80,11 @@ func details(d report.Decision) []string {
 			lines = append(lines, "over: "+f.ID+": "+f.Reason)
 		}
 	}
-	for _, m := range d.Missing {
+	for _, m := range a.Missing {
 		lines = append(lines, "missing: "+m.What)
 	}
 	for _, f := range d.Findings {
-		if f.Blocks() && f.Outcome != evidence.NotMet && !d.Awaits(f.ID) {
+		if f.Blocks() && f.Outcome != evidence.NotMet && !a.Awaits(f.ID) {
 			lines = append(lines, "missing: "+f.ID+": "+f.Reason)
 		}
 	}

@@ -23,6 +23,7 @@ type areaView struct {
 	Met      []finding
 	Unneeded []finding
 	When     []string
+	Missing  []report.Missing
 	Next     report.Next
 	Turns    string
 	Facts    []pair
@@ -109,7 +110,7 @@ func (a *areaView) advise(advice report.Advice) {
 		}
 		a.When = append(a.When, lead+": "+expected(b.Status, b.Ready, b.From, b.To, b.Why))
 	}
-	a.Next = advice.Next
+	a.Missing, a.Next = advice.Missing, advice.Next
 	if !o.Holds.Holds && len(o.Holds.TurnsOn) > 0 {
 		a.Turns = evidence.List(o.Holds.TurnsOn)
 	}

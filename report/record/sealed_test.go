@@ -30,7 +30,7 @@ func sealedBook(t testing.TB, path string) []byte {
 	var book bytes.Buffer
 	err = out.Write(&book, out.Book{
 		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: tool,
-		Seal:   report.SealOf(tool, report.Rules(), rec.Tables, report.Answers(rec.Job, decisions)),
+		Seal:   report.SealOf(tool, report.Rules(), rec.Tables, report.Answers(rec.Job, decisions, nil)),
 		Tables: rec.Tables, Decisions: decisions, Catalog: report.Rules(),
 	})
 	if err != nil {
@@ -112,7 +112,7 @@ func TestOneRecordHasOneSeal(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		answers := report.Answers(rec.Job, report.Judge(rec.Job))
+		answers := report.Answers(rec.Job, report.Judge(rec.Job), nil)
 		seals[report.SealOf(tool, report.Rules(), rec.Tables, answers).String()] = true
 	}
 	if s := readSealed(t, book); len(seals) != 1 || !seals[s.Written] || s.Shown != s.Written {
@@ -130,7 +130,7 @@ func TestEveryReadingIsSealed(t *testing.T) {
 		t.Fatal(err)
 	}
 	s.Areas = nil // for speed: none is judged again
-	s.Parts = report.SealOf(tool, report.Rules(), s.Now.Tables, report.Answers(job, nil))
+	s.Parts = report.SealOf(tool, report.Rules(), s.Now.Tables, report.Answers(job, nil, nil))
 	s.Written, s.Shown = s.Parts.String(), s.Parts.String()
 	cells := 0
 	for _, table := range s.Now.Tables {
@@ -270,7 +270,7 @@ func answersOf(t *testing.T, s report.Sealed) report.Answer {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return report.Answers(job, report.Judge(job))
+	return report.Answers(job, report.Judge(job), nil)
 }
 
 func TestWhatIsNoDecisionWorkbookIsRefused(t *testing.T) {

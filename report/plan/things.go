@@ -1,10 +1,11 @@
-package report
+package plan
 
 import (
 	"fmt"
 	"slices"
 	"strings"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -21,14 +22,12 @@ type thing struct {
 // fit says whether nothing is left to do to it.
 func (t thing) fit() bool { return !t.open && t.again == "" && len(t.blank) == 0 && t.lack == "" }
 
-// look is how a plan looks at the rows of one kind of thing: the entry that
-// the checks of age and calibration see, whether it was read, what else is
-// blank and what else spoils it. Heat says that a heated floor had to run
-// before.
-type look[T any] struct {
-	kind  kind
+// view is how a plan sees the rows of one kind of thing: as the checks of age
+// and calibration see them, whether it was read, what else is blank and why
+// else it has to be read again. Heat says that a heated floor had to run before.
+type view[T any] struct {
 	heat  bool
-	entry func(T) entry
+	row   func(what string, r T) report.JudgedRow
 	read  func(T) bool
 	blank func(T) []string
 	spoil func(T) string
@@ -37,7 +36,7 @@ type look[T any] struct {
 
 // survey looks at things one by one. A row that is open may be the latest, so
 // nothing else is asked of its thing.
-func survey[T any](s Site, things []evidence.Judged[T], l look[T]) []thing {
+func survey[T any](s report.Site, things []evidence.Judged[T], v view[T]) []thing {
 	all := make([]thing, len(things))
 	for i, judged := range things {
 		t := thing{name: judged.Name}
@@ -45,15 +44,14 @@ func survey[T any](s Site, things []evidence.Judged[T], l look[T]) []thing {
 			t.again = evidence.WetSince
 		}
 		for _, r := range judged.Rows {
-			e := l.entry(r)
-			e.kind, e.what = l.kind, judged.Name
-			spoilt := firstOf(s.spoilt(e, l.heat), l.spoil(r))
-			t.waits = t.waits || !e.at.Shown()
-			t.open = t.open || !e.at.Shown() || !l.read(r) && spoilt == ""
-			t.again = firstOf(t.again, spoilt)
-			t.blank = append(t.blank, l.blank(r)...)
-			if l.lack != nil {
-				t.lack = firstOf(t.lack, l.lack(r))
+			row := v.row(judged.Name, r)
+			again, timed := firstOf(rereads(s, row, v.heat), v.spoil(r)), row.ReadAt().Shown()
+			t.waits = t.waits || !timed
+			t.open = t.open || !timed || !v.read(r) && again == ""
+			t.again = firstOf(t.again, again)
+			t.blank = append(t.blank, v.blank(r)...)
+			if v.lack != nil {
+				t.lack = firstOf(t.lack, v.lack(r))
 			}
 		}
 		if t.open {
@@ -78,29 +76,20 @@ func firstOf(reasons ...string) string {
 	return first
 }
 
-// spoilt says why a reading has to be taken again although it was made: it
+// rereads says why a reading has to be taken again although it was made: it
 // will be too old, its instrument was not calibrated, or the heating had not
 // run for long enough.
-func (s Site) spoilt(e entry, heat bool) string {
-	if e.began() != "" || !e.at.Shown() {
+func rereads(s report.Site, r report.JudgedRow, heat bool) string {
+	if r.Untimed() {
 		return ""
 	}
-	if s.Area.InstallOn.Shown() {
-		life := evidence.AtMost(s.lifeOf(e.kind).Most)
-		if it := s.aged(evidence.Item{Limit: life}, e); it.Breaks(evidence.Acceptance{}) {
-			return "too old on the day of installing"
-		}
+	if s.TooOld(r) {
+		return "too old on the day of installing"
 	}
-	if meter, listed := s.Job.Instruments.Find(e.instrument); listed && !covers(meter, e) {
-		use := &meterUse{meter: meter, as: e.as, unit: e.unit, rows: []entry{e}}
-		for _, it := range s.calibrated(use) {
-			if it.Breaks(evidence.Acceptance{}) {
-				return it.Says
-			}
-		}
+	if why := s.Uncalibrated(r); why != "" {
+		return why
 	}
-	if run := s.Area.HeatOnSince; heat && s.Area.RadiantHeat == "yes" && run.Shown() &&
-		evidence.Hours(evidence.Shortest(run, e.from)).Cmp(s.Job.Settings.HeatRun.Exact()) < 0 {
+	if heat && s.Unheated(r) {
 		return "the heating had not run for " + s.Job.Settings.HeatRun.String()
 	}
 	return ""

@@ -1,4 +1,4 @@
-package report
+package plan
 
 import (
 	"slices"
@@ -22,27 +22,28 @@ func never[T any](T) string { return "" }
 func (p *planner) surveySpots() {
 	f := p.Slab
 	if f.NoPH == "" {
-		p.pH = survey(p.Site, f.JudgedPH(), look[slab.PH]{
-			kind: slabRow, heat: true, spoil: never[slab.PH],
-			entry: func(r slab.PH) entry { return at(r.ReadAt, r.Instrument, r.Place) },
+		p.pH = survey(p.Site, f.JudgedPH(), view[slab.PH]{
+			heat: true, spoil: never[slab.PH],
+			row:   func(name string, r slab.PH) report.JudgedRow { return report.SlabRow(name, r.ReadAt, r.Instrument) },
 			read:  func(r slab.PH) bool { return r.PH.Shown() },
 			blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		})
 		p.morePH = newNames("P", slab.PHSpots-len(p.pH), names(p.pH, always))
 	}
 	if f.NoCM == "" {
-		p.cm = survey(p.Site, f.JudgedCarbides(), look[slab.Carbide]{
-			kind: slabRow, heat: true, spoil: never[slab.Carbide],
-			entry: func(r slab.Carbide) entry { return at(r.ReadAt, r.Instrument, r.Place) },
+		p.cm = survey(p.Site, f.JudgedCarbides(), view[slab.Carbide]{
+			heat: true, spoil: never[slab.Carbide],
+			row: func(name string, r slab.Carbide) report.JudgedRow {
+				return report.SlabRow(name, r.ReadAt, r.Instrument)
+			},
 			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
 			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		})
 		p.moreCM = newNames("K", slab.CarbidesNeeded(f.Sizes...)-len(p.cm), names(p.cm, always))
 	}
-	p.others = survey(p.Site, f.JudgedOthers(), look[slab.Other]{
-		kind: otherRow, spoil: never[slab.Other],
-		entry: func(r slab.Other) entry { return at(r.ReadAt, r.Instrument, r.Place) },
-		read:  func(r slab.Other) bool { return r.Result.Shown() },
+	p.others = survey(p.Site, f.JudgedOthers(), view[slab.Other]{
+		spoil: never[slab.Other], row: report.OtherRow,
+		read: func(r slab.Other) bool { return r.Result.Shown() },
 		blank: func(r slab.Other) []string {
 			return blanks(cell{"At least or At most", r.AtLeast.Shown() || r.AtMost.Shown()})
 		},

@@ -1,9 +1,10 @@
-package report
+package plan
 
 import (
 	"slices"
 	"time"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/wood"
 )
@@ -21,11 +22,11 @@ type lotWork struct {
 func (p *planner) surveyWood() {
 	f := p.Wood
 	if f.NoSubfloor == "" {
-		p.subfloor = survey(p.Site, f.Pieces(wood.OfSubfloor), p.lookAtWood(true))
+		p.subfloor = survey(p.Site, f.Pieces(wood.OfSubfloor), p.viewOfWood(true))
 		p.moreSubfloor = newNames("P", p.pieces(wood.PerSubfloor)-len(p.subfloor), names(p.subfloor, always))
 	}
 	if f.NoBelow == "" {
-		p.joists = survey(p.Site, f.Pieces(wood.OfJoist), p.lookAtWood(false))
+		p.joists = survey(p.Site, f.Pieces(wood.OfJoist), p.viewOfWood(false))
 		p.moreJoists = newNames("J", p.pieces(wood.PerJoist)-len(p.joists), names(p.joists, always))
 	}
 	if f.NoFlooring == "" {
@@ -41,9 +42,9 @@ func (p *planner) pieces(per1000 int) int {
 	return n
 }
 
-func (p *planner) lookAtWood(heat bool) look[wood.Row] {
-	return look[wood.Row]{
-		kind: woodRow, heat: heat, entry: woodEntry,
+func (p *planner) viewOfWood(heat bool) view[wood.Row] {
+	return view[wood.Row]{
+		heat: heat, row: report.WoodRow,
 		read: func(r wood.Row) bool { return r.Reading.Shown() },
 		blank: func(r wood.Row) []string {
 			return blanks(cell{"Method", r.Method != ""}, cell{"Instrument", r.Instrument != ""})
@@ -66,7 +67,7 @@ func (p *planner) surveyLots() {
 		least = wood.EachLot
 	}
 	for _, lot := range lots {
-		w := lotWork{name: lot.Name, boards: survey(p.Site, lot.Boards, p.lookAtWood(true))}
+		w := lotWork{name: lot.Name, boards: survey(p.Site, lot.Boards, p.viewOfWood(true))}
 		if lot.Read == 0 {
 			for _, name := range p.boardNames(lot.Name) {
 				w.boards = append(w.boards, thing{name: name, again: evidence.WetSince})
@@ -106,7 +107,7 @@ func visitEnds(lot wood.Lot) time.Time {
 }
 
 func (p *planner) boardNames(lot string) []string {
-	rows := of(p.Wood.Of(wood.OfFlooring), lot, func(r wood.Row) string { return r.Lot })
+	rows := slices.DeleteFunc(slices.Clone(p.Wood.Of(wood.OfFlooring)), func(r wood.Row) bool { return !evidence.Same(r.Lot, lot) })
 	boards := evidence.Latest(rows, time.Time{}, func(r wood.Row) string { return r.Piece }, func(r wood.Row) evidence.Time { return r.ReadAt })
 	used := make([]string, len(boards))
 	for i, board := range boards {

@@ -1,10 +1,11 @@
-package report
+package plan
 
 import (
 	"maps"
 	"slices"
 	"strings"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -12,7 +13,7 @@ import (
 // filled in: what is known of them, and blanks where something is to be read.
 // A thing to be measured again keeps what was written down of its place. The
 // tables given are left as they are.
-func WithPlans(tables []Table, plans []Plan) []Table {
+func WithPlans(tables []report.Table, plans []Plan) []report.Table {
 	tables = slices.Clone(tables)
 	for _, columns := range plannedColumns() {
 		name, columns := columns[0], columns[1:]
@@ -20,12 +21,12 @@ func WithPlans(tables []Table, plans []Plan) []Table {
 		if len(rows) == 0 {
 			continue
 		}
-		at := slices.IndexFunc(tables, func(t Table) bool { return t.Name == name })
+		at := slices.IndexFunc(tables, func(t report.Table) bool { return t.Name == name })
 		if at < 0 {
 			at = len(tables)
-			tables = append(tables, Table{Name: name})
+			tables = append(tables, report.Table{Name: name})
 		}
-		tables[at] = tables[at].filled(columns, rows)
+		tables[at] = filled(tables[at], columns, rows)
 	}
 	return tables
 }
@@ -67,10 +68,10 @@ func plannedRows(plans []Plan, table string) []PlannedRow {
 }
 
 // filled is the table with planned rows below its own.
-func (t Table) filled(columns []string, rows []PlannedRow) Table {
+func filled(t report.Table, columns []string, rows []PlannedRow) report.Table {
 	titles := make([]string, len(columns))
 	for i, column := range columns {
-		titles[i] = t.heading(column)
+		titles[i] = heading(t, column)
 	}
 	entries := make([][]string, len(rows))
 	for i, r := range rows {
@@ -81,15 +82,15 @@ func (t Table) filled(columns []string, rows []PlannedRow) Table {
 	}
 	full := t.With(titles, entries...)
 	for i, r := range rows {
-		full.Rows[len(t.Rows)+i].keep(t, r)
+		keep(full.Rows[len(t.Rows)+i], t, r)
 	}
 	return full
 }
 
 // keep fills in what stays of the last row of the same thing.
-func (r TableRow) keep(t Table, planned PlannedRow) {
+func keep(r report.TableRow, t report.Table, planned PlannedRow) {
 	for _, was := range slices.Backward(t.Rows) {
-		if !t.isOf(was, planned) {
+		if !tells(t, was, planned) {
 			continue
 		}
 		for k, header := range t.Header {
@@ -101,10 +102,10 @@ func (r TableRow) keep(t Table, planned PlannedRow) {
 	}
 }
 
-// isOf says whether a row is of the thing that a planned row names.
-func (t Table) isOf(r TableRow, planned PlannedRow) bool {
+// tells says whether a row is of the thing that a planned row names.
+func tells(t report.Table, r report.TableRow, planned PlannedRow) bool {
 	for column, text := range planned.Cells {
-		at := slices.Index(t.Header, t.heading(column))
+		at := slices.Index(t.Header, heading(t, column))
 		if column != "Note" && (at < 0 || !evidence.Same(r.Cells[at].Text, text)) {
 			return false
 		}
@@ -114,7 +115,7 @@ func (t Table) isOf(r TableRow, planned PlannedRow) bool {
 
 // heading is the table's own header for a column, whatever its unit, or the
 // column as given where it has none.
-func (t Table) heading(column string) string {
+func heading(t report.Table, column string) string {
 	for _, h := range t.Header {
 		if bare(h) == bare(column) {
 			return h

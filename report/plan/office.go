@@ -1,4 +1,4 @@
-package report
+package plan
 
 import (
 	"fmt"
@@ -22,7 +22,7 @@ func (p *planner) office() {
 	asks(p.lacksThickness(), "the slab's thickness (Areas, Slab thickness)", "from the drawing or at a hole", "slab-depth")
 	asks(p.Wood.NoBelow == "" && p.Wood.CrawlSpace && a.GroundCover == "",
 		"whether the ground of the crawl space is covered (Areas, Ground cover)", "from whoever has looked", "joists-dry")
-	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.stack.woodFlooring() && lack != "" {
+	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.Wood.NoFlooring == "" && lack != "" {
 		asks(true, "the service climate (Climates): "+lack, "from the designer or the owner",
 			"air-range", "air-held", "flooring-target", "flooring-spread", "climate-range")
 	}
@@ -46,31 +46,6 @@ func (p *planner) lacksThickness() bool {
 		}
 	}
 	return false
-}
-
-// lookUp are the limits of the area's products that nobody looked up: cells
-// that hold neither a number nor none.
-func (s Site) lookUp() []string {
-	var all []string
-	for _, p := range s.stack.products() {
-		var columns []string
-		for _, k := range LimitKinds() {
-			for _, c := range k.Columns() {
-				if k.expected(s, p) && c.Of(p).Blank() {
-					columns = append(columns, c.Name)
-				}
-			}
-		}
-		if len(columns) == 0 {
-			continue
-		}
-		sheet := "no data sheet named"
-		if p.DataSheet != "" {
-			sheet = p.DataSheet
-		}
-		all = append(all, p.ID+" ("+sheet+"): "+strings.Join(columns, ", "))
-	}
-	return all
 }
 
 // there is what the record holds already, in words: what was read and can

@@ -1,8 +1,9 @@
-package report
+package plan
 
 import (
 	"slices"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 )
@@ -33,9 +34,9 @@ func (once asker) calibrated(id string) {
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
 	for _, e := range p.byMeter() {
-		meter, listed := p.Job.Instruments.Find(e.instrument)
+		meter, listed := p.Job.Instruments.Find(e.Instrument())
 		switch {
-		case !listed && e.kind == airRow:
+		case !listed && e.OfAir():
 			once([]string{"calibration"}, "write down ", "the instrument of the air's readings (Air, Instrument), from whoever kept the log")
 		case listed && !meter.CalibratedOn.Shown():
 			once.calibrated(meter.ID)
@@ -57,7 +58,7 @@ func (p *planner) metersToCome(once asker) {
 		for _, m := range meters {
 			if !m.CalibratedOn.Shown() {
 				once.calibrated(m.ID)
-			} else if due := dueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
+			} else if due := report.DueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
 				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
 			}
 		}
@@ -65,9 +66,11 @@ func (p *planner) metersToCome(once asker) {
 }
 
 // byMeter are the judged rows in the order of their instruments.
-func (p *planner) byMeter() []entry {
-	rows := slices.Clone(p.rows)
-	slices.SortStableFunc(rows, func(a, b entry) int { return evidence.Order(a.instrument, b.instrument) })
+func (p *planner) byMeter() []report.JudgedRow {
+	rows := p.JudgedRows()
+	slices.SortStableFunc(rows, func(a, b report.JudgedRow) int {
+		return evidence.Order(a.Instrument(), b.Instrument())
+	})
 	return rows
 }
 
@@ -129,7 +132,7 @@ func (p *planner) checksLacking(h slab.Hole) []string {
 		return nil
 	}
 	var all []string
-	for _, it := range p.probeItems("hole "+h.Hole, h) {
+	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
 		switch {
 		case it.Lack == "":
 		case it.Place == h.Place:
@@ -147,7 +150,7 @@ func (p *planner) probesToCome() {
 	if !p.left(p.holes, p.moreHoles) {
 		return
 	}
-	life := probeLife().Most.Number
+	life := report.ProbeLife().Most.Number
 	for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {
 		last := p.lastCheck(m)
 		says := "no check is recorded"
@@ -169,13 +172,13 @@ func (p *planner) probesToCome() {
 
 // checkBegun says whether a check of an instrument is on record without a time.
 func (p *planner) checkBegun(m evidence.Instrument) bool {
-	return slices.ContainsFunc(p.Job.Checks, func(c InstrumentCheck) bool {
+	return slices.ContainsFunc(p.Job.Checks, func(c report.InstrumentCheck) bool {
 		return evidence.Same(c.Instrument, m.ID) && !c.CheckedAt.Shown()
 	})
 }
 
 func (p *planner) lastCheck(m evidence.Instrument) evidence.Time {
-	return evidence.Last(p.Job.Checks, func(c InstrumentCheck) evidence.Time {
+	return evidence.Last(p.Job.Checks, func(c report.InstrumentCheck) evidence.Time {
 		if !evidence.Same(c.Instrument, m.ID) {
 			return evidence.Time{}
 		}

@@ -1,18 +1,19 @@
-package report
+package plan
 
 import (
 	"cmp"
 	"slices"
 	"strconv"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
 // Plan is what is still to be measured and written down before an area can be
 // judged, day by day, and what is there already.
 type Plan struct {
-	Area     Area
-	Decision Decision
+	Area     report.Area
+	Decision report.Decision
 	Steps    []Step   // in the order of their days
 	There    []string // what is there already, in words
 	LookUp   []string // limits that nobody looked up
@@ -38,17 +39,11 @@ type PlannedRow struct {
 	Cells map[string]string
 }
 
-// Missing is one thing that a check still waits for, and the checks that do.
-type Missing struct {
-	What   string
-	Checks []string
-}
-
-// Plans are the plans of all areas of a job.
-func Plans(j Job) []Plan {
-	var plans []Plan
-	for _, d := range Judge(j) {
-		plans = append(plans, d.Site.plan(d))
+// All are the plans of all areas of a job.
+func All(decisions []report.Decision) []Plan {
+	plans := make([]Plan, len(decisions))
+	for i, d := range decisions {
+		plans[i] = Of(d)
 	}
 	return plans
 }
@@ -65,10 +60,10 @@ func (p Plan) When(s Step) string {
 // Laying is the day of installing as When writes days.
 func (p Plan) Laying() string { return p.When(Step{}) }
 
-// PlanCautions are the cautions that stand above plans that ask for anything:
+// Cautions are the cautions that stand above plans that ask for anything:
 // what comes first, old floors, and, where a slab is opened, drilling. The
 // others travel with the workbook.
-func PlanCautions(plans []Plan) []Caution {
+func Cautions(plans []Plan) []report.Caution {
 	if !slices.ContainsFunc(plans, func(p Plan) bool { return len(p.Steps) > 0 }) {
 		return nil
 	}
@@ -76,12 +71,13 @@ func PlanCautions(plans []Plan) []Caution {
 	if slices.ContainsFunc(plans, func(p Plan) bool { return p.Drills }) {
 		headings = append(headings, "Drilling into a slab")
 	}
-	return slices.DeleteFunc(Cautions(), func(c Caution) bool { return !slices.Contains(headings, c.Heading) })
+	return slices.DeleteFunc(report.Cautions(), func(c report.Caution) bool { return !slices.Contains(headings, c.Heading) })
 }
 
-// plan is what the area's decision still waits for. An area that may be installed
+// Of is what an area's decision still waits for. An area that may be installed
 // waits for nothing.
-func (s Site) plan(d Decision) Plan {
+func Of(d report.Decision) Plan {
+	s := d.Site
 	p := planner{Site: s, found: d.Findings}
 	p.survey()
 	p.days = p.planDays()
@@ -95,30 +91,25 @@ func (s Site) plan(d Decision) Plan {
 		p.surfaceReadings()
 	}
 	return Plan{
-		Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.lookUp(), Late: p.late,
+		Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.LookUp(), Late: p.late,
 		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
 	}
 }
 
-// missing are the steps that checks which stop the area wait for.
-func (s Site) missing(d Decision) []Missing {
+// Missing are the things that checks which stop the area wait for.
+func Missing(d report.Decision) []report.Missing {
 	if d.Verdict == evidence.Go {
 		return nil
 	}
-	var all []Missing
+	var all []report.Missing
 	blocking := d.Blocking()
-	for _, step := range s.plan(d).Steps {
+	for _, step := range Of(d).Steps {
 		waits := slices.DeleteFunc(slices.Clone(blocking), func(id string) bool { return !slices.Contains(step.Checks, id) })
 		if step.What != "" && len(waits) > 0 {
-			all = append(all, Missing{step.What, waits})
+			all = append(all, report.Missing{What: step.What, Checks: waits})
 		}
 	}
 	return all
-}
-
-// Awaits says whether something that a check waits for is known to be missing.
-func (d Decision) Awaits(check string) bool {
-	return slices.ContainsFunc(d.Missing, func(m Missing) bool { return slices.Contains(m.Checks, check) })
 }
 
 // inOrder are the steps by day. What needs no day of its own comes first.

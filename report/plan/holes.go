@@ -1,10 +1,11 @@
-package report
+package plan
 
 import (
 	"time"
 
 	"github.com/shopspring/decimal"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 )
@@ -31,10 +32,10 @@ func (p *planner) surveyHoles() {
 			}
 		}
 	}
-	p.holes = survey(p.Site, good, look[slab.Hole]{
-		kind: slabRow, heat: true, spoil: p.spoiltHole,
-		entry: func(h slab.Hole) entry { return at(h.ReadAt, h.Instrument, h.Place) },
-		read:  func(h slab.Hole) bool { return h.RH.Shown() },
+	p.holes = survey(p.Site, good, view[slab.Hole]{
+		heat: true, spoil: p.spoiltHole,
+		row:  func(name string, h slab.Hole) report.JudgedRow { return report.SlabRow(name, h.ReadAt, h.Instrument) },
+		read: func(h slab.Hole) bool { return h.RH.Shown() },
 		blank: func(h slab.Hole) []string {
 			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()}, cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})
 		},
@@ -61,7 +62,7 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 	if h.SealedAt.Shown() && h.ReadAt.Shown() && h.ReadAt.First.Before(p.Slab.ReadableFrom(h)) {
 		return "read before " + p.Slab.Wait.Number.String() + " had passed"
 	}
-	for _, it := range p.probeItems("hole "+h.Hole, h) {
+	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
 		if it.Breaks(evidence.Acceptance{}) {
 			return it.Says
 		}

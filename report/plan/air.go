@@ -1,10 +1,11 @@
-package report
+package plan
 
 import (
 	"fmt"
 	"time"
 
 	"firstboard/acclimate"
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -13,9 +14,8 @@ func (p *planner) surveySurfaces() {
 	if r.NoDew != "" && r.NoMax != "" {
 		return
 	}
-	p.surfaces = survey(p.Site, r.JudgedSurfaces(), look[acclimate.Surface]{
-		kind: surfaceRow, spoil: p.farFromAir,
-		entry: func(s acclimate.Surface) entry { return at(s.ReadAt, s.Instrument, s.Place) },
+	p.surfaces = survey(p.Site, r.JudgedSurfaces(), view[acclimate.Surface]{
+		spoil: p.farFromAir, row: report.SurfaceRow,
 		read:  func(s acclimate.Surface) bool { return s.Temp.Shown() },
 		blank: func(s acclimate.Surface) []string { return blanks(cell{"Instrument", s.Instrument != ""}) },
 	})
@@ -129,14 +129,8 @@ func (p *planner) airBehind() {
 // airIsOld says whether there is no air reading, or none young enough on the
 // day of installing.
 func (p *planner) airIsOld() bool {
-	last := p.Room.Latest()
-	e := at(last, "", nil)
-	e.kind = airRow
-	lay := p.Area.InstallOn
-	if !last.Shown() || !lay.Shown() {
-		return !last.Shown()
-	}
-	return p.aged(evidence.Item{Limit: p.lifeOf(airRow)}, e).Breaks(evidence.Acceptance{})
+	last := p.LatestAir()
+	return !last.ReadAt().Shown() || p.TooOld(last)
 }
 
 func hours(d interface{ Hours() float64 }) string { return fmt.Sprintf("%g h", d.Hours()) }

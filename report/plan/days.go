@@ -1,8 +1,9 @@
-package report
+package plan
 
 import (
 	"time"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 	"firstboard/wood"
@@ -10,7 +11,7 @@ import (
 
 // planner makes the plan of one area.
 type planner struct {
-	Site
+	report.Site
 	found []evidence.Finding
 
 	holes, dishes, pH, cm, others []thing
@@ -54,7 +55,7 @@ func (p *planner) ask(checks []string, do, what string, rows ...PlannedRow) {
 
 // outcome is the answer to one check.
 func (p *planner) outcome(id string) evidence.Outcome {
-	return Decision{Findings: p.found}.outcome(id)
+	return report.Decision{Findings: p.found}.Outcome(id)
 }
 
 // planDays counts back from the day of installing. Readings are made on the day
@@ -62,8 +63,8 @@ func (p *planner) outcome(id string) evidence.Outcome {
 func (p *planner) planDays() planDays {
 	set := p.Job.Settings
 	d := planDays{read: -1, slab: -1}
-	if lay := p.Area.InstallOn; lay.Shown() && p.covered.Shown() {
-		d.slab = min(d.slab, int(p.covered.Day-lay.Day))
+	if lay := p.Area.InstallOn; lay.Shown() && p.Slab.Covered.Shown() {
+		d.slab = min(d.slab, int(p.Slab.Covered.Day-lay.Day))
 	}
 	d.seal = d.slab - wholeDays(set.ProbeWait.Exact())
 	d.set = d.slab - wholeDays(slab.Exposure().Most.Number.Exact())

@@ -1,8 +1,9 @@
-package report
+package plan
 
 import (
 	"slices"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 )
@@ -14,8 +15,8 @@ func (p *planner) surveyDishes() {
 	if f.NoDishes != "" || f.UnfitForDishes() != "" {
 		return
 	}
-	p.dishes = survey(p.Site, f.JudgedDishes(), look[slab.Dish]{
-		kind: slabRow, heat: true, entry: dishEntry, spoil: exposed,
+	p.dishes = survey(p.Site, f.JudgedDishes(), view[slab.Dish]{
+		heat: true, row: report.DishRow, spoil: exposed,
 		read: func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
 		blank: func(d slab.Dish) []string {
 			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})

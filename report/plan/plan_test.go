@@ -1,4 +1,4 @@
-package report_test
+package plan_test
 
 import (
 	"fmt"
@@ -12,9 +12,34 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/plan"
+	"firstboard/report/record"
 	"firstboard/slab"
 	"firstboard/wood"
 )
+
+// bases are the records that the laws start from.
+func bases(t *testing.T) []report.Job {
+	t.Helper()
+	var jobs []report.Job
+	for _, folder := range []string{
+		"heated-slab", "slab-glue-down-wood", "slab-resilient", "wood-crawl", "wood-over-slab",
+	} {
+		rec, err := record.Read("../../testdata/script/base/" + folder)
+		if err != nil {
+			t.Fatal(err)
+		}
+		jobs = append(jobs, rec.Job)
+	}
+	return jobs
+}
+
+// copied is a job whose rows can be changed without changing the first.
+func copied(j report.Job) report.Job {
+	j.Holes, j.Wood = slices.Clone(j.Holes), slices.Clone(j.Wood)
+	j.Areas, j.Events = slices.Clone(j.Areas), slices.Clone(j.Events)
+	return j
+}
 
 // sparse is a base of which rows were lost, on an area of any size, installed on any
 // day from its own on, wetted or not.
@@ -62,7 +87,7 @@ func clockTime(zone *time.Location, written string) evidence.Time {
 
 // obeyed is a job with every planned row filled in with good values, on the
 // day its step names, and every row that stood open.
-func obeyed(j report.Job, plans []report.Plan) report.Job {
+func obeyed(j report.Job, plans []plan.Plan) report.Job {
 	j = copied(j)
 	for _, p := range plans {
 		day := func(n int) evidence.Time {
@@ -82,7 +107,7 @@ func obeyed(j report.Job, plans []report.Plan) report.Job {
 			if evidence.Same(h.Area, p.Area.ID) && !h.RH.Shown() {
 				j.Holes[i].RH = evidence.Typed("60", evidence.RH)
 			}
-			if evidence.Same(h.Area, p.Area.ID) && slices.ContainsFunc(p.Steps, func(s report.Step) bool { return strings.Contains(s.Do, "Discarded of hole "+h.Hole+" ") }) {
+			if evidence.Same(h.Area, p.Area.ID) && slices.ContainsFunc(p.Steps, func(s plan.Step) bool { return strings.Contains(s.Do, "Discarded of hole "+h.Hole+" ") }) {
 				j.Holes[i].Discarded = "wrong depth"
 			}
 		}
@@ -108,10 +133,10 @@ func deep(a report.Area) evidence.Reading {
 // values, holes, boards, subfloor pieces and joists are enough.
 func TestFollowingThePlanMeetsTheCounts(t *testing.T) {
 	t.Parallel()
-	from := bases(t)[:5] // short air logs, and so fast
+	from := bases(t)
 	rapid.Check(t, func(t *rapid.T) {
 		j := sparse(t, from)
-		plans := report.Plans(j)
+		plans := plan.All(report.Judge(j))
 		for i, d := range report.Judge(obeyed(j, plans)) {
 			for _, f := range d.Findings {
 				counts := []string{"slab-holes", "slab-depth", "subfloor-count", "flooring-count"}
@@ -129,8 +154,8 @@ func TestNothingIsLeftWhereAnAreaIsGO(t *testing.T) {
 	t.Parallel()
 	from := bases(t)
 	rapid.Check(t, func(t *rapid.T) {
-		j := drawJob(t, from)
-		for _, p := range report.Plans(j) {
+		j := sparse(t, from)
+		for _, p := range plan.All(report.Judge(j)) {
 			if p.Decision.Verdict == evidence.Go && len(p.Steps) > 0 {
 				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Steps[0].Do)
 			}
