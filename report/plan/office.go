@@ -2,7 +2,6 @@ package plan
 
 import (
 	"fmt"
-	"strings"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"

@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 
+	"firstboard/report"
 	"firstboard/slab"
 )
 
