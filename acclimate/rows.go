@@ -25,7 +25,7 @@ const tooDry = "under 5 % RH: no room is so dry, so the meter failed"
 // Humidity is the relative humidity read, blank where it is too low for any
 // room.
 func (a *Air) Humidity() evidence.Reading {
-	if a.RH.Shown() && a.RH.Value.LessThan(decimal.NewFromInt(LeastRH)) {
+	if a.RH.Shown() && order(a.RH.Value, decimal.New(LeastRH, 0)) < 0 {
 		return evidence.Reading{Unit: a.RH.Unit, Place: a.RH.Place}
 	}
 	return a.RH

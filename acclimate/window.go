@@ -67,9 +67,9 @@ func (r Room) judgeMeter(m *meter, sum *summary, w window, before time.Time, nam
 			}
 		}
 	}
-	next := 0
+	next, longest := 0, r.excursion()
 	for _, x := range m.runs(n) {
-		if counts(m.readings[x.end-1]) && m.excused(x, n, r.excursion(), nameless) {
+		if counts(m.readings[x.end-1]) && m.excused(x, n, longest, nameless) {
 			sum.excuse(m.rows[m.readings[x.first].first:m.readings[x.end-1].end]...)
 			judged(next, x.first)
 			next = x.end
@@ -88,27 +88,25 @@ func (r Room) uncovered(w window) []evidence.Item {
 	for _, a := range r.Air.Untimed() {
 		items = append(items, evidence.Item{Name: "an air row", Limit: w.temp, Lack: evidence.NoTime, Place: a.Place})
 	}
-	times := r.times(w)
+	times, gap := r.times(w), evidence.Duration(r.Gap.Exact())
 	if w.covered {
 		switch a := r.Air.before(w.from); {
 		case a == nil:
 			add("no reading at or before %s, where the window begins", clock(w.from))
-		case w.from.Sub(a.ReadAt.First) > r.gap():
+		case w.from.Sub(a.ReadAt.First) > gap:
 			add("no reading in the %s h before %s, where the window begins", r.Gap.Written, clock(w.from))
 		}
 	}
 	for i := 1; i < len(times); i++ {
-		if times[i].Sub(times[i-1]) > r.gap() {
+		if times[i].Sub(times[i-1]) > gap {
 			add("no reading from %s to %s, more than %s h", clock(times[i-1]), clock(times[i]), r.Gap.Written)
 		}
 	}
-	if n := len(times); n > 0 && w.to.Sub(times[n-1]) > r.gap() {
+	if n := len(times); n > 0 && w.to.Sub(times[n-1]) > gap {
 		add("no reading in the %s h before %s, where the window ends", r.Gap.Written, clock(w.to))
 	}
 	return items
 }
-
-func (r Room) gap() time.Duration { return evidence.Duration(r.Gap.Exact()) }
 
 // times are the times of the rows of a window in order, from the last one at or
 // before its start where that must be covered.
