@@ -171,12 +171,12 @@ func TestUnusedRows(t *testing.T) {
 	r.LaterSurfaces, r.Leveled = 3, at(20).First
 	r.HeldFor = []evidence.Time{at(40)} // held from hour -8; the log up to hour 44
 	got := r.Unused()
-	want := []acclimate.Unused{
-		{"Air", 7, "after the day of installing"},
-		{"Air", 4, "outside the hours that are judged"},
-		{"Surface", 3, "after the day of installing"},
-		{"Surface", 1, "before a leveler was placed"},
-		{"Surface", 2, "history of a spot"},
+	want := []evidence.Unused{
+		{Table: "Air", Rows: 7, Why: "after the day of installing"},
+		{Table: "Air", Rows: 4, Why: "outside the hours that are judged"},
+		{Table: "Surface", Rows: 3, Why: "after the day of installing"},
+		{Table: "Surface", Rows: 1, Why: "before a leveler was placed"},
+		{Table: "Surface", Rows: 2, Why: "history of a spot"},
 	}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("unused are %+v", got)
