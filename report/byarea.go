@@ -27,6 +27,7 @@ type byArea struct {
 	zones    map[string][]Area
 	checks   map[string][]InstrumentCheck
 	probes   map[string][]slab.Hole // by instrument
+	doubtful doubtful
 }
 
 func (j Job) byArea() *byArea {
@@ -45,6 +46,7 @@ func (j Job) byArea() *byArea {
 		zones:    gathered(j.Areas, func(a Area) string { return a.Zone }),
 		checks:   gathered(j.Checks, func(r InstrumentCheck) string { return r.Instrument }),
 		probes:   gathered(j.Holes, func(r slab.Hole) string { return r.Instrument }),
+		doubtful: j.doubtful(),
 	}
 }
 

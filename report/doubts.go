@@ -20,9 +20,17 @@ type point struct {
 	instrument string
 }
 
-// points are the readings of holes and wood of the whole job, in the order of
-// their names, so that the order of rows never matters.
-func (j Job) points() []point {
+// doubtful is what the search for oddities looks up: the points of each area in
+// the order of their names, areas whose readings of one kind are the same, and
+// each instrument's points by the minute and, of holes, in the order of time.
+type doubtful struct {
+	points  map[string][]point
+	alike   map[string][]string
+	minutes map[string][]point
+	probed  map[string][]point
+}
+
+func (j Job) doubtful() doubtful {
 	var all []point
 	for _, h := range j.Holes {
 		all = append(all, point{"hole", h.Hole, h.Area, h.ReadAt, h.RH, h.X, h.Y, h.Instrument})
@@ -39,20 +47,53 @@ func (j Job) points() []point {
 		}
 		return a.at.First.Compare(b.at.First)
 	})
-	return all
+	d := doubtful{points: gathered(all, func(p point) string { return p.area }), alike: map[string][]string{}}
+	for _, a := range j.Areas {
+		for _, kind := range kindsOfPoints() {
+			if s := series(d.points[evidence.Key(a.ID)], kind); len(s) >= fewest {
+				key := likeness(kind, s)
+				d.alike[key] = append(d.alike[key], a.ID)
+			}
+		}
+	}
+	timed := slices.DeleteFunc(all, func(p point) bool { return !p.at.Shown() || p.instrument == "" })
+	slices.SortStableFunc(timed, func(a, b point) int { return a.at.First.Compare(b.at.First) })
+	d.minutes = gathered(firstOfAreas(timed), point.minute)
+	d.probed = gathered(slices.DeleteFunc(slices.Clone(timed), func(p point) bool { return p.kind != "hole" }),
+		func(p point) string { return p.instrument })
+	return d
+}
+
+// firstOfAreas are the first points of each instrument, minute and area.
+func firstOfAreas(timed []point) []point {
+	seen := map[string]bool{}
+	return slices.DeleteFunc(slices.Clone(timed), func(p point) bool {
+		key := p.minute() + "\x00" + p.area
+		known := seen[key]
+		seen[key] = true
+		return known
+	})
+}
+
+func kindsOfPoints() []string { return []string{"flooring", "hole", "joist", "subfloor"} }
+
+func likeness(kind string, readings []string) string { return kind + " " + strings.Join(readings, " ") }
+
+// minute is the instrument of a point and the minute it was read in.
+func (p point) minute() string {
+	return p.instrument + " " + p.at.First.Truncate(time.Minute).UTC().Format(time.RFC3339)
 }
 
 // worthALook is what an honest record seldom shows. It advises and accuses
 // nobody: there may be a good reason.
 func (s Site) worthALook() []string {
-	points := s.Job.points()
-	mine := of(points, s.Area.ID, func(p point) string { return p.area })
+	mine := s.record.doubtful.points[evidence.Key(s.Area.ID)]
 	var looks []string
-	looks = append(looks, s.copiedRows(points, mine)...)
-	looks = append(looks, s.twoPlacesAtOnce(points, mine)...)
+	looks = append(looks, s.copiedRows(mine)...)
+	looks = append(looks, s.twoPlacesAtOnce(mine)...)
 	looks = append(looks, sameDigits(mine)...)
 	looks = append(looks, s.coordinates(mine)...)
-	return looks
+	return append(looks, s.standards()...)
 }
 
 // fewest is how many readings make a likeness worth a word.
@@ -60,17 +101,13 @@ const fewest = 5
 
 // copiedRows finds areas whose readings of one kind are this area's, one by
 // one.
-func (s Site) copiedRows(all, mine []point) []string {
+func (s Site) copiedRows(mine []point) []string {
 	var looks []string
-	for _, other := range s.Job.Areas {
-		if evidence.Same(other.ID, s.Area.ID) {
-			continue
-		}
-		theirs := of(all, other.ID, func(p point) string { return p.area })
-		for _, kind := range []string{"flooring", "hole", "joist", "subfloor"} {
-			a, b := series(mine, kind), series(theirs, kind)
-			if len(a) >= fewest && slices.Equal(a, b) {
-				looks = append(looks, fmt.Sprintf("all %d %s readings equal those of area %s, one by one", len(a), kind, other.ID))
+	for _, kind := range kindsOfPoints() {
+		readings := series(mine, kind)
+		for _, other := range s.record.doubtful.alike[likeness(kind, readings)] {
+			if !evidence.Same(other, s.Area.ID) {
+				looks = append(looks, fmt.Sprintf("all %d %s readings equal those of area %s, one by one", len(readings), kind, other))
 			}
 		}
 	}
@@ -89,30 +126,51 @@ func series(points []point, kind string) []string {
 
 // twoPlacesAtOnce finds an instrument that was read in another area in the
 // same minute, and a probe that was read in two holes within 30 minutes.
-func (s Site) twoPlacesAtOnce(all, mine []point) []string {
+func (s Site) twoPlacesAtOnce(mine []point) []string {
 	var looks []string
+	tell := func(p, q point) {
+		looks = append(looks, fmt.Sprintf("instrument %s was read at %s %s and at %s %s of area %s within %d min",
+			p.instrument, p.kind, p.name, q.kind, q.name, q.area, int(q.at.First.Sub(p.at.First).Abs().Minutes())))
+	}
 	for _, p := range mine {
-		for _, q := range all {
-			apart := p.at.First.Sub(q.at.First).Abs()
-			if apart >= 30*time.Minute || !p.at.Shown() || !q.at.Shown() || p.instrument == "" || !evidence.Same(p.instrument, q.instrument) {
-				continue
-			}
-			elsewhere := !evidence.Same(p.area, q.area)
-			otherHole := p.kind == "hole" && q.kind == "hole" && (elsewhere || !evidence.Same(p.name, q.name))
-			if elsewhere && apart < time.Minute || otherHole {
-				looks = append(looks, fmt.Sprintf("instrument %s was read at %s %s and at %s %s of area %s within %d min",
-					p.instrument, p.kind, p.name, q.kind, q.name, q.area, int(apart.Minutes())))
-			}
+		if len(looks) >= fewest {
+			break
+		}
+		if !p.at.Shown() || p.instrument == "" {
+			continue
+		}
+		together := s.record.doubtful.minutes[evidence.Key(p.minute())]
+		if i := slices.IndexFunc(together, func(q point) bool { return !evidence.Same(q.area, p.area) }); i >= 0 {
+			tell(p, together[i])
+		} else if q, found := s.neighbor(p); found {
+			tell(p, q)
 		}
 	}
-	return looks[:min(len(looks), fewest)]
+	return looks
+}
+
+// neighbor is the hole that a probe was read in just before or after another,
+// less than 30 minutes away.
+func (s Site) neighbor(p point) (q point, found bool) {
+	if p.kind != "hole" {
+		return q, false
+	}
+	all := s.record.doubtful.probed[evidence.Key(p.instrument)]
+	at, _ := slices.BinarySearchFunc(all, p, func(a, b point) int { return a.at.First.Compare(b.at.First) })
+	for _, q := range all[max(0, at-1):min(len(all), at+2)] {
+		other := !evidence.Same(q.area, p.area) || !evidence.Same(q.name, p.name)
+		if other && q.at.First.Sub(p.at.First).Abs() < 30*time.Minute {
+			return q, true
+		}
+	}
+	return q, false
 }
 
 // sameDigits finds readings of one kind that are all equal, or all end in one
 // digit.
 func sameDigits(mine []point) []string {
 	var looks []string
-	for _, kind := range []string{"flooring", "hole", "joist", "subfloor"} {
+	for _, kind := range kindsOfPoints() {
 		values := series(mine, kind)
 		last := map[byte]bool{}
 		for _, v := range values {
