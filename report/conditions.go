@@ -1,76 +1,105 @@
 package report
 
 import (
+	"fmt"
 	"slices"
+	"time"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/slab"
 )
 
-// conditions are the plain sentences that a GO of the area rests on.
+// conditions are the plain sentences that a GO of the area rests on. None of
+// them changes a verdict, and none is hidden.
 func (s Site) conditions() []string {
+	all := []string{}
+	for _, said := range [][]string{s.slabConditions(), s.siteConditions(), s.woodConditions(), s.lateConditions()} {
+		all = append(all, slices.DeleteFunc(said, func(c string) bool { return c == "" })...)
+	}
+	return all
+}
+
+// provided is a sentence where something holds.
+func provided(holds bool, sentence string) string {
+	if !holds {
+		return ""
+	}
+	return sentence
+}
+
+// slabConditions are those of the slab and what lies on it.
+func (s Site) slabConditions() []string {
 	a := s.Area
-	conditions := []string{}
-	add := func(holds bool, sentence string) {
-		if holds {
-			conditions = append(conditions, sentence)
-		}
+	overSlab := a.Substrate != onWood
+	onGround := a.SlabKind == "" || a.SlabKind == slab.OnGrade || a.SlabKind == slab.BelowGrade
+	return []string{
+		provided(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed"),
+		provided(overSlab && onGround && a.UnderSlab == "unknown" && a.Membrane == "", "it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
+		provided(a.CoveredOn.Shown() && a.Membrane == "", "the slab was covered, and by what is not recorded"),
+		provided(s.defaultRH(), "no product states a slab moisture limit: the default of "+slab.DefaultRH().Number.String()+" governs"),
+		provided(overSlab && s.stack.woodFlooring() && !a.PlacedOn.Shown(), "when the slab was placed was not recorded"),
+		s.leveledSince(),
 	}
-	unexplained := 0
-	if s.Wood.NoFlooring == "" {
-		for _, lot := range s.Wood.Lots() {
-			unexplained += lot.Unexplained
-		}
-	}
-	add(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed")
-	add(a.SlabKind == "on grade" && a.UnderSlab != "retarder", "no vapor retarder is known below: the reading speaks for its day")
-	add(a.HVAC == "temporary", "provided temporary conditioning runs until the permanent plant takes over")
-	add(a.Substrate == onWood && a.Below == "", "what lies below was not recorded")
-	add(unexplained > 0, "boards were set aside without a reason")
-	return conditions
 }
 
-// goodUntil is the last day on which installing could start on the same evidence,
-// and what has to be read again to go on after it: the readings that grow too
-// old first.
-func (s Site) goodUntil() (until evidence.Date, again []string) {
-	for _, e := range s.agedRows() {
-		day, ages := s.lastDay(e)
-		if !ages || until.Shown() && day > until.Day {
-			continue
-		}
-		if !until.Shown() || day < until.Day {
-			until, again = evidence.Date{Written: day.String(), Day: day}, nil
-		}
-		if what := e.kind.what(); !slices.Contains(again, what) {
-			again = append(again, what)
-		}
+// defaultRH says whether holes decide by the default although the data sheets
+// state no limit of humidity and none of emission.
+func (s Site) defaultRH() bool {
+	l := s.Limits.SlabRH.Most
+	if s.Slab.NoHoles != "" || s.Slab.HolesAdvise() || !l.Shown() || l.Whose != "" {
+		return false
 	}
-	return until, again
+	asked := slices.DeleteFunc(s.stack.products(), func(p *Product) bool { return !s.standsOnSlab(p) })
+	return len(asked) > 0 && !slices.ContainsFunc(asked, func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
 }
 
-// lastDay is the last day of installing that a row's age allows. The age of a
-// covered slab's rows no longer grows.
-func (s Site) lastDay(e entry) (evidence.Day, bool) {
-	life := s.lifeOf(e.kind).Most.Number.Exact()
-	switch e.kind {
-	case airRow, surfaceRow:
-		day := e.at.Day()
-		for (day + 1).Begins(s.Job.Zone).Sub(e.at.First) <= evidence.Duration(life) {
-			day++
+// leveledSince says when a leveler was placed after a judged row of the slab.
+func (s Site) leveledSince() string {
+	leveled := s.lastEvent("leveler placed").At
+	before := func(e entry) bool { return e.kind == slabRow && leveled.After(e.at) }
+	if !slices.ContainsFunc(s.rows, before) {
+		return ""
+	}
+	return "a leveler was placed on " + leveled.Day().String() + ", after the slab was tested: its own drying time applies"
+}
+
+// siteConditions are those of the air, of heating and of what lies below.
+func (s Site) siteConditions() []string {
+	a := s.Area
+	widest := s.Room.WidestInterval()
+	return []string{
+		provided(a.HVAC == "temporary", "provided temporary HVAC runs until the permanent system takes over"),
+		provided(a.HVAC == "none", "nothing conditions the air: provided it stays in range until and after installing"),
+		provided(a.RadiantHeat == "", "whether the floor is heated was not recorded"),
+		provided(a.Substrate == onWood && a.Below == "", "what lies below was not recorded"),
+		provided(widest > acclimate.LongInterval, fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", inHours(widest))),
+	}
+}
+
+func inHours(d time.Duration) string { return evidence.Hours(d).Short() }
+
+// woodConditions are those of boards that were left out.
+func (s Site) woodConditions() []string {
+	if s.Wood.NoFlooring != "" {
+		return nil
+	}
+	said := []string{provided(s.Wood.Unexplained() > 0, "boards were set aside without a reason")}
+	for _, lot := range s.Wood.SentBack() {
+		said = append(said, lot.Title()+" was sent back: it is not installed")
+	}
+	var boards []string
+	for _, it := range s.Room.BoardsNotReadAgain() {
+		if !slices.Contains(boards, it.Name) {
+			boards = append(boards, it.Name)
 		}
-		return day, true
-	case slabRow:
-		if s.covered.Shown() {
-			return 0, false
-		}
 	}
-	const century = 36600 // days: no record lasts longer
-	whole := century
-	if life.Cmp(evidence.Whole(century)) < 0 {
-		whole = life.Ceil()
-	}
-	if evidence.Whole(whole).Cmp(life) > 0 {
-		whole--
-	}
-	return e.at.Day() + evidence.Day(whole), true
+	return append(said, provided(len(boards) > 0,
+		"outside the limits in the week before the last visit and not read again, so not to be installed: "+evidence.List(boards)))
+}
+
+// lateConditions are those of the time after installing.
+func (s Site) lateConditions() []string {
+	f := s.stack.flooring
+	return []string{provided(f != nil && (f.Kind == "resilient" || f.Kind == "carpet"), "keep the air in range for 48 h (carpet 72 h) after installing")}
 }
