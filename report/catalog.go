@@ -13,7 +13,6 @@ import (
 func Order() []string {
 	return []string{
 		"limits-known", "grade", "retarder", "slab-age",
-		"limits-known", "grade", "retarder", "slab-age",
 		"air-range", "air-held", "air-usual", "surface-dew",
 		"slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh",
 		"mver-dishes", "mver-time", "mver-rate", "slab-ph", "slab-cm", "other-tests", "scan-probed",

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report/evidence"
 )
+
 // goodUntil is the last day on which installing could start on the same evidence,
 // and what has to be read again to go on after it: the readings that grow too
 // old first.

@@ -109,6 +109,9 @@ func raise(r *evidence.Reading, by decimal.Decimal) {
 // put gives a row and all that was typed in it one place.
 func put(row reflect.Value, name string) {
 	for i := range row.NumField() {
+		if !row.Field(i).CanInterface() {
+			continue // worked out, not typed
+		}
 		switch x := row.Field(i).Interface().(type) {
 		case evidence.Reading:
 			x.Place = spot(name)

@@ -260,4 +260,3 @@ func (m *maker) carpet(id string) {
 		m.air(id, h+1, 42, "AL2")
 	}
 }
-
