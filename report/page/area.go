@@ -28,6 +28,7 @@ type areaView struct {
 	Turns    string
 	Facts    []pair
 	Figures  []figure
+	Open     bool // its pictures are unfolded: there are few areas
 	Signed   []string
 	Waived   []string
 }
@@ -47,10 +48,14 @@ type figure struct {
 	Notes   []string
 }
 
+// mostOpen is how many areas a page may have for their pictures to be unfolded.
+const mostOpen = 12
+
 func (p Page) area(i int, d report.Decision) areaView {
 	a := areaView{
 		Decision: d, Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
 		Verdict: d.Says(), Good: d.Verdict == evidence.Go, Facts: facts(d),
+		Open: len(p.Decisions) <= mostOpen,
 	}
 	for _, f := range d.Findings {
 		a.sort(f)

@@ -17,6 +17,9 @@ import (
 func draw(id string, p report.Picture, course []report.Course) figure {
 	f := figure{Caption: p.Title, Notes: p.Notes}
 	switch p.Shows {
+	case report.WoodMoisture:
+		f.Caption = "Moisture content of boards and subfloor, a dot a reading (% MC)"
+		f.Drawing = byName(id, p)
 	case report.DryingHistory:
 		f.Drawing = overTime(id, p, course)
 	case report.AirTemperature, report.AirHumidity:
@@ -65,6 +68,9 @@ func valuesOf(series []report.Series) []float64 {
 }
 
 func (d *drawing) levels(levels []report.Series) {
+	slices.SortStableFunc(levels, func(a, b report.Series) int {
+		return a.Points[0].Y.Exact().Cmp(b.Points[0].Y.Exact())
+	})
 	for _, s := range levels {
 		class := "limit"
 		if s.Role == report.LotMean || s.Role == report.TargetEMC {
@@ -230,7 +236,7 @@ func thinnedTicks[T any](all []T) []T {
 func dots(id string, p report.Picture, series, levels []report.Series) template.HTML {
 	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
 	d := newDrawing(-0.6, float64(len(series))-0.4, y0, y1)
-	d.axisY(p.Y)
+	d.axisY(p.X)
 	var at []float64
 	var names []string
 	for i, s := range series {
@@ -239,14 +245,14 @@ func dots(id string, p report.Picture, series, levels []report.Series) template.
 		for _, pt := range s.Points {
 			n := column[pt.Y.Written]
 			column[pt.Y.Written]++
-			side := float64((n+1)/2) * 0.035
+			side := float64((n+1)/2) * 0.045
 			if n%2 == 0 {
 				side = -side
 			}
 			d.mark(i, float64(i)+math.Max(-0.4, math.Min(0.4, side)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
 		}
 	}
-	d.axisX(p.X, at, names)
+	d.axisX("lot, subfloor or joists", at, names)
 	d.levels(levels)
 	return d.finish(id, p.Title, says(p))
 }
@@ -266,6 +272,8 @@ func plan(id string, p report.Picture) template.HTML {
 	x0, x1 := reach(xs)
 	y0, y1 := reach(ys)
 	d := newDrawing(x0, x1, y0, y1)
+	d.high = math.Min(2*drawingHigh, topRoom+bottomRoom+(y1-y0)*(d.wide-leftRoom-rightRoom)/(x1-x0))
+	d.high = math.Max(d.high, 0.6*drawingHigh)
 	perX := (d.wide - leftRoom - rightRoom) / (x1 - x0)
 	perY := (d.high - topRoom - bottomRoom) / (y1 - y0)
 	if perX > perY {

@@ -10,10 +10,13 @@ const style template.CSS = `
 html{-webkit-text-size-adjust:100%}
 body{margin:0;color:var(--ink);background:var(--paper);font:1rem/1.5 Georgia,"Times New Roman",serif}
 header,main,footer{max-width:60rem;margin:0 auto;padding:1rem}
+header{padding-bottom:0}main{padding-top:0}
+ul.areas>li:first-child{margin-top:0}
 h1{font-size:1.7rem;line-height:1.2;margin:.5rem 0}
 h2{font-size:1.35rem;line-height:1.25;margin:2.5rem 0 .5rem;padding-top:.6rem;border-top:2px solid var(--ink)}
 h3{font-size:1.08rem;margin:1.4rem 0 .4rem}
-p,li,dd,td,th,summary{overflow-wrap:anywhere}
+p,li,dd,summary,.hash{overflow-wrap:anywhere}
+td,th{overflow-wrap:break-word;min-width:4.5rem}
 a{color:var(--go)}
 a:focus-visible,summary:focus-visible{outline:3px solid var(--go);outline-offset:2px}
 .skip{position:absolute;left:-100rem}

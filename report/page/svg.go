@@ -21,6 +21,7 @@ type drawing struct {
 	wide, high float64
 	x0, x1     float64
 	y0, y1     float64
+	named      float64 // where the last level was named
 }
 
 func newDrawing(x0, x1, y0, y1 float64) *drawing {
@@ -98,6 +99,11 @@ func (d *drawing) level(y float64, name, class string) {
 		return
 	}
 	d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="%s"/>`, leftRoom, d.y(y), d.wide-rightRoom, d.y(y), class)
+	if d.named != 0 && math.Abs(d.named-d.y(y)) < 14 { // beside the one below, not over it
+		d.words(leftRoom+4, d.y(y)-4, "start", "level", name)
+		return
+	}
+	d.named = d.y(y)
 	d.words(d.wide-rightRoom, d.y(y)-4, "end", "level", name)
 }
 
