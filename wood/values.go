@@ -12,13 +12,19 @@ func (f Floor) moistureItem(kind string, limit evidence.Limit) func(name string,
 		m := r.Moisture()
 		it := evidence.Item{
 			Name: kind + " " + name, Value: m.Value(), Written: m.Written, Work: m.Work.Called(kind + " " + name),
-			Limit: limit, U: f.Instruments.U(r.Instrument, evidence.MC), Lack: m.Lack, Place: r.Place,
+			Limit: limit, U: f.uncertainty(r), Lack: m.Lack, Place: r.Place,
 		}
 		if m.How != "" {
 			it.Says = kind + " " + name + " reads " + m.Written + " % MC (" + m.How + ")"
 		}
 		return it
 	}
+}
+
+// uncertainty is that of a reading, in points, as its method took it.
+func (f Floor) uncertainty(r Row) *evidence.Uncertainty {
+	kind := map[string]string{Pin: evidence.PinMeter, Pinless: evidence.Pinless, OvenDry: evidence.OvenMeter}[r.Method]
+	return f.Instruments.UAs(r.Instrument, evidence.MC, kind)
 }
 
 // Span is the mean of things of which some were read twice at one time: the

@@ -51,15 +51,23 @@ const (
 // reading by no instrument, has none.
 func (in Instruments) U(id string, unit Unit) *Uncertainty {
 	meter, _ := in.Find(id)
+	return in.UAs(id, unit, meter.Kinds...)
+}
+
+// UAs is U where the reading was taken as with one of these kinds: a meter may
+// do several.
+func (in Instruments) UAs(id string, unit Unit, kinds ...string) *Uncertainty {
+	meter, _ := in.Find(id)
 	if meter.Uncertainty.Shown() {
 		return Within(meter.Uncertainty.Exact())
 	}
+	as := func(kind string) bool { return meter.Has(kind) && slices.Contains(kinds, kind) }
 	switch {
-	case meter.Has(Probe), meter.Has(SingleUse), meter.Has(AirMeter), meter.Has(PinMeter):
+	case as(Probe), as(SingleUse), as(AirMeter), as(PinMeter):
 		return Within(Whole(2))
-	case meter.Has(Surface):
+	case as(Surface):
 		return Within(ConvertSpan(Whole(2), Fahrenheit, unit))
-	case meter.Has(OvenMeter):
+	case as(OvenMeter):
 		return Within(Ratio(1, 5))
 	}
 	return &Uncertainty{}
