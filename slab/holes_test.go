@@ -1,6 +1,7 @@
 package slab_test
 
 import (
+	"slices"
 	"testing"
 
 	"firstboard/report/evidence"
@@ -93,6 +94,11 @@ func TestZone(t *testing.T) {
 	if got := evidence.List(names); got != "H1, H2 and H1 of a2" {
 		t.Errorf("the holes are %s", got)
 	}
+	slices.Reverse(f.Holes)
+	if got := f.JudgedHoles(); got[0].Name != "H1" || got[2].Name != "H1 of a2" {
+		t.Errorf("in another order the holes begin with %s", got[0].Name)
+	}
+	slices.Reverse(f.Holes)
 	if got := f.NameOf(f.Holes[2]); got != "H1 of a2" {
 		t.Errorf("the hole of the next room is %s", got)
 	}
@@ -118,6 +124,7 @@ func TestEdge(t *testing.T) {
 		{"3.1 ft", far, evidence.NotMet},
 		{"an unknown distance", first(func(h *slab.Hole) { h.ToWall = evidence.Reading{} }), evidence.NotShown},
 		{"near and unread", first(func(h *slab.Hole) { h.ToWall, h.RH = num("1", evidence.Foot), evidence.Reading{} }), evidence.NotShown},
+		{"at 3 ft and unread", first(func(h *slab.Hole) { h.ToWall, h.RH = num("3", evidence.Foot), evidence.Reading{} }), evidence.NotShown},
 		{"far and unread", first(func(h *slab.Hole) { h.RH = evidence.Reading{} }), evidence.NotMet},
 		{"one unknown beside a near one", func(f *slab.Floor) { f.Holes[1].ToWall = evidence.Reading{} }, evidence.Met},
 		{"two rows at one time, one of them far", func(f *slab.Floor) {

@@ -85,14 +85,10 @@ func (f Floor) unreplaced() []evidence.Item {
 // highestOf are the rows of a hole that read highest, and those that do not say
 // what they read.
 func highestOf(hole group[Hole]) []Hole {
-	var highest evidence.Exact
 	all := hole.all()
-	for _, h := range all {
-		if h.RH.Shown() && h.RH.Exact().Cmp(highest) > 0 {
-			highest = h.RH.Exact()
-		}
-	}
-	return slices.DeleteFunc(all, func(h Hole) bool { return h.RH.Shown() && h.RH.Exact().Cmp(highest) < 0 })
+	byRH := func(a, b Hole) int { return a.RH.Exact().Cmp(b.RH.Exact()) }
+	top := slices.MaxFunc(all, byRH)
+	return slices.DeleteFunc(all, func(h Hole) bool { return h.RH.Shown() && byRH(h, top) != 0 })
 }
 
 // replaces says whether every judged row of a hole is usable, lies within 3 ft

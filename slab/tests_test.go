@@ -240,6 +240,19 @@ func TestRetarder(t *testing.T) {
 	}
 }
 
+// A finding about the area names its row, where that is known.
+func TestRowOfArea(t *testing.T) {
+	for _, place := range []evidence.Place{nil, cell("Areas row 2")} {
+		f := sound()
+		f.Place, f.ExteriorWalls = place, evidence.Reading{}
+		for _, id := range []string{"retarder", "slab-edge"} {
+			if got := find(t, f, id); (len(got.Evidence) == 1) != (place != nil) {
+				t.Errorf("%s of an area at %v names %v", id, place, got.Evidence)
+			}
+		}
+	}
+}
+
 // Wood goes over a slab that is 30 days old.
 func TestSlabAge(t *testing.T) {
 	outcomes{
