@@ -39,6 +39,7 @@ func rowOf(p evidence.Place) []evidence.Place {
 type walls struct {
 	wanted  evidence.Working
 	several bool
+	usable  func(Hole) bool
 	names   []string
 	nearest map[string][]evidence.Working
 	unknown []string
@@ -47,14 +48,19 @@ type walls struct {
 // onlyWall stands for the name of a wall that needs none.
 const onlyWall = "the wall"
 
-// nearWalls counts the exterior walls that have a hole nearby, by the names
-// that the holes give; the only wall needs no name.
-func (f Floor) nearWalls(holes gathered[Hole]) evidence.Finding {
-	w := walls{
-		wanted:  evidence.Cell("Exterior walls", f.ExteriorWalls),
+// wallsOf are the exterior walls of the area, with none of its holes yet.
+func (f Floor) wallsOf(usable func(Hole) bool) walls {
+	return walls{
+		wanted: evidence.Cell("Exterior walls", f.ExteriorWalls), usable: usable,
 		several: f.ExteriorWalls.Exact().Cmp(evidence.Whole(1)) > 0,
 		nearest: map[string][]evidence.Working{},
 	}
+}
+
+// nearWalls counts the exterior walls that have a hole nearby, by the names
+// that the holes give; the only wall needs no name.
+func (f Floor) nearWalls(holes gathered[Hole]) evidence.Finding {
+	w := f.wallsOf(holeUsable)
 	for _, hole := range holes.groups {
 		w.add(hole.Judged)
 	}
@@ -65,11 +71,26 @@ func (f Floor) nearWalls(holes gathered[Hole]) evidence.Finding {
 	return w.find(rows)
 }
 
+// WallsLacking is how many exterior walls have none of these holes nearby, read
+// or not, and whether a hole may be near one and does not say so.
+func (f Floor) WallsLacking(holes []evidence.Judged[Hole]) (lacking int, unknown bool) {
+	if f.NoHoles != "" || !f.onGround() || !f.ExteriorWalls.Shown() {
+		return 0, false
+	}
+	w := f.wallsOf(func(Hole) bool { return true })
+	for _, hole := range holes {
+		if len(hole.Rows) > 0 {
+			w.add(hole)
+		}
+	}
+	return max(0, w.wanted.Value.Sub(w.count().Value).Ceil()), len(w.unknown) > 0
+}
+
 // add takes in a hole: how far it lies from the walls that all its judged rows
 // name, or that this cannot be told.
 func (w *walls) add(hole evidence.Judged[Hole]) {
 	var far []evidence.Working
-	blank := !allUsable(hole.Rows, holeUsable)
+	blank := !allUsable(hole.Rows, w.usable)
 	named := map[string]int{}
 	for _, h := range hole.Rows {
 		if !h.ToWall.Shown() {
@@ -111,16 +132,21 @@ func set(names []string) map[string]bool {
 	return all
 }
 
-// find answers: met where enough walls have a hole; not shown where one more
-// may have; otherwise not met.
-func (w *walls) find(rows []evidence.Place) evidence.Finding {
+// count is how many walls have a hole within reach.
+func (w *walls) count() evidence.Working {
 	slices.SortFunc(w.names, evidence.Order)
 	var nearest []evidence.Working
 	for _, name := range w.names {
 		nearest = append(nearest, evidence.Lowest(w.nearest[name]...).Called(name))
 	}
-	limit := NearWall().Most.Number
-	count := evidence.Inside(evidence.Walls, evidence.Stated("from", evidence.Whole(0), evidence.Foot), evidence.Cell("to", limit), nearest...)
+	from := evidence.Stated("from", evidence.Whole(0), evidence.Foot)
+	return evidence.Inside(evidence.Walls, from, evidence.Cell("to", NearWall().Most.Number), nearest...)
+}
+
+// find answers: met where enough walls have a hole; not shown where one more
+// may have; otherwise not met.
+func (w *walls) find(rows []evidence.Place) evidence.Finding {
+	count := w.count()
 	f := evidence.Finding{
 		Value: count.Value.Text(), Limit: w.wanted.Value.Text(), Unit: evidence.Walls, Evidence: rows,
 		Worked: evidence.AtLeastSo(count, w.wanted, 0),
@@ -135,7 +161,7 @@ func (w *walls) find(rows []evidence.Place) evidence.Finding {
 		verb = "has"
 	}
 	asked := evidence.Count(w.wanted.Value.Ceil(), "exterior wall", "exterior walls")
-	f.Reason = fmt.Sprintf("%s of %s %s a hole within %s", f.Value, asked, verb, limit)
+	f.Reason = fmt.Sprintf("%s of %s %s a hole within %s", f.Value, asked, verb, NearWall())
 	if f.Outcome == evidence.NotShown {
 		f.Reason += "; of " + evidence.List(w.unknown) + " the reading, the distance or the name of the wall is missing"
 	}

@@ -260,3 +260,38 @@ func TestConcreteTemp(t *testing.T) {
 		{"not known", warm("", evidence.Fahrenheit), evidence.NotShown},
 	}.hold(t, "slab-temp")
 }
+
+// What a plan asks for: the walls that have no hole near them, read or not.
+func TestWallsLacking(t *testing.T) {
+	for _, c := range []struct {
+		says    string
+		change  func(*slab.Floor)
+		lacking int
+		unknown bool
+	}{
+		{"one wall", func(*slab.Floor) {}, 0, false},
+		{"one wall, holes unread", func(f *slab.Floor) {
+			for i := range f.Holes {
+				f.Holes[i].RH = evidence.Reading{}
+			}
+		}, 0, false},
+		{"no hole", func(f *slab.Floor) { f.Holes = nil }, 1, false},
+		{"three walls, names missing", func(f *slab.Floor) { f.ExteriorWalls = num("3", evidence.None) }, 3, true},
+		{"three walls, one named", func(f *slab.Floor) {
+			f.ExteriorWalls = num("3", evidence.None)
+			for i := range f.Holes {
+				f.Holes[i].Walls = []string{"north"}
+			}
+		}, 2, false},
+		{"water", func(f *slab.Floor) { f.Wet = clock("03-04 00:00").First }, 1, false},
+		{"not needed", func(f *slab.Floor) { f.Holes, f.NoHoles = nil, "wood" }, 0, false},
+		{"suspended", func(f *slab.Floor) { f.Holes, f.Kind = nil, "suspended" }, 0, false},
+		{"not recorded", func(f *slab.Floor) { f.Holes, f.ExteriorWalls = nil, evidence.Reading{} }, 0, false},
+	} {
+		f := sound()
+		c.change(&f)
+		if lacking, unknown := f.WallsLacking(f.JudgedHoles()); lacking != c.lacking || unknown != c.unknown {
+			t.Errorf("%s: %d lacking, unknown %v", c.says, lacking, unknown)
+		}
+	}
+}

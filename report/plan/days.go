@@ -19,8 +19,8 @@ type planner struct {
 	lots                          []lotWork
 	wrong                         []string             // holes at a wrong depth
 	sealed                        map[string]time.Time // when a sealed hole can be read
-	atWall                        bool                 // a hole near an exterior wall is lacking
-	unknownWall                   bool                 // whether a hole is near one is not known
+	walls                         int                  // exterior walls that have no hole near them
+	unknownWall                   bool                 // whether a hole is near each is not known
 	moreHoles, moreDishes         []string
 	morePH, moreCM                []string
 	moreSubfloor, moreJoists      []string

@@ -71,34 +71,19 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 }
 
 // holesToDrill is how many holes are still to be drilled: as many as the size
-// asks for, one near a wall, and one beside each discarded hole that was over
+// asks for, one near each exterior wall, and one beside each discarded hole that was over
 // the limit.
 func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
 	asked, known := asking(slab.HolesNeeded(p.Slab.Sizes...))
 	if !known {
 		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
 	}
-	near, known := nearWall(good)
-	p.atWall, p.unknownWall = p.Slab.ExteriorWalls.Shown() && known && !near, p.Slab.ExteriorWalls.Shown() && !known && !near
-	more := max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)))
-	if p.atWall {
-		more = max(more, 1)
+	lacking, unknown := p.Slab.WallsLacking(good)
+	p.unknownWall = lacking > 0 && unknown
+	if !unknown {
+		p.walls = lacking
 	}
-	return more
-}
-
-// nearWall says whether a hole lies near an exterior wall, and whether the
-// distance of every other is known.
-func nearWall(holes []evidence.Judged[slab.Hole]) (near, known bool) {
-	known = true
-	for _, hole := range holes {
-		for _, h := range hole.Rows {
-			beyond := evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{})
-			near = near || h.ToWall.Shown() && !beyond
-			known = known && h.ToWall.Shown()
-		}
-	}
-	return near, known
+	return max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)), p.walls)
 }
 
 func (p *planner) holeNames() []string {
@@ -127,8 +112,8 @@ func (p *planner) depth() string {
 // where is where the holes are drilled, in words.
 func (p *planner) where() string {
 	wall, scan := "", ""
-	if p.atWall || p.unknownWall {
-		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
+	if p.walls > 0 || p.unknownWall {
+		wall = "one within " + slab.NearWall().String() + " of each exterior wall that has none (write its name in Wall)"
 	}
 	if p.outcome("scan-probed") == evidence.NotMet {
 		scan = "one at the highest scan of the bare slab"

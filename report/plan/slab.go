@@ -146,7 +146,8 @@ func (p *planner) wallDistance() {
 	if !p.unknownWall || p.drills() {
 		return
 	}
-	what := "how far each hole lies from an exterior wall (Slab RH, To exterior wall): one within " + slab.NearWall().String() + ", with a tape"
+	what := "how far each hole lies from an exterior wall, and from which (Slab RH, To exterior wall, Wall): one within " +
+		slab.NearWall().String() + " of each, with a tape"
 	p.ask([]string{"slab-edge"}, "write down "+what, what)
 }
 
@@ -155,7 +156,7 @@ func (p *planner) holeRows(t task) []PlannedRow {
 	var rows []PlannedRow
 	for i, name := range t.more {
 		note := "planned: " + p.depth()
-		if i == 0 && p.atWall {
+		if i < p.walls {
 			note += ", within " + slab.NearWall().String() + " of an exterior wall"
 		}
 		rows = append(rows, p.row(t, name, note))
