@@ -51,6 +51,7 @@ type AreaAnswer struct {
 	Target     *TargetAnswer   `json:"target"`
 	Blocking   []string        `json:"blocking"`
 	Conditions []string        `json:"conditions"`
+	Unused     []UnusedAnswer  `json:"unused"`
 	Waivers    []WaiverAnswer  `json:"waivers,omitempty"`
 	Discarded  []string        `json:"discarded,omitempty"`
 	Corrected  []string        `json:"corrected,omitempty"`
@@ -60,6 +61,13 @@ type AreaAnswer struct {
 	Findings   []FindingAnswer `json:"findings"`
 	Outlook    *Outlook        `json:"outlook,omitempty"`
 	Next       *Next           `json:"next,omitempty"`
+}
+
+// UnusedAnswer is how many rows of a table were read and not judged, and why.
+type UnusedAnswer struct {
+	Table string `json:"table"`
+	Rows  int    `json:"rows"`
+	Why   string `json:"why"`
 }
 
 // TargetAnswer is the target equilibrium moisture content in % MC.
@@ -127,13 +135,16 @@ func (d Decision) answer() AreaAnswer {
 		ID: d.Area.ID, Name: d.Area.Name, Verdict: string(d.Verdict), Why: d.Why,
 		Size: d.Area.Size.String(), InstallOn: d.Area.InstallOn.Written, GoodUntil: d.GoodUntil.Written,
 		ReRead: d.ReRead, Advice: d.Advice, Looks: d.Looks,
-		Blocking: d.Blocking(), Conditions: d.Conditions, Findings: []FindingAnswer{},
+		Blocking: d.Blocking(), Conditions: d.Conditions, Unused: []UnusedAnswer{}, Findings: []FindingAnswer{},
 	}
 	if d.Target != nil {
 		a.Target = &TargetAnswer{d.Target.Low, d.Target.High, d.Target.Mid}
 	}
 	for _, w := range d.Waivers {
 		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
+	}
+	for _, u := range d.Unused {
+		a.Unused = append(a.Unused, UnusedAnswer{u.Table, u.Rows, u.Why})
 	}
 	a.Discarded = d.Discarded
 	for _, c := range d.Corrections {

@@ -23,7 +23,8 @@ type Decision struct {
 	Waivers  []Waiver
 
 	Signatures  []Signature
-	Discarded   []string // holes out of use, with their words
+	Unused      []evidence.Unused // rows that were read and not judged
+	Discarded   []string          // holes out of use, with their words
 	Corrections []Correction
 	Advice      []string // what the meters say together
 	Looks       []string // what is worth a second look

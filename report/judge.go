@@ -1,6 +1,8 @@
 package report
 
 import (
+	"slices"
+
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/slab"
@@ -34,6 +36,7 @@ func (s Site) decide() Decision {
 	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
 	d.Discarded, d.Corrections = s.discarded(), s.corrections()
 	d.Advice, d.Looks, d.Items = s.meterAdvice(d), s.worthALook(), s.items(d)
+	d.Unused = slices.Concat(s.Slab.Unused(), s.Room.Unused(), s.Wood.Unused())
 	return d
 }
 

@@ -130,7 +130,7 @@ func (c InstrumentCheck) off(allowed tolerance) evidence.Item {
 		apart = evidence.Times(apart, allowed.times, allowed.most.Number.Unit)
 	}
 	it = it.By(apart)
-	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written, it.Figure())
+	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written, it.Amount())
 	return it
 }
 

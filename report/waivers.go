@@ -18,7 +18,7 @@ func (s Site) waivers(d Decision) []Waiver {
 		for _, f := range d.Findings {
 			if f.Blocks() && slices.Contains(sign.Waives, f.ID) {
 				w := Waiver{Check: f.ID, Role: sign.Role, Name: sign.Name, Place: sign.Place}
-				w.Owner, w.Doubts = s.owned(f, sign), s.doubts(sign, f)
+				w.Owner, w.Doubts = s.owned(f), s.doubts(sign, f)
 				waivers = append(waivers, w)
 			}
 		}
@@ -26,22 +26,18 @@ func (s Site) waivers(d Decision) []Waiver {
 	return waivers
 }
 
-// owned says in words whose limit a finding broke and whether its owner signed.
-func (s Site) owned(f evidence.Finding, sign SignOff) string {
-	switch owner := s.ownerOf(f.Whose); {
-	case owner == "":
+// owned says in words whose limit a finding broke.
+func (s Site) owned(f evidence.Finding) string {
+	if s.ownerOf(f.Whose) == "" {
 		return "the limit is no product's: " + f.Cite.Source
-	case owner == sign.Role:
-		return "the limit is that of " + f.Whose + ", and its manufacturer signs"
-	default:
-		return "the limit is that of " + f.Whose + ", and its manufacturer does not sign"
 	}
+	return "the limit is that of " + f.Whose
 }
 
 func (s Site) doubts(sign SignOff, f evidence.Finding) []string {
 	var doubts []string
 	if owner := s.ownerOf(f.Whose); owner != "" && owner != sign.Role {
-		doubts = append(doubts, "the limit is that of "+f.Whose+": only the "+owner+" can waive it")
+		doubts = append(doubts, "not signed by the "+owner+", who alone can waive it")
 	}
 	if last := s.lastReading(); !sign.At.Shown() || last.After(sign.At) {
 		doubts = append(doubts, "not signed after the last judged reading, "+last.Written)

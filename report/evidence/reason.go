@@ -32,7 +32,7 @@ func (w Item) inWords(usable []Item) string {
 	if w.Says != "" {
 		return w.Says
 	}
-	return name + ", " + join(w.Figure(), w.Limit.Unit())
+	return name + ", " + w.Amount()
 }
 
 // among says which of the usable items this one is: nothing where it is alone.
@@ -55,10 +55,10 @@ func (w Item) among(usable []Item) string {
 // extreme says which end of all values the item is, where all are held against
 // one limit.
 func (w Item) extreme(usable []Item) string {
-	_, end, bounded := w.margin(Acceptance{})
+	room, end, bounded := w.margin(Acceptance{})
 	for _, it := range usable {
 		if !bounded || it.Limit.Text() != w.Limit.Text() || it.Limit.Unit() != w.Limit.Unit() {
-			return "closest"
+			return map[bool]string{true: "worst", false: "closest"}[bounded && room.Sign() < 0]
 		}
 	}
 	if w.Limit.Most.Shown() && end.Number.Exact().Equal(w.Limit.Most.Number.Exact()) {

@@ -71,6 +71,9 @@ func (it Item) Figure() string {
 	return it.Value.Short(it.Limit.Ends()...)
 }
 
+// Amount is the figure with its unit.
+func (it Item) Amount() string { return join(it.Figure(), it.Limit.Unit()) }
+
 // worked is how the value came about, or the value alone where that has no
 // form of its own.
 func (it Item) worked() Working {
