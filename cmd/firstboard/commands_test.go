@@ -37,7 +37,7 @@ func commandWords(commands []*cli.Command, above []string) [][]string {
 }
 
 // Every check has a script of its own name that shows it met, not met and not
-// shown.
+// shown. What was not looked up is never over a limit.
 func TestEveryCheckHasItsScript(t *testing.T) {
 	for _, id := range report.Order() {
 		script, err := os.ReadFile(filepath.Join(filepath.Dir(bases), id+".txtar"))
@@ -46,7 +46,8 @@ func TestEveryCheckHasItsScript(t *testing.T) {
 			continue
 		}
 		for _, outcome := range []string{"met", "'not met'", "'not shown'"} {
-			if !strings.Contains(string(script), "\nfinding "+id+" "+outcome) {
+			never := id == "limits-known" && outcome == "'not met'"
+			if !never && !strings.Contains(string(script), "\nfinding "+id+" "+outcome) {
 				t.Errorf("%s.txtar never shows it %s", id, outcome)
 			}
 		}
