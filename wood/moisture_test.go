@@ -106,6 +106,9 @@ func TestPinReadingsOfAnotherScale(t *testing.T) {
 		}
 		if m.How != "" {
 			holdsTree(t, r, m)
+			if strings.Contains(m.Cite.Source, "Figure 5") {
+				t.Errorf("no temperature was corrected, and its source is %s", m.Cite.Source)
+			}
 		}
 	}
 }
@@ -191,6 +194,9 @@ func TestBothCorrectionsAreOneLine(t *testing.T) {
 				continue
 			}
 			holdsTree(t, r, m)
+			if source := m.Cite.Source; !strings.Contains(source, "Figure 5") || !strings.Contains(source, "Table 1") {
+				t.Errorf("its source is %s", source)
+			}
 			if !strings.Contains(m.How, "for wood at "+temp+" F, then from the scale of Douglas-fir to red oak") {
 				t.Errorf("it says %q", m.How)
 			}

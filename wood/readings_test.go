@@ -164,6 +164,10 @@ func TestWoodDifference(t *testing.T) {
 	two := gathered(by(wood.OvenDry, "O1", board("B1", 0, "8")), by(wood.OvenDry, "O2", board("B2", 0, "8")), panel("P1", 0, "10.7"))
 	two.Acceptance.Guarded = true
 	expect(t, two, "wood-difference", evidence.NotMet, "2.7")
+	one := gathered(board("B1", 0, "8"), panel("P1", 0, "10"))
+	if found := finds(t, one, "wood-difference"); len(found.Worked.Value.Args) != 1 || found.Worked.Value.Op != evidence.OpUnsigned {
+		t.Errorf("one pair of means is worked out as %v", found.Worked.Value)
+	}
 	none := gathered(board("B1", 0, "8"))
 	expect(t, none, "wood-difference", evidence.NotShown, "")
 	says(t, none, "wood-difference", "no subfloor piece was read")

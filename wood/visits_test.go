@@ -26,13 +26,13 @@ func TestVisit(t *testing.T) {
 		board("B4", -hour, "9.5"), board("B4", -minute, "7.6"),
 		aside(board("B5", -hour, "12"), "warped"), board("B5", 0, "7.1"),
 		board("B6", -hour, "7.1"), aside(board("B6", 0, "12"), " "),
-		aside(board("B7", -2*hour, "7.1"), "split"),
+		aside(board("B7", -2*hour, "7.1"), "split"), aside(board("B8", -2*hour, "7.1"), "cup"),
 	)
 	lots := f.Lots()
-	if len(lots) != 1 || names(lots[0].Boards) != "B1 B2 B4 B5 " || lots[0].Read != 6 || lots[0].SetAside != 2 {
+	if len(lots) != 1 || names(lots[0].Boards) != "B1 B2 B4 B5 " || lots[0].Read != 7 || lots[0].SetAside != 3 {
 		t.Fatalf("the visit is %+v", lots)
 	}
-	if lots[0].Unexplained != 1 || f.Unexplained() != 1 || len(lots[0].Aside) != 2 {
+	if lots[0].Unexplained != 1 || f.Unexplained() != 1 || len(lots[0].Aside) != 3 {
 		t.Errorf("without a note: %d, set aside by %v", lots[0].Unexplained, lots[0].Aside)
 	}
 	expect(t, f, "flooring-mc", evidence.Met, "7")
