@@ -253,11 +253,11 @@ func TestBoardsNotReadAgainAreNamed(t *testing.T) {
 		return all
 	}
 	r := floored(rows...)
-	if got := names(r); !slices.Equal(got, []string{"lot K1 board B3", "lot K1 board B5"}) {
+	if got := names(r); !slices.Equal(got, []string{"board B3 of lot K1", "board B5 of lot K1"}) {
 		t.Errorf("by the target they are %q", got)
 	}
 	r.Boards.Flooring = both("6", "9", evidence.MC)
-	if got := names(r); !slices.Equal(got, []string{"lot K1 board B2", "lot K1 board B3", "lot K1 board B5"}) {
+	if got := names(r); !slices.Equal(got, []string{"board B2 of lot K1", "board B3 of lot K1", "board B5 of lot K1"}) {
 		t.Errorf("by both they are %q", got)
 	}
 	r.Service = nil

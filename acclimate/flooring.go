@@ -73,7 +73,7 @@ func (r Room) onTarget(lot wood.Lot, limit evidence.Limit, target Target) []evid
 	var items []evidence.Item
 	for _, w := range mean.Each() {
 		one := it.By(w)
-		one.Says = fmt.Sprintf("%s %% MC: the mean of %s, beside a target of %s %% MC", one.Written, lot.Title(), target.Mid.Value.Text())
+		one.Says = fmt.Sprintf("the mean of %s, %s, beside a target of %s %% MC", lot.Title(), one.Amount(), target.Mid.Value.Text())
 		items = append(items, one)
 	}
 	return items

@@ -83,7 +83,7 @@ func move(it evidence.Item, a, b evidence.Working, say string) evidence.Item {
 	points := evidence.Unsigned(evidence.Less(a, b))
 	points.Unit = evidence.Points
 	it = it.By(points)
-	it.Says = fmt.Sprintf(say, it.Written, it.Name, a.Value.Text(), b.Value.Text())
+	it.Says = fmt.Sprintf(say, it.Figure(), it.Name, a.Value.Short(), b.Value.Short())
 	return it
 }
 

@@ -42,7 +42,7 @@ func pair(it evidence.Item, boards, sub evidence.Working) evidence.Item {
 	apart.Unit = evidence.Points
 	it = it.By(apart)
 	it.Says = fmt.Sprintf("%s points between the mean of %s, %s %% MC, and the mean of the subfloor, %s %% MC",
-		it.Written, it.Name, boards.Value.Text(), sub.Value.Text())
+		it.Figure(), it.Name, boards.Value.Short(), sub.Value.Short())
 	return it
 }
 

@@ -39,12 +39,12 @@ func (lot Lot) Title() string {
 	return "lot " + lot.Name
 }
 
-// boardName is what a board of the lot is called before its own name.
-func (lot Lot) boardName() string {
+// ofLot is what stands behind the name of a board.
+func (lot Lot) ofLot() string {
 	if lot.Name == "" {
-		return "board"
+		return ""
 	}
-	return lot.Title() + " board"
+	return " of " + lot.Title()
 }
 
 // FirstPlace is where the first of the lot's boards was read.

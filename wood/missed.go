@@ -21,7 +21,7 @@ func (f Floor) NotReadAgain(limits ...evidence.Limit) []evidence.Item {
 func (f Floor) boardValues(lot Lot, board evidence.Judged[Row], limits []evidence.Limit) []evidence.Item {
 	var all []evidence.Item
 	for _, limit := range limits {
-		all = append(all, f.items([]evidence.Judged[Row]{board}, lot.boardName(), limit)[0]...)
+		all = append(all, f.items([]evidence.Judged[Row]{board}, "board", lot.ofLot(), limit)[0]...)
 	}
 	return all
 }

@@ -11,7 +11,7 @@ func subfloorMC(f Floor) evidence.Finding {
 	if f.NoSubfloor != "" {
 		return evidence.Unneeded("%s", f.NoSubfloor)
 	}
-	items := slices.Concat(f.items(f.subfloor.recent, OfSubfloor+" piece", f.Subfloor)...)
+	items := slices.Concat(f.items(f.subfloor.recent, OfSubfloor+" piece", "", f.Subfloor)...)
 	return evidence.Weigh(items, f.Acceptance, noSubfloor)
 }
 
@@ -34,7 +34,7 @@ func subfloorSpots(f Floor) evidence.Finding {
 	items := slices.Concat(pieces...)
 	for i, it := range items {
 		items[i].Limit, items[i].U = limit, nil
-		items[i].Says = fmt.Sprintf("%s %% MC: %s, beside a median of %s %% MC", it.Written, it.Name, mid.Value.Text())
+		items[i].Says = fmt.Sprintf("%s, %s %% MC, beside a median of %s %% MC", it.Name, it.Written, mid.Value.Short())
 	}
 	return evidence.Weigh(items, evidence.Acceptance{}, noSubfloor)
 }

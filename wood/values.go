@@ -6,16 +6,18 @@ import (
 	"firstboard/report/evidence"
 )
 
-// moistureItem is the judged value of a row against a limit.
-func (f Floor) moistureItem(kind string, limit evidence.Limit) func(name string, r Row) evidence.Item {
+// moistureItem is the judged value of a row against a limit, of a kind of thing
+// and, of a board, in its lot.
+func (f Floor) moistureItem(kind, lot string, limit evidence.Limit) func(name string, r Row) evidence.Item {
 	return func(name string, r Row) evidence.Item {
 		m := r.Moisture()
+		name = kind + " " + name + lot
 		it := evidence.Item{
-			Name: kind + " " + name, Value: m.Value(), Written: m.Written, Work: m.Work.Called(kind + " " + name),
+			Name: name, Value: m.Value(), Written: m.Written, Work: m.Work.Called(name),
 			Limit: limit, U: f.uncertainty(r), Lack: m.Lack, Place: r.Place,
 		}
 		if m.How != "" {
-			it.Says = kind + " " + name + " reads " + m.Written + " % MC (" + m.How + ")"
+			it.Says = name + ", " + m.Written + " % MC (" + m.How + ")"
 		}
 		return it
 	}
@@ -70,18 +72,18 @@ func byValue(a, b evidence.Item) int { return a.Value.Cmp(b.Value) }
 // BoardItems are the judged values of a lot's boards against a limit, board
 // by board.
 func (f Floor) BoardItems(lot Lot, limit evidence.Limit) [][]evidence.Item {
-	return f.items(lot.Boards, lot.boardName(), limit)
+	return f.items(lot.Boards, "board", lot.ofLot(), limit)
 }
 
 // PieceItems are the judged values of subfloor pieces or joists.
 func (f Floor) PieceItems(what string, limit evidence.Limit) [][]evidence.Item {
-	return f.items(f.Pieces(what), what+" piece", limit)
+	return f.items(f.Pieces(what), what+" piece", "", limit)
 }
 
-func (f Floor) items(things []evidence.Judged[Row], kind string, limit evidence.Limit) [][]evidence.Item {
+func (f Floor) items(things []evidence.Judged[Row], kind, lot string, limit evidence.Limit) [][]evidence.Item {
 	var all [][]evidence.Item
 	for _, thing := range things {
-		all = append(all, evidence.Items([]evidence.Judged[Row]{thing}, readTime, f.moistureItem(kind, limit)))
+		all = append(all, evidence.Items([]evidence.Judged[Row]{thing}, readTime, f.moistureItem(kind, lot, limit)))
 	}
 	return all
 }
@@ -94,7 +96,7 @@ func (f Floor) Mean(lot Lot) Span {
 // MeanBefore is the mean of the nearest visit to a lot that ended 72 h or more
 // before the first row of its last visit.
 func (f Floor) MeanBefore(lot Lot) Span {
-	items := f.items(lot.earlier, lot.boardName(), evidence.Limit{})
+	items := f.items(lot.earlier, "board", lot.ofLot(), evidence.Limit{})
 	return spanOf(items, "mean of "+lot.Title()+" at the visit before", "no visit that ended 72 h or more before the last one")
 }
 
