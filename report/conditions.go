@@ -47,10 +47,10 @@ func (s Site) slabConditions() []string {
 // state no limit of humidity and none of emission.
 func (s Site) defaultRH() bool {
 	l := s.Limits.SlabRH.Most
-	if s.Slab.NoHoles != "" || s.Slab.HolesAdvise() || !l.Shown() || l.Whose != "" {
+	if s.Slab.NoHoles != "" || !l.Shown() || l.Whose != "" {
 		return false
 	}
-	asked := slices.DeleteFunc(s.stack.products(), func(p *Product) bool { return !s.standsOnSlab(p) })
+	asked := slices.DeleteFunc(s.stack.products(), func(p *Product) bool { return !s.reachedBySlab(p) })
 	return len(asked) > 0 && !slices.ContainsFunc(asked, func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
 }
 

@@ -100,20 +100,21 @@ func (q askedLimit) lack() string {
 	return q.product.ID + ": " + strings.Join(clauses, ", ")
 }
 
-// standsOnSlab says whether the moisture of a slab reaches a product: the
-// membrane where there is one, else flooring and adhesive; nothing where the
-// flooring is stretched or laid loose without an adhesive.
-func (s Site) standsOnSlab(p *Product) bool {
-	if s.Area.Substrate == onWood || s.loose() {
-		return false
-	}
-	return s.stack.membrane == nil || p == s.stack.membrane
+// standsOnSlab says whether the limits of a product for a slab's moisture
+// decide: not where the flooring is stretched or laid loose without an adhesive.
+func (s Site) standsOnSlab(p *Product) bool { return !s.loose() && s.reachedBySlab(p) }
+
+// reachedBySlab says whether the moisture of a slab reaches a product: the
+// membrane where there is one, else flooring and adhesive.
+func (s Site) reachedBySlab(p *Product) bool {
+	return s.Area.Substrate != onWood && (s.stack.membrane == nil || p == s.stack.membrane)
 }
 
 // gluedToSlab says whether a product is what touches a slab in glue: the
-// membrane where there is one, else the adhesive.
+// membrane where there is one, which counts as glued under any flooring, else
+// the adhesive.
 func (s Site) gluedToSlab(p *Product) bool {
-	if s.Area.Substrate != onSlab || s.loose() {
+	if s.Area.Substrate != onSlab {
 		return false
 	}
 	glued := []*Product{s.stack.membrane, s.stack.adhesive}

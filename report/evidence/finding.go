@@ -43,7 +43,7 @@ func (f Finding) Blocks() bool {
 // Against sets limit and unit, and where no end has decided yet, whose limit
 // it is and its source.
 func (f Finding) Against(l Limit) Finding {
-	f.Limit, f.Unit = l.Text(), l.Unit()
+	f.Limit, f.Unit = l.Figures(), l.Unit()
 	if f.Cite != (Cite{}) || f.Whose != "" {
 		return f
 	}

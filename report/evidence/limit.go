@@ -55,17 +55,22 @@ func (l Limit) Unit() Unit {
 	return l.Least.Number.Unit
 }
 
-// Text is the limit as stated, without its unit: "75", "60 to 80".
-func (l Limit) Text() string {
+// Figures is the limit as stated, without its unit: "75", "60 to 80".
+func (l Limit) Figures() string {
 	u := l.Unit()
 	least, most := l.Least.Number.WrittenIn(u), l.Most.Number.WrittenIn(u)
-	switch {
-	case least != "" && most != "":
+	if least != "" && most != "" {
 		return least + " to " + most
-	case least != "":
-		return "at least " + least
 	}
-	return most
+	return least + most
+}
+
+// Text is the limit in words, without its unit: "75", "at least 24", "60 to 80".
+func (l Limit) Text() string {
+	if l.Least.Shown() && !l.Most.Shown() {
+		return "at least " + l.Figures()
+	}
+	return l.Figures()
 }
 
 // String is the limit as stated with its unit.
