@@ -146,7 +146,7 @@ func anyTaken(taken map[[3]string]bool, places [][3]string) bool {
 func spotsOf(hole group[Hole]) [][3]string {
 	var places [][3]string
 	for _, h := range hole.Rows {
-		if h.X.Shown() && h.Y.Shown() {
+		if h.placed() {
 			x, y := h.X.In(evidence.Millimeter).Decimal(), h.Y.In(evidence.Millimeter).Decimal()
 			places = append(places, [3]string{hole.area, x.String(), y.String()})
 		}

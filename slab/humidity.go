@@ -67,7 +67,8 @@ func (f Floor) unreplaced() []evidence.Item {
 	for _, out := range rows.discarded.groups {
 		for _, h := range highestOf(out) {
 			it := f.asRead(out.Name, h)
-			if it.Meets(f.Acceptance) || beside.find(out.area, h.X, h.Y, func(hole group[Hole]) bool { return replaces(hole, h) }) {
+			replaced := func(hole group[Hole]) bool { return replaces(hole, h) }
+			if it.Meets(f.Acceptance) || h.placed() && beside.find(out.area, h.X, h.Y, replaced) {
 				continue
 			}
 			broken := it.Breaks(f.Acceptance)
@@ -95,7 +96,7 @@ func highestOf(hole group[Hole]) []Hole {
 // of a discarded one and was sealed after its reading.
 func replaces(hole group[Hole], out Hole) bool {
 	return allUsable(hole.Rows, func(h Hole) bool {
-		return holeUsable(h) && h.SealedAt.After(out.ReadAt) && within3ft(out.X, out.Y, h.X, h.Y)
+		return holeUsable(h) && h.SealedAt.After(out.ReadAt) && h.placed() && within3ft(out.X, out.Y, h.X, h.Y)
 	})
 }
 

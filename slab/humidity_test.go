@@ -98,6 +98,8 @@ func TestDiscardedHole(t *testing.T) {
 		{"3 ft", beside(func(out, hole *slab.Hole) {}), evidence.Met},
 		{"3.01 ft", beside(func(out, hole *slab.Hole) { hole.X = num("13.01", evidence.Foot) }), evidence.NotShown},
 		{"3 ft the other way", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("10", evidence.Foot), num("7", evidence.Foot) }), evidence.Met},
+		{"3 ft above", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("10", evidence.Foot), num("13", evidence.Foot) }), evidence.Met},
+		{"3 ft to the left", beside(func(out, hole *slab.Hole) { hole.X = num("7", evidence.Foot) }), evidence.Met},
 		{"across", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("12.2", evidence.Foot), num("12.2", evidence.Foot) }), evidence.NotShown},
 		{"in meters", beside(func(out, hole *slab.Hole) {
 			hole.X, hole.Y = num("3.048", evidence.Meter), num("3.048", evidence.Meter)
@@ -107,6 +109,12 @@ func TestDiscardedHole(t *testing.T) {
 		{"not known when read", beside(func(out, hole *slab.Hole) { out.ReadAt = evidence.Time{} }), evidence.NotShown},
 		{"no X", beside(func(out, hole *slab.Hole) { hole.X = evidence.Reading{} }), evidence.NotShown},
 		{"no Y of its own", beside(func(out, hole *slab.Hole) { out.Y = evidence.Reading{} }), evidence.NotShown},
+		{"no X, 1 ft from zero", beside(func(out, hole *slab.Hole) {
+			out.X, hole.X = num("1", evidence.Foot), evidence.Reading{Unit: evidence.Foot}
+		}), evidence.NotShown},
+		{"no Y of its own, 1 ft from zero", beside(func(out, hole *slab.Hole) {
+			out.Y, hole.Y = evidence.Reading{Unit: evidence.Foot}, num("1", evidence.Foot)
+		}), evidence.NotShown},
 		{"of another area", beside(func(out, hole *slab.Hole) { out.Area = "A2" }), evidence.NotShown},
 		{"at the limit", beside(func(out, hole *slab.Hole) { out.RH, out.X = num("75", evidence.RH), evidence.Reading{} }), evidence.Met},
 		{"over it", beside(func(out, hole *slab.Hole) { out.RH, out.X = num("75.1", evidence.RH), evidence.Reading{} }), evidence.NotShown},

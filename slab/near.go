@@ -25,7 +25,7 @@ func placed(holes gathered[Hole]) near {
 	for _, hole := range holes.groups {
 		put := map[square]bool{}
 		for _, h := range hole.Rows {
-			if h.X.Shown() && h.Y.Shown() {
+			if h.placed() {
 				put[squareOf(hole.area, h.X, h.Y)] = true
 			}
 		}
@@ -36,11 +36,9 @@ func placed(holes gathered[Hole]) near {
 	return n
 }
 
-// find is whether one of the holes in the squares about a point holds a test.
+// find is whether one of the holes in the squares about a known point holds a
+// test.
 func (n near) find(area string, x, y evidence.Reading, holds func(hole group[Hole]) bool) bool {
-	if !x.Shown() || !y.Shown() {
-		return false
-	}
 	about := squareOf(area, x, y)
 	for dx := -1; dx <= 1; dx++ {
 		for dy := -1; dy <= 1; dy++ {
@@ -57,9 +55,6 @@ func (n near) find(area string, x, y evidence.Reading, holds func(hole group[Hol
 // within3ft says whether two points with known coordinates lie at most 3 ft
 // apart.
 func within3ft(x1, y1, x2, y2 evidence.Reading) bool {
-	if !x1.Shown() || !y1.Shown() || !x2.Shown() || !y2.Shown() {
-		return false
-	}
 	dx := x1.In(evidence.Foot).Sub(x2.In(evidence.Foot))
 	dy := y1.In(evidence.Foot).Sub(y2.In(evidence.Foot))
 	return dx.Mul(dx).Add(dy.Mul(dy)).Cmp(evidence.Whole(reach*reach)) <= 0

@@ -19,6 +19,9 @@ type Hole struct {
 	Place            evidence.Place
 }
 
+// placed says whether a row tells where its hole lies.
+func (h Hole) placed() bool { return h.X.Shown() && h.Y.Shown() }
+
 // Dish is one anhydrous calcium chloride dish: set, lifted, and weighed both
 // times. TestArea is the concrete under the dome less the dish.
 type Dish struct {

@@ -52,7 +52,7 @@ func (f Floor) probed(scans []Scan) evidence.Finding {
 	top := slices.MaxFunc(scans, byReading)
 	t := target{plan: placed(f.rows().holes)}
 	for _, hole := range f.rows().holes.groups {
-		if hole.own && len(hole.Rows) > 0 {
+		if hole.own {
 			t.some, t.nowhere = true, t.nowhere || nowhere(hole)
 		}
 	}
@@ -76,7 +76,7 @@ func (t target) find(r Scan) evidence.Finding {
 	found := evidence.Finding{Value: r.Reading.Written, Evidence: []evidence.Place{r.Place}}
 	said := fmt.Sprintf("the highest scan, %s at spot %s, ", r.Reading.Written, r.Spot)
 	if !r.X.Shown() || !r.Y.Shown() || !t.some {
-		found.Reason = said + "has no place on the plan, or no hole is usable"
+		found.Reason = said + "has no place on the plan, or no hole was read"
 		return found
 	}
 	name, doubtful := "", t.nowhere
@@ -98,7 +98,7 @@ func (t target) find(r Scan) evidence.Finding {
 
 // nowhere says whether none of a hole's judged rows has a place.
 func nowhere(hole group[Hole]) bool {
-	return !slices.ContainsFunc(hole.Rows, func(h Hole) bool { return h.X.Shown() && h.Y.Shown() })
+	return !slices.ContainsFunc(hole.Rows, Hole.placed)
 }
 
 // nearScan says whether every judged row of a hole lies near a scan, and
@@ -106,11 +106,10 @@ func nowhere(hole group[Hole]) bool {
 func nearScan(hole evidence.Judged[Hole], r Scan) (near, known bool) {
 	known = true
 	for _, h := range hole.Rows {
-		placed := h.X.Shown() && h.Y.Shown()
-		if placed && !within3ft(r.X, r.Y, h.X, h.Y) {
+		if h.placed() && !within3ft(r.X, r.Y, h.X, h.Y) {
 			return false, true
 		}
-		known = known && placed && holeUsable(h)
+		known = known && h.placed() && holeUsable(h)
 	}
 	return known, known
 }
