@@ -25,9 +25,10 @@ func allowed() map[string][]string {
 		"acclimate":          {"report/evidence", "slab", "wood"},
 		"report":             domain,
 		"report/record":      outer,
-		"report/workbook":    append(slices.Clone(outer), "report/workbook/formula"),
+		"report/workbook":    append(slices.Clone(outer), "report/workbook/formula", "report/workbook/chart"),
 
 		"report/workbook/formula": domain,
+		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
 
 		"report/page":    outer,
 		"report/plan":    outer,

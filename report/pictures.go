@@ -73,8 +73,7 @@ type Point struct {
 }
 
 // Pictures are those of an area of which the record holds something.
-func Pictures(j Job, a Area) []Picture {
-	s := j.site(a)
+func Pictures(s Site) []Picture {
 	var all []Picture
 	for _, p := range []Picture{
 		s.holePicture(), s.dryingPicture(), s.airTempPicture(), s.airRHPicture(),

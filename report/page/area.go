@@ -67,7 +67,7 @@ func (p Page) area(i int, d report.Decision) areaView {
 	if i < len(p.Advice) {
 		course = p.Advice[i].Outlook.Slab.Course
 	}
-	for n, picture := range report.Pictures(p.Job, d.Area) {
+	for n, picture := range report.Pictures(d.Site) {
 		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course))
 	}
 	for _, w := range d.Waivers {

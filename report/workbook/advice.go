@@ -5,17 +5,46 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 )
 
 // adviceRows are what stands below the checks of an area and never decides:
 // what the meters say together, what is worth a second look, who signed, and
 // what a moisture report should hold.
-func adviceRows(d report.Decision) []row {
-	rows := paragraphs("Meter readings as read and as corrected", corrected(d.Corrections))
+func adviceRows(d report.Decision, advice report.Advice) []row {
+	rows := missingRows(d.Missing)
+	rows = append(rows, itemRows(d.Items)...)
+	rows = append(rows, paragraphs("Meter readings as read and as corrected", corrected(d.Corrections))...)
 	rows = append(rows, paragraphs("What the meters say together (advice)", d.Advice)...)
 	rows = append(rows, paragraphs("Worth a second look (advice; there may be a good reason)", d.Looks)...)
 	rows = append(rows, paragraphs("Signatures (they never change a verdict)", signed(d.Signatures))...)
-	return append(rows, itemRows(d.Items)...)
+	return append(rows, paragraphs("When, and what it turns on (advice)", expected(advice))...)
+}
+
+// expected is what is to be expected of slab and boards, and what the verdict
+// turns on.
+func expected(a report.Advice) []string {
+	var all []string
+	tell := func(what, status, ready, from, to, why string) {
+		switch {
+		case ready != "":
+			all = append(all, fmt.Sprintf("%s: %s until about %s (%s to %s); %s", what, status, ready, from, to, why))
+		case why != "" && status != report.OutlookNotNeeded:
+			all = append(all, fmt.Sprintf("%s: %s; %s", what, status, why))
+		}
+	}
+	o := a.Outlook
+	tell("slab", o.Slab.Status, o.Slab.Ready, o.Slab.From, o.Slab.To, o.Slab.Why)
+	for _, b := range o.Boards {
+		tell(strings.TrimSpace("boards "+b.Lot), b.Status, b.Ready, b.From, b.To, b.Why)
+	}
+	for _, act := range a.Next.Acts {
+		all = append(all, "next: "+doing(act))
+	}
+	if len(o.Holds.TurnsOn) > 0 {
+		all = append(all, "the verdict turns on "+evidence.List(o.Holds.TurnsOn))
+	}
+	return all
 }
 
 // paragraphs are lines under a heading, nothing where there are none.
@@ -53,29 +82,40 @@ func signed(all []report.Signature) []string {
 
 // itemRows is the evidence list as a table.
 func itemRows(items []report.Item) []row {
+	if len(items) == 0 {
+		return nil
+	}
 	rows := []row{
 		{},
 		{cells: []cell{{value: "What a moisture report should hold (advice)", look: look{bold: true}, across: len(areaWidths())}}},
-		wide(heading, "Held", "What", "Who asks for it", "Standing", "What it lacks"),
+		itemRow(heading, "Held", "What", "Who asks for it", "What it lacks"),
 	}
 	for _, i := range items {
 		held := "yes"
 		if !i.Held {
 			held = "lacking"
 		}
-		rows = append(rows, wide(plain, held, i.What, i.Asked, string(i.Standing), i.Lacks))
+		rows = append(rows, itemRow(plain, held, i.What, i.Asked+" ("+string(i.Standing)+")", i.Lacks))
 	}
 	return rows
 }
 
-// wide lays five texts over the columns of the findings.
-func wide(t tone, held, what, asked, standing, lacks string) row {
+// itemRow lays four texts over the columns of the findings.
+func itemRow(t tone, held, what, asked, lacks string) row {
 	l := look{boxed: true, tone: t}
 	return row{cells: []cell{
 		{value: held, look: l},
-		{value: what, look: l, across: 3},
-		{value: asked, look: l, across: 3},
-		{value: lacks, look: l},
-		{value: standing, look: l, across: 2},
+		{value: what, look: l, across: 5},
+		{value: asked, look: l},
+		{value: lacks, look: l, across: 3},
 	}}
+}
+
+// missingRows are what an area still waits for, and the checks that do.
+func missingRows(all []report.Missing) []row {
+	var lines []string
+	for _, m := range all {
+		lines = append(lines, m.What+" ("+strings.Join(m.Checks, ", ")+")")
+	}
+	return paragraphs("What is missing", lines)
 }

@@ -11,27 +11,36 @@ import (
 )
 
 // areaWidths are the columns of the findings, which print at 8 points.
-func areaWidths() []float64 { return []float64{16, 10, 9, 9, 10, 9, 38, 23, 19, 8} }
+func areaWidths() []float64 { return []float64{15, 11, 9, 8.5, 9.5, 8, 38, 18, 24, 7} }
 
 // placeWidth is that of a column of places.
-const placeWidth = 23
+const placeWidth = 20
 
 // areaPage is one area: what was decided, and every check behind it.
-func (d *desk) areaPage(decision report.Decision, name string, pictures pictured) page {
+func (d *desk) areaPage(nth int) page {
+	decision, name := d.book.Decisions[nth], d.titles.areas[nth]
 	rows := areaHead(d.book, decision)
-	drawn, charts := pictures(len(rows), areaWidths())
+	drawn, charts := d.pictures(nth, len(rows), areaWidths())
 	rows = append(rows, drawn...)
-	first := len(rows) + 3
+	first := len(rows) + 4
 	rows = append(rows, d.findingRows(decision.Findings, name, len(rows))...)
 	last := len(rows)
 	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
 	told := &rows[standingRow-1].cells[0]
 	told.formula, told.value = formula.Quoted(d.titles.decision)+"!"+formula.Fixed(1, toldRow), unchanged
-	rows = append(rows, adviceRows(decision)...)
+	rows = append(rows, adviceRows(decision, d.advice(nth))...)
 	return page{
 		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
 		tints: areaTints(first, last), charts: charts,
 	}
+}
+
+// advice is what was said under an area's verdict, if anything.
+func (d *desk) advice(nth int) report.Advice {
+	if nth < len(d.book.Advice) {
+		return d.book.Advice[nth]
+	}
+	return report.Advice{}
 }
 
 // Rows of an area's sheet that others refer to.
@@ -47,35 +56,46 @@ func areaHead(b Book, d report.Decision) []row {
 			value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
 			look:  look{size: large, bold: true}, across: across,
 		}}},
-		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: 4}}},
+		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: verdictAcross}}},
 		{cells: []cell{{look: look{gray: true}, across: across}}},
 		{},
 	}
-	for _, e := range areaEntries(b, d) {
+	short := []entry{
+		{"Size", orElse(d.Area.Size.String(), "not recorded")},
+		{"Install on", orElse(d.Area.InstallOn.Written, "not recorded")},
+		{"Good until", orElse(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
+		{"Target EMC", target(d.Target)},
+	}
+	for pair := range slices.Chunk(append(short, described(b.Job, d.Area)...), 2) {
+		rows = append(rows, sideBySide(pair))
+	}
+	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}, across)...)
+	for _, e := range []struct {
+		label string
+		lines []string
+	}{{"Discarded", d.Discarded}, {"Conditions", d.Conditions}, {"Settings changed", changes(b.Job.Settings)}, {"Waivers", waivers(d)}} {
 		rows = append(rows, entryRows(e.label, e.lines, across)...)
 	}
-	return append(rows, row{})
+	return rows
 }
 
-type entry struct {
-	label string
-	lines []string
-}
+// verdictAcross is how many columns the verdict takes.
+const verdictAcross = 5
 
-func areaEntries(b Book, d report.Decision) []entry {
-	return []entry{
-		{"In the way", []string{orElse(strings.Join(d.Blocking(), ", "), "nothing")}},
-		{"Size", []string{orElse(d.Area.Size.String(), "not recorded")}},
-		{"Stack", described(b.Job, d.Area)},
-		{"Install on", []string{orElse(d.Area.InstallOn.Written, "not recorded")}},
-		{"Good until", []string{goodUntil(d)}},
-		{"Target EMC", []string{target(d.Target)}},
-		{"Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}},
-		{"Discarded", listed(d.Discarded)},
-		{"Conditions", listed(d.Conditions)},
-		{"Settings changed", listed(changes(b.Job.Settings))},
-		{"Waivers", listed(waivers(d))},
+type entry struct{ label, says string }
+
+// sideBySide are one or two entries in a row.
+func sideBySide(pair []entry) row {
+	const left, right = 5, 3
+	var r row
+	for i, e := range pair {
+		across := left
+		if i > 0 {
+			across = right
+		}
+		r.cells = append(r.cells, cell{value: e.label, look: look{gray: true}}, cell{value: e.says, across: across})
 	}
+	return r
 }
 
 // entryRows is a label and its lines, each a row of its own.
@@ -92,22 +112,37 @@ func entryRows(label string, lines []string, across int) []row {
 	return rows
 }
 
-// described is the stack with what the record says of each product.
-func described(j report.Job, a report.Area) []string {
-	lines := stack(a)
-	for i, id := range []string{a.Flooring, a.Adhesive, a.Membrane} {
-		at := slices.IndexFunc(j.Products, func(p report.Product) bool { return id != "" && evidence.Same(p.ID, id) })
-		if at < 0 {
-			continue
-		}
-		p := j.Products[at]
-		for _, s := range []string{p.Description, p.DataSheet} {
-			if s != "" {
-				lines[i] += "; " + s
+// described is the flooring system with what the record says of each product.
+func described(j report.Job, a report.Area) []entry {
+	var all []entry
+	for _, e := range []entry{{"Flooring", a.Flooring}, {"Adhesive", a.Adhesive}, {"Membrane", a.Membrane}} {
+		at := slices.IndexFunc(j.Products, func(p report.Product) bool { return e.says != "" && evidence.Same(p.ID, e.says) })
+		if at >= 0 {
+			p := j.Products[at]
+			for _, s := range []string{p.Description, p.DataSheet} {
+				if s != "" {
+					e.says += "; " + s
+				}
 			}
 		}
+		e.says = orElse(e.says, "none named")
+		all = append(all, e)
 	}
-	return lines
+	return append(all, entry{"Substrate", orElse(a.Substrate, "not recorded")})
+}
+
+func listedDay(d report.Decision) []string {
+	if day := goodUntil(d); day != "" {
+		return []string{day}
+	}
+	return nil
+}
+
+func again(d report.Decision) []string {
+	if len(d.ReRead) == 0 {
+		return nil
+	}
+	return []string{"then read again: " + strings.Join(d.ReRead, ", ")}
 }
 
 func target(t *report.Target) string {

@@ -91,7 +91,7 @@ const formRow = 20
 // below take entries as well.
 func formPage(f report.Form) page {
 	p := page{
-		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, handwritten: true, checks: inputChecks(f),
+		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, checks: inputChecks(f),
 	}
 	n := len(f.Rows)
 	if n == 0 {

@@ -20,6 +20,7 @@ type Book struct {
 	Tables    []report.Table // the record's tables, copied unchanged
 	Known     []string       // the names of all tables that a record may have
 	Decisions []report.Decision
+	Advice    []report.Advice // of the same areas; none where nobody gave any
 	Catalog   []report.Rule
 	Limits    []report.LimitLine
 	Cautions  []report.Caution
@@ -77,22 +78,22 @@ func inOrder(f *excelize.File) {
 func pages(b Book) []page {
 	d := deskOf(b)
 	t := d.titles
-	plots := plot(b, t)
 	all := []page{{}}
-	for i, decision := range b.Decisions {
-		all = append(all, d.areaPage(decision, t.areas[i], plots.of(i)))
+	for i := range b.Decisions {
+		all = append(all, d.areaPage(i))
 	}
 	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
 	for _, g := range d.guard.tables {
 		if squash(g.name) != squash(t.signOff) {
 			p := tablePage(g.table, g.name)
 			p.tints = append(p.tints, g.marks())
+			p.unprinted = len(g.table.Rows) > mostPrinted
 			all = append(all, p)
 		}
 	}
-	all = append(all, checksPage(b, t), sealedPage(b, t))
-	if plots.widest > 0 {
-		all = append(all, plots.page())
+	all = append(all, d.checksPage(), sealedPage(b, t))
+	if d.plots.Widest() > 0 {
+		all = append(all, d.plottedPage())
 	}
 	copies := d.guard.copies()
 	d.guard.sheets = len(all) + len(copies) + 2
@@ -103,6 +104,9 @@ func pages(b Book) []page {
 	}
 	return all
 }
+
+// mostPrinted is how many rows of a table are printed.
+const mostPrinted = 500
 
 // describe sets the document's properties from the job. The dates are fixed:
 // when a workbook was made says nothing of the floor.

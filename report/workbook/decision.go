@@ -2,192 +2,235 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
 )
 
-// decisionWidths are the columns of the decision page, where its texts break
-// earlier the narrower it is.
-func decisionWidths(narrowed float64) []float64 {
-	widths := []float64{idWidth, 19, 21, 13, 34, 17, 16, wayWidth, restWidth}
-	for i := range widths {
-		widths[i] *= narrowed
-	}
-	return widths
-}
+// decisionWidths are the columns of the decision page. Its letters are small
+// already, and so it is printed as it is: what one page does not hold goes on
+// the next, under the same header.
+func decisionWidths() []float64 { return []float64{14.5, 11.5, 16, 20, 15, 9.5, 13, 8.5, 4, 7} }
 
-// Columns that their texts are fitted to.
+// Columns of the decision page that others refer to.
 const (
-	idWidth   = 9
-	wayWidth  = 46
-	restWidth = 36
-
-	decisionColumns = 9
+	verdictColumn  = 2
+	decisionAcross = 10
 )
-
-// mostLines are what the tallest row of a spreadsheet shows of a cell.
-const mostLines = 28
 
 // toldRow is the row that tells whether the record still stands as judged.
-const toldRow = 3
+const toldRow = 2
 
-// decisionTable is the table of the decision page, its columns narrowed by a
-// factor and its paragraphs kept to so many lines.
-type decisionTable struct {
-	book     Book
-	titles   titles
-	guard    guard
-	narrowed float64
-	most     int
-}
-
-// decisionPage is one row an area on one printed page. Where all that is to be
-// said would print too small, the areas' own sheets say the rest of it; where
-// the areas are too many even so, it runs on over several pages.
+// decisionPage is what a contractor files: a row an area, the conditions
+// numbered once below, and lines to sign.
 func (d *desk) decisionPage() page {
-	const readable, smallest = 0.6, 0.4
-	var p page
-	for _, most := range []int{mostLines, 14, 8, 5} {
-		if p = d.largest(most); p.scale() >= readable {
-			return p
-		}
-	}
-	if p.scale() < smallest {
-		p = decisionTable{d.book, d.titles, d.guard, 1, mostLines}.page()
-		p.single = false
-	}
-	return p
-}
-
-// largest is the page in the columns that print it largest.
-func (d *desk) largest(most int) page {
-	best := decisionTable{d.book, d.titles, d.guard, 1, most}.page()
-	for _, narrowed := range []float64{0.9, 0.8, 0.7, 0.6, 1.2, 1.4} {
-		if p := (decisionTable{d.book, d.titles, d.guard, narrowed, most}).page(); p.scale() > best.scale() {
-			best = p
-		}
-	}
-	return best
-}
-
-func (t decisionTable) page() page {
-	rows := decisionHead(t.book)
-	rows = append(rows, header("Area", "Name, size and day of installing", "Stack", "Verdict", "Governing limit and worst reading",
-		"Tested", "Good until", "What stands in the way", "Conditions, settings and waivers"))
+	rows := d.decisionHead()
+	rows = append(rows, smaller(header("Area", "Verdict", "Over a limit, or missing", "What next, who, when", "Worst reading, cell",
+		"Limit, whose", "Tested", "Good until", "Notes", "Signed")))
 	head := len(rows)
-	for i, d := range t.book.Decisions {
-		rows = append(rows, t.row(d, t.titles.areas[i]))
+	notes := d.notes()
+	for i, decision := range d.book.Decisions {
+		rows = append(rows, smaller(d.decisionRow(i, decision, notes)))
 	}
 	last := len(rows)
-	rows = append(rows, decisionFoot()...)
-	rows[1].cells[0].formula = t.tally(head+1, last)
-	rows[toldRow-1].cells[0].formula, rows[toldRow-1].cells[0].value = t.guard.told()
+	rows[0].cells[1].formula = d.tally(head+1, last)
+	told := &rows[toldRow-1].cells[0]
+	told.formula, told.value = d.guard.told()
+	rows = append(rows, d.decisionFoot(notes)...)
 	return page{
-		name: t.titles.decision, widths: decisionWidths(t.narrowed),
-		rows: numbered(rows), last: len(rows), head: head, single: true,
-		tints: verdictTints(fmt.Sprintf("D%d:D%d", head+1, last), fmt.Sprintf("$D%d", head+1)),
+		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
+		tints: append(verdictTints(fmt.Sprintf("B%d:B%d", head+1, last), fmt.Sprintf("$B%d", head+1)),
+			tint{fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)), look{tone: orange, size: small}}),
 	}
 }
 
-// decisionHead names the job and the record, two entries a line.
-func decisionHead(b Book) []row {
-	across := decisionColumns
-	rows := []row{
-		{cells: []cell{{value: "Is this floor ready to install?", look: look{size: large, bold: true}, across: across}}},
+// smaller is a row in the small letters of the decision page.
+func smaller(r row) row {
+	for i := range r.cells {
+		if r.cells[i].look.size == normal {
+			r.cells[i].look.size = small
+		}
+	}
+	return r
+}
+
+// line is one small cell across the page.
+func line(value any, l look) row {
+	return smaller(row{cells: []cell{{value: value, look: l, across: decisionAcross}}})
+}
+
+// decisionHead asks the question, and names the job and the record.
+func (d *desk) decisionHead() []row {
+	const title = 5
+	b, j := d.book, d.book.Job
+	return []row{
 		{cells: []cell{
-			{value: report.Tally(b.Decisions), look: look{bold: true}, across: across},
+			{value: "Is this floor ready to install?", look: look{size: large, bold: true}, across: title},
+			{value: report.Tally(b.Decisions), look: look{size: large, bold: true}, across: decisionAcross - title},
 		}},
-		{cells: []cell{{look: look{gray: true}, across: across}}},
+		line(unchanged, look{}),
+		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company, "General contractor", j.GeneralContractor), look{}),
+		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", acceptance(j)), look{gray: true}),
 	}
-	j := b.Job
-	for _, e := range [][4]string{
-		{"Job", j.Name, "Record", b.Record},
-		{"Site", j.Site, "SHA-256", b.SHA256},
-		{"Prepared by", j.PreparedBy, "Acceptance", acceptance(j)},
-		{"Company", j.Company, "Agreed by", agreed(j)},
-		{"General contractor", j.GeneralContractor, "Made with", b.Tool},
-		{"Catalog", fmt.Sprintf("%d checks, version %.16s", len(b.Catalog), b.Seal.Catalog), "Seal", b.Seal.String()},
-	} {
-		rows = append(rows, row{cells: []cell{
-			{value: e[0], look: look{gray: true}, across: 2},
-			{value: orElse(e[1], "not recorded"), across: 3},
-			{value: e[2], look: look{gray: true}},
-			{value: orElse(e[3], "not recorded"), across: 3},
-		}})
+}
+
+// recorded is labels and what is recorded of each.
+func recorded(labelled ...string) string {
+	var all []string
+	for pair := range slices.Chunk(labelled, 2) {
+		all = append(all, pair[0]+": "+orElse(pair[1], "not recorded"))
 	}
-	return append(rows, row{})
+	return strings.Join(all, ". ") + "."
 }
 
 // tally counts the areas that are GO by their rows on the page.
-func (t decisionTable) tally(first, last int) string {
-	areas := evidence.Count(len(t.book.Decisions), "area", "areas")
-	return fmt.Sprintf("COUNTIF($D$%d:$D$%d,%q)&%q", first, last, evidence.Go, " of "+areas+" GO")
+func (d *desk) tally(first, last int) string {
+	areas := evidence.Count(len(d.book.Decisions), "area", "areas")
+	return fmt.Sprintf("COUNTIF(%s,%q)&%q", between(verdictColumn, first, last), evidence.Go, " of "+areas+" GO")
 }
 
 func acceptance(j report.Job) string {
-	if j.Guarded {
-		return "guarded: the uncertainty of the instrument counts against every reading"
-	}
-	return "simple: readings are compared as they were read"
-}
-
-func agreed(j report.Job) string {
-	s := orElse(j.AcceptanceAgreedBy, "nobody is named")
+	agreed := orElse(j.AcceptanceAgreedBy, "nobody is named")
 	if j.AcceptanceAgreedOn.Shown() {
-		s += " on " + j.AcceptanceAgreedOn.Day.String()
+		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
 	}
-	return s
+	rule := "simple (readings as they were read)"
+	if j.Guarded {
+		rule = "guarded (the instrument's uncertainty counts against a reading)"
+	}
+	return rule + ", agreed by " + agreed
 }
 
-func (t decisionTable) row(d report.Decision, sheet string) row {
-	id := cell{value: d.Area.ID, look: look{boxed: true, bold: true}}
+func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
+	sheet := d.titles.areas[nth]
 	return row{cells: []cell{
-		id.leading(address(sheet, 1), idWidth*t.narrowed),
-		text(strings.Join(named(d.Area), "\n")),
-		text(strings.Join(stack(d.Area), "\n")),
-		{value: d.Says(), formula: quoted(sheet) + fmt.Sprintf("!$A$%d", verdictRow), look: look{tone: verdictTone(d), size: large}},
-		text(governs(d, t.titles)), text(tested(d)), text(goodUntil(d)),
-		t.inTheWay(d, sheet), t.provisos(d, sheet),
+		text(named(decision.Area)),
+		{value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow), look: look{tone: verdictTone(decision)}},
+		text(stops(decision, sheet)), text(d.next(nth, decision)),
+		text(d.worst(decision)), text(limitOf(decision)), text(tested(decision)), text(goodUntil(decision)),
+		text(n.of(nth)), text(signers(decision)),
 	}}
 }
 
-// inTheWay are the reasons of what stops the area, the last by their checks'
-// names alone where there are too many.
-func (t decisionTable) inTheWay(d report.Decision, sheet string) cell {
-	var reasons, ids []string
-	for _, f := range stopping(d) {
-		reasons = append(reasons, fmt.Sprintf("%s (%s): %s", f.ID, f.Outcome, f.Reason))
-		ids = append(ids, f.ID)
+// stops is what is over, then what is missing, by the names of the checks.
+func stops(d report.Decision, sheet string) string {
+	var over, lacking []string
+	for _, f := range d.Findings {
+		switch {
+		case f.Blocks() && f.Outcome == evidence.NotMet:
+			over = append(over, f.ID)
+		case f.Blocks():
+			lacking = append(lacking, f.ID)
+		}
 	}
-	if len(reasons) == 0 {
-		return text("nothing")
+	const most = 6
+	var all []string
+	for _, part := range []struct {
+		says string
+		ids  []string
+	}{{"Over: ", over}, {"Not proven: ", lacking}} {
+		ids := part.ids
+		if n := len(ids); n > most {
+			ids = append(slices.Clone(ids[:most]), fmt.Sprintf("%d more on sheet %s", n-most, sheet))
+		}
+		if len(ids) > 0 {
+			all = append(all, part.says+strings.Join(ids, ", "))
+		}
 	}
-	return text(fitted(reasons, wayWidth*t.narrowed, t.most, func(from int) string {
-		return "and, on sheet " + sheet + ": " + strings.Join(ids[from:], ", ")
-	}))
+	if len(all) == 0 {
+		return "nothing"
+	}
+	return strings.Join(all, "\n")
 }
 
-// provisos are what a verdict rests on besides its findings. They are left to
-// the area's sheet only where no row of a spreadsheet could hold them.
-func (t decisionTable) provisos(d report.Decision, sheet string) cell {
-	all := append([]string{}, d.Conditions...)
-	all = append(all, changes(t.book.Job.Settings)...)
-	all = append(all, waivers(d)...)
-	return text(fitted(listed(all), restWidth*t.narrowed, mostLines, func(from int) string {
-		return fmt.Sprintf("and %d more on sheet %s", len(all)-from, sheet)
-	}))
+// next is the act to do first, whose it is and when it can end; else what is
+// missing first.
+func (d *desk) next(nth int, decision report.Decision) string {
+	if acts := d.advice(nth).Next.Acts; len(acts) > 0 {
+		return doing(acts[0]) + more(len(acts)-1)
+	}
+	switch {
+	case len(decision.Missing) > 0:
+		return decision.Missing[0].What + more(len(decision.Missing)-1)
+	case decision.Verdict == evidence.Go:
+		return "install"
+	}
+	return ""
 }
 
-func decisionFoot() []row {
-	rows := []row{{}}
-	for _, s := range []string{
-		"A result speaks only for the places and times tested (ASTM F2170, published).",
-		"GO: every deciding check is met or not needed, and at least one is met. NO-GO, over a limit: a deciding check is not met. NO-GO, not proven: evidence is missing or cannot be used. A waiver never changes a verdict.",
-		"Each area has a sheet of its own with every check, its limit, its source and the rows of the record behind it.",
-	} {
-		rows = append(rows, row{cells: []cell{{value: s, across: decisionColumns}}})
-	}
-	return rows
+// doing is an act, whose it is, and when it can end.
+func doing(a report.Act) string {
+	return strings.Join(slices.DeleteFunc([]string{a.Act, a.Who, a.Ends}, func(s string) bool { return s == "" }), "; ")
 }
+
+func more(n int) string {
+	if n < 1 {
+		return ""
+	}
+	return fmt.Sprintf(" (and %d more)", n)
+}
+
+// notes are the conditions, changed settings and waivers of all areas, each
+// with one number however many areas it holds for.
+type notes struct {
+	all    []string
+	number map[string]int
+	areas  [][]int
+}
+
+func (d *desk) notes() notes {
+	n := notes{number: map[string]int{}}
+	changed := changes(d.book.Job.Settings)
+	for _, decision := range d.book.Decisions {
+		var of []int
+		for _, s := range slices.Concat(decision.Conditions, changed, waivers(decision)) {
+			if n.number[s] == 0 {
+				n.all = append(n.all, s)
+				n.number[s] = len(n.all)
+			}
+			of = append(of, n.number[s])
+		}
+		slices.Sort(of)
+		n.areas = append(n.areas, slices.Compact(of))
+	}
+	return n
+}
+
+// of are the numbers of an area's notes.
+func (n notes) of(nth int) string {
+	var all []string
+	for _, i := range n.areas[nth] {
+		all = append(all, strconv.Itoa(i))
+	}
+	return strings.Join(all, ", ")
+}
+
+func (d *desk) decisionFoot(n notes) []row {
+	var rows []row
+	if len(n.all) > 0 {
+		rows = append(rows, line("Notes: conditions, changed settings and waivers", look{bold: true}))
+	}
+	for i, s := range n.all {
+		rows = append(rows, line(fmt.Sprintf("%d  %s", i+1, s), look{}))
+	}
+	rows = append(rows,
+		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
+			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", look{gray: true}),
+		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks %.16s.", d.book.Seal, d.book.Tool, len(d.book.Catalog), d.book.Seal.Catalog), look{gray: true}),
+	)
+	sign := row{least: signTall}
+	for _, c := range []struct {
+		says   string
+		across int
+	}{{"Accepted for areas:", 3}, {"Name and role:", 2}, {"Signature:", 3}, {"Date:", 2}} {
+		sign.cells = append(sign.cells, cell{value: c.says, look: look{boxed: true, top: true}, across: c.across})
+	}
+	return append(rows, smaller(sign))
+}
+
+// signTall is the height of a line to sign on, in points.
+const signTall = 26

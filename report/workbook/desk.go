@@ -3,7 +3,9 @@ package workbook
 import (
 	"time"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
 )
 
@@ -15,12 +17,19 @@ type desk struct {
 	typed   typed
 	figures *formula.Figures
 	guard   guard
+	plots   *chart.Plots
 }
 
 func deskOf(b Book) *desk {
 	t := title(b)
+	typed := typedIn(b, t)
+	var areas []chart.Area
+	for i, d := range b.Decisions {
+		areas = append(areas, chart.Area{Name: t.areas[i], Pictures: report.Pictures(d.Site)})
+	}
 	return &desk{
-		book: b, titles: t, typed: typedIn(b, t), guard: guardOf(b, t),
+		plots: chart.Lay(t.plotted, areas, typed.plotted, span),
+		book:  b, titles: t, typed: typed, guard: guardOf(b, t),
 		figures: formula.NewFigures(t.figures, figuresHead+1),
 	}
 }

@@ -120,10 +120,12 @@ func findingHeader() row {
 	return header("Check", "Outcome", "Counts as", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", "Formula")
 }
 
+const followsNote = "Findings. Outcome, value and limit follow the record's cells where Formula says yes; elsewhere they are the values that were judged."
+
 // findingRow is a finding in full, in a row of its area's sheet.
 func (d *desk) findingRow(f evidence.Finding, sheet string, number int) row {
 	w := d.worked(f, sheet, number)
-	id, follows := text(f.ID), "no: a value"
+	id, follows := text(f.ID), "no"
 	if w.follows {
 		follows = "yes"
 	}
@@ -179,7 +181,7 @@ func findingGroups(all []evidence.Finding) []group {
 
 // findingRows are all findings of an area below so many rows of its sheet.
 func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []row {
-	rows := []row{{}, findingHeader()}
+	rows := []row{{}, {cells: []cell{{value: followsNote, across: followsColumn}}}, findingHeader()}
 	for _, g := range findingGroups(all) {
 		if len(g.findings) == 0 {
 			continue

@@ -107,7 +107,7 @@ func TestAFindingThatFiguresDoNotGiveIsAValue(t *testing.T) {
 	b.Decisions[1].Findings[1].Outcome = evidence.NotShown
 	f := opened(t, b)
 	row := rowOf(t, f, "Area B", "new-check")
-	for column, want := range map[string]string{"B": "not shown", "D": "74.95", "J": "no: a value"} {
+	for column, want := range map[string]string{"B": "not shown", "D": "74.95", "J": "no"} {
 		if text, value := formulaAt(t, f, "Area B", column, row); text != "" || value != want {
 			t.Errorf("column %s: %s gives %q, want %q", column, text, value, want)
 		}

@@ -10,15 +10,16 @@ import (
 // none, so the room for wrapped text is reckoned here, on the generous side.
 
 const (
-	unitPoints = 6    // one unit of column width: a digit of the file's default letters
-	edgePoints = 4.5  // of a column's width that no text uses
-	indent     = 10   // points
-	slack      = 1.06 // spreadsheets set letters on whole dots, and so a little wider
-	boldSlack  = 1.09
-	lineRatio  = 1.29 // a line's height to the size of its letters
-	padding    = 4    // points above and below the lines of a row
-	oneLine    = 15   // points of a row whose height is left alone
-	tallest    = 409  // no spreadsheet shows a higher row
+	unitPoints   = 6    // one unit of column width: a digit of the file's default letters
+	edgePoints   = 4.5  // of a column's width that no text uses
+	indent       = 10   // points
+	slack        = 1.06 // spreadsheets set letters on whole dots, and so a little wider
+	boldSlack    = 1.09
+	lineRatio    = 1.29 // a line's height to the size of its letters
+	padding      = 4    // points above and below the lines of a row
+	tightPadding = 2    // of small letters
+	oneLine      = 15   // points of a row whose height is left alone
+	tallest      = 409  // no spreadsheet shows a higher row
 )
 
 // span is how wide a line of normal letters stands, in points.
@@ -121,7 +122,11 @@ func (c cell) height(widths []float64) float64 {
 	if n == 1 && c.look.size == normal {
 		return 0
 	}
-	return min(float64(n)*lineRatio*c.look.points()+padding, tallest)
+	over := float64(padding)
+	if c.look.size == small {
+		over = tightPadding
+	}
+	return min(float64(n)*lineRatio*c.look.points()+over, tallest)
 }
 
 // room is what columns offer letters of this look, as if they were normal.

@@ -1,7 +1,6 @@
 package workbook
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -14,7 +13,7 @@ import (
 func governing(d report.Decision) (evidence.Finding, bool) {
 	for _, speaks := range []func(evidence.Finding) bool{
 		func(f evidence.Finding) bool { return f.Blocks() && f.Outcome == evidence.NotMet },
-		evidence.Finding.Blocks,
+		func(f evidence.Finding) bool { return f.Blocks() && f.Value != "" },
 	} {
 		if i := slices.IndexFunc(d.Findings, speaks); i >= 0 {
 			return d.Findings[i], true
@@ -37,38 +36,28 @@ func mainFinding(all []evidence.Finding) (evidence.Finding, bool) {
 	return evidence.Finding{}, false
 }
 
-// governs tells the governing limit and whose it is, and the worst reading
-// and where.
-func governs(d report.Decision, t titles) string {
-	f, ok := governing(d)
-	if !ok {
+// worst tells the worst reading of the finding that speaks for an area, and its
+// cell.
+func (d *desk) worst(decision report.Decision) string {
+	f, ok := governing(decision)
+	if !ok || f.Value == "" {
 		return "none"
 	}
-	limit := f.ID + ": " + orElse(measured(f.Limit, f.Unit), "no limit")
-	if f.Whose != "" {
-		limit += ", the limit of " + f.Whose
+	parts := []string{f.ID + " " + measured(f.Value, f.Unit)}
+	if len(f.Evidence) > 0 {
+		parts = append(parts, d.titles.place(f.Evidence[0]))
 	}
-	s := []string{limit}
-	if f.Cite.Source != "" {
-		s = append(s, fmt.Sprintf("%s (%s)", f.Cite.Source, f.Cite.Standing))
-	}
-	if f.Value != "" {
-		s = append(s, worst(f, t))
-	}
-	return strings.Join(s, "\n")
+	return strings.Join(parts, "\n")
 }
 
-// worst tells the worst reading by the first clause of the reason, which
-// names it, and by its place, which comes first.
-func worst(f evidence.Finding, t titles) string {
-	first, _, _ := strings.Cut(f.Reason, "; ")
-	if !strings.Contains(first, f.Value) {
-		first = measured(f.Value, f.Unit) + ": " + first
+// limitOf tells the limit of the finding that speaks for an area, and whose it
+// is.
+func limitOf(decision report.Decision) string {
+	f, ok := governing(decision)
+	if !ok || f.Limit == "" {
+		return "none"
 	}
-	if len(f.Evidence) > 0 && f.Outcome != evidence.NotShown {
-		first += " (" + t.place(f.Evidence[0]) + ")"
-	}
-	return "worst: " + first
+	return measured(f.Limit, f.Unit) + "\n" + orElse(f.Whose, "default")
 }
 
 func measured(number string, u evidence.Unit) string {

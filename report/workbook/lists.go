@@ -1,6 +1,11 @@
 package workbook
 
-import "firstboard/report"
+import (
+	"fmt"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
 
 // listPage is a plain list under one header.
 func listPage(name string, widths []float64, head row, rows []row) page {
@@ -12,20 +17,36 @@ func listPage(name string, widths []float64, head row, rows []row) page {
 // is none.
 func limitsPage(b Book, t titles) page {
 	var rows []row
-	for _, l := range b.Limits {
-		rows = append(rows, limitRow(l, t))
+	for _, d := range b.Decisions {
+		var none []string
+		for _, l := range b.Limits {
+			switch {
+			case !evidence.Same(l.Area, d.Area.ID):
+			case l.Limit == "" && l.Place == nil && l.Whose == "":
+				none = append(none, l.What)
+			default:
+				rows = append(rows, limitRow(l, t))
+			}
+		}
+		if len(none) > 0 {
+			folded := look{boxed: true, gray: true}
+			rows = append(rows, row{cells: []cell{{value: d.Area.ID, look: folded}, {value: "no limit needed or stated: " + evidence.List(none), look: folded, across: limitColumns - 1}}})
+		}
 	}
-	return listPage(t.limits, []float64{10, 28, 10, 12, 16, 32, 11, placeWidth, 36},
-		header("Area", "What", "Limit", "Unit", "Whose", "Source", "Standing", "Where it was typed", "Note"), rows)
+	return listPage(t.limits, []float64{7, 28, 9, 10, 13, 36, 19, 26},
+		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
 }
+
+const limitColumns = 8
 
 func limitRow(l report.LimitLine, t titles) row {
 	cells := []cell{
 		text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
-		text(l.Cite.Source), text(string(l.Cite.Standing)), text(""), text(l.Note),
+		text(cited(l.Cite)), text(""), text(l.Note),
 	}
 	if l.Place != nil {
-		cells[7] = t.lead(text(t.place(l.Place)), l.Place, placeWidth)
+		const where = 6
+		cells[where] = t.lead(text(t.place(l.Place)), l.Place, placeWidth)
 	}
 	for i := range cells {
 		cells[i].look.gray = l.Limit == ""
@@ -33,18 +54,54 @@ func limitRow(l report.LimitLine, t titles) row {
 	return row{cells: cells}
 }
 
-// checksPage is the catalog: what every area is asked.
-func checksPage(b Book, t titles) page {
-	var rows []row
-	for _, r := range b.Catalog {
+// checksPage is the catalog: what every area is asked, what the standings mean,
+// and what the sheets hold. It is for reading, not for filing.
+func (d *desk) checksPage() page {
+	rows := []row{
+		{cells: []cell{{value: d.contents(), across: len(checksWidths())}}},
+		{},
+		header("Standing", "What it means"),
+	}
+	for _, s := range standings() {
+		name := text(string(s.standing))
+		name.look.bold = true
+		rows = append(rows, row{cells: []cell{name, {value: s.means, look: look{boxed: true}, across: len(checksWidths()) - 1}}})
+	}
+	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Counts as"))
+	for _, r := range d.book.Catalog {
 		id := text(r.ID)
 		id.look.bold = true
 		rows = append(rows, row{cells: []cell{
 			id, text(r.Asks), text(r.Default), text(r.Cite.Source), text(string(r.Cite.Standing)), text(counts(r.Deciding)),
 		}})
 	}
-	return listPage(t.checks, []float64{18, 64, 34, 40, 12, 11},
-		header("Check", "Asks", "Default", "Source", "Standing", "Counts as"), rows)
+	return page{name: d.titles.checks, widths: checksWidths(), rows: numbered(rows), last: len(rows), unprinted: true}
+}
+
+func checksWidths() []float64 { return []float64{18, 64, 34, 40, 13, 11} }
+
+// contents are the sheets that a reader sees, in their order.
+func (d *desk) contents() string {
+	t := d.titles
+	return fmt.Sprintf("%s: the verdict on every area. %s: each area's pictures and findings. %s: whose limits hold. %s: what to heed. %s: who signs. "+
+		"The tables of the record, unchanged: this workbook is a record too. A cell that was changed since turns orange, and no edit leaves a GO.",
+		t.decision, evidence.List(t.areas), t.limits, t.cautions, t.signOff)
+}
+
+type standingMeans struct {
+	standing evidence.Standing
+	means    string
+}
+
+func standings() []standingMeans {
+	return []standingMeans{
+		{evidence.Published, "read in the source named, or in a text that quotes it"},
+		{evidence.Recalled, "a published rule, quoted from memory: look it up before you lean on it"},
+		{evidence.Practice, "common practice of the trade, without a source"},
+		{evidence.Derived, "computed here from what was recorded"},
+		{evidence.Manufacturer, "the record's entry, with its data sheet named"},
+		{evidence.ByHand, "the record's entry, no data sheet named"},
+	}
 }
 
 func counts(deciding bool) string {

@@ -48,6 +48,7 @@ type size int
 const (
 	normal size = iota
 	large
+	small
 )
 
 // tone is the ground a cell stands on: blue for GO, orange for what stops an
@@ -103,8 +104,11 @@ func (l look) alignment() *excelize.Alignment {
 const fontName = "Arial"
 
 func (l look) points() float64 {
-	if l.size == large {
+	switch l.size {
+	case large:
 		return 14
+	case small:
+		return 8
 	}
 	return 10
 }
@@ -119,17 +123,11 @@ func (l look) ink() string {
 	return "000000"
 }
 
-// The inks and grounds of cells and pictures. Blues are dark and oranges light,
-// or lines that differ in their dashes and marks as well.
+// The grounds of cells.
 const (
 	deepBlue   = "1F4E8C"
 	paleOrange = "F6B26B"
-	deepOrange = "C55A11"
-	darkGrey   = "404040"
-	midGrey    = "7F7F7F"
 	paleGrey   = "E4E4E4"
-	black      = "000000"
-	paper      = "FFFFFF"
 )
 
 func (l look) ground() string {

@@ -22,11 +22,11 @@ type page struct {
 	grid   bool
 	single bool // all on one printed page
 	hidden bool
-	shown  int // number of the last row that is printed, 0 for all
-	tints  []tint
-	charts []placedChart
 
-	handwritten bool // it may be printed to be filled in
+	unprinted bool
+	shown     int // number of the last row that is printed, 0 for all
+	tints     []tint
+	charts    []placedChart
 
 	columns []look                     // of whole columns, below the rows too
 	checks  []*excelize.DataValidation // of what is typed

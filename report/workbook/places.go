@@ -2,25 +2,25 @@ package workbook
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/formula"
 )
 
-// located is a place that can tell the table of the record it lies in, and
-// the number of its row there.
-type located interface {
-	Row() (table string, number int)
+// celled is a place that can tell its cell: the table, and the numbers of row
+// and column there, the column 0 for a whole row.
+type celled interface {
+	Cell() (table string, row, column int)
 }
 
 // sources lists the places behind a finding, the worst reading's first, and
-// leads to that row.
+// leads to that one.
 func sources(places []evidence.Place, t titles, width float64) cell {
-	const most, few = 16, 12
+	const most, few = 12, 9
 	all, more := t.runs(places), ""
 	if len(all) > most {
-		all, more = all[:few], fmt.Sprintf(", and more: %d rows in all", len(places))
+		all, more = all[:few], fmt.Sprintf(", and more: %d in all", len(places))
 	}
 	c := text(words(all) + more)
 	if len(places) > 0 {
@@ -31,8 +31,11 @@ func sources(places []evidence.Place, t titles, width float64) cell {
 
 // lead makes a cell lead to a place, where that place is a row of the record.
 func (t titles) lead(c cell, p evidence.Place, width float64) cell {
-	if l, ok := p.(located); ok {
-		return c.leading(t.at(l.Row()), width)
+	if l, ok := p.(celled); ok {
+		table, row, column := l.Cell()
+		if sheet, known := t.rows[squash(table)]; known {
+			return c.leading(formula.Quoted(sheet)+"!"+formula.Name(max(column, 1), row), width)
+		}
 	}
 	return c
 }
@@ -47,38 +50,32 @@ func (c cell) leading(to string, width float64) cell {
 	return c
 }
 
-// place is a place in words. A row of the record's own file needs no name of
-// that file: its sheet stands in this one.
-func (t titles) place(p evidence.Place) string { return strings.TrimPrefix(p.String(), t.record+" ") }
+// place is a place as this workbook names it: Slab RH!J9.
+func (t titles) place(p evidence.Place) string { return words(t.runs([]evidence.Place{p})) }
 
-// run is rows of one table that follow one another, or a place of another
+// run is cells of one column that follow one another, or a place of another
 // kind by its words alone.
 type run struct {
-	table       string
-	first, last int // 0 for a place that is no row
+	sheet       string
+	column      int
+	first, last int // 0 for a place that is no cell
 }
 
-// runOf is the run of one place in words: slab-rh.csv row 9.
-func runOf(words string) run {
-	at := strings.LastIndex(words, rowWord)
-	if at < 0 {
-		return run{table: words}
+func (t titles) runOf(p evidence.Place) run {
+	l, ok := p.(celled)
+	if !ok {
+		return run{sheet: p.String()}
 	}
-	n, err := strconv.Atoi(words[at+len(rowWord):])
-	if err != nil {
-		return run{table: words}
-	}
-	return run{words[:at], n, n}
+	table, row, column := l.Cell()
+	return run{orElse(t.rows[squash(table)], table), column, row, row}
 }
-
-const rowWord = " row "
 
 // runs gathers places in their order.
 func (t titles) runs(places []evidence.Place) []run {
 	var all []run
 	for _, p := range places {
-		r := runOf(t.place(p))
-		if n := len(all); n > 0 && r.first > 0 && all[n-1].table == r.table && all[n-1].last+1 == r.first {
+		r := t.runOf(p)
+		if n := len(all); n > 0 && r.first > 0 && all[n-1].sheet == r.sheet && all[n-1].column == r.column && all[n-1].last+1 == r.first {
 			all[n-1].last = r.last
 			continue
 		}
@@ -87,41 +84,47 @@ func (t titles) runs(places []evidence.Place) []run {
 	return all
 }
 
-// words are runs in words, each table named once for those that stand
-// together.
+// words are runs in words, each sheet named once for those that stand together.
 func words(all []run) string {
-	var parts []string
-	for len(all) > 0 {
-		n := 1
-		for n < len(all) && all[n].table == all[0].table {
-			n++
+	var b strings.Builder
+	for i, r := range all {
+		switch {
+		case i == 0:
+			b.WriteString(r.sheet)
+		case r.sheet != all[i-1].sheet:
+			b.WriteString("; " + r.sheet)
+		default:
+			b.WriteString(", ")
 		}
-		parts = append(parts, together(all[:n]))
-		all = all[n:]
+		if r.first > 0 {
+			b.WriteString(r.cells(i == 0 || r.sheet != all[i-1].sheet))
+		}
 	}
-	return strings.Join(parts, "; ")
+	return b.String()
 }
 
-// together are runs of one table in words.
-func together(all []run) string {
-	if all[0].first == 0 {
-		return all[0].table
+// cells are the cells of a run: !J7 or !J7:J12 behind the name of their sheet,
+// or rows in words.
+func (r run) cells(first bool) string {
+	switch {
+	case r.column == 0 && r.first == r.last:
+		return strings.Repeat(" row ", ones(first)) + fmt.Sprint(r.first)
+	case r.column == 0:
+		return strings.Repeat(" rows ", ones(first)) + fmt.Sprintf("%d to %d", r.first, r.last)
 	}
-	var rows []string
-	for _, r := range all {
-		s := strconv.Itoa(r.first)
-		switch r.last - r.first {
-		case 0:
-		case 1:
-			s += ", " + strconv.Itoa(r.last)
-		default:
-			s += " to " + strconv.Itoa(r.last)
-		}
-		rows = append(rows, s)
+	s := formula.Name(r.column, r.first)
+	if r.last > r.first {
+		s += ":" + formula.Name(r.column, r.last)
 	}
-	word := rowWord
-	if len(all) > 1 || all[0].last > all[0].first {
-		word = " rows "
+	if first {
+		return "!" + s
 	}
-	return all[0].table + word + strings.Join(rows, ", ")
+	return s
+}
+
+func ones(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
 }

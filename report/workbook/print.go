@@ -5,19 +5,23 @@ import (
 	"math"
 
 	"github.com/xuri/excelize/v2"
+
+	"firstboard/report/workbook/formula"
 )
 
 // What a page printed lying offers within its margins, in points: the less of
 // the two usual papers, each way.
 const (
-	paperWide = 734
-	paperTall = 505
+	paperWide   = 734
+	paperTall   = 505
+	paperNarrow = 535
+	paperHigh   = 700
 )
 
 // frame sets what a sheet must know before its first row: its extent, how it
 // fits the paper, and whether its grid is drawn.
 func (b *binder) frame(p page) error {
-	fit := true
+	fit := !p.tall()
 	if err := b.file.SetSheetProps(p.name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
@@ -31,24 +35,54 @@ func (b *binder) frame(p page) error {
 	return b.file.SetSheetDimension(p.name, "A1:"+corner)
 }
 
-// print sets the page up for any paper: lying, as wide as the sheet, its name
-// and number at the foot, its header on every page.
+// Of the tables of a record, which anyone may print larger, the letters are
+// printed no smaller than this, in percent of their 10 points.
+const tableScale = 65
+
+// copied says that a page is a table of the record, which may be several pages
+// wide.
+func (p page) copied() bool { return p.grid && p.columns == nil }
+
+// tall says that a table has more rows than one page holds: it is printed at a
+// scale of its own, however wide.
+func (p page) tall() bool {
+	const most = 40
+	return p.copied() && p.last > most
+}
+
+// sheets is how many pages of paper a table takes at its own scale.
+func (p page) sheets(wide, tall float64) float64 {
+	const scale = tableScale / 100.0
+	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.last)*oneLine*scale/tall)
+}
+
+// upright says that a page takes less paper standing.
+func (p page) upright() bool {
+	return p.tall() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, paperTall)
+}
+
+// print sets the page up for any paper, its name and number at the foot, its
+// header on every page.
 func (b *binder) print(p page) error {
-	lying, wide, tall := "landscape", p.across(), 0
+	way, wide, tall, scale := "landscape", p.across(), 0, uint(tableScale)
 	if p.single {
 		tall = 1
 	}
-	err := b.file.SetPageLayout(p.name, &excelize.PageLayoutOptions{
-		Orientation: &lying, FitToWidth: &wide, FitToHeight: &tall,
-	})
-	if err != nil {
+	if p.upright() {
+		way = "portrait"
+	}
+	layout := &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
+	if p.tall() {
+		layout = &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
+	}
+	if err := b.file.SetPageLayout(p.name, layout); err != nil {
 		return err
 	}
 	if err := b.file.SetPageMargins(p.name, margins()); err != nil {
 		return err
 	}
-	err = b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
-		OddFooter: "&L&A&C" + foot(p.job) + "&R&P / &N",
+	err := b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
+		OddFooter: "&L&8&A&C&8" + foot(p.job) + "&R&8&P / &N",
 	})
 	if err != nil {
 		return err
@@ -59,17 +93,20 @@ func (b *binder) print(p page) error {
 	return b.repeat(p)
 }
 
-// confine prints the first rows alone.
+// confine prints the first rows alone, or nothing.
 func (b *binder) confine(p page) error {
-	if p.shown == 0 {
+	from, corner := "$A$1", "$A$1"
+	switch {
+	case p.unprinted: // a cell that holds nothing
+		from = formula.Fixed(excelize.MaxColumns, 1)
+		corner = from
+	case p.shown == 0:
 		return nil
-	}
-	corner, err := excelize.CoordinatesToCellName(len(p.widths), p.shown, true)
-	if err != nil {
-		return err
+	default:
+		corner = formula.Fixed(len(p.widths), p.shown)
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
-		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: quoted(p.name) + "!$A$1:" + corner,
+		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: quoted(p.name) + "!" + from + ":" + corner,
 	})
 }
 
@@ -80,7 +117,7 @@ func (b *binder) repeat(p page) error {
 		return nil
 	}
 	rows := fmt.Sprintf("%s!$%d:$%d", quoted(p.name), p.head, p.head)
-	if p.across() > 1 {
+	if p.across() > 1 || p.tall() {
 		rows = quoted(p.name) + "!$A:$A," + rows
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
@@ -91,14 +128,14 @@ func (b *binder) repeat(p page) error {
 // across is how many printed pages lie side by side: one, unless a table of
 // the record would be too small to read on one.
 func (p page) across() int {
-	smallest := 0.48 // of the letters' size
-	if p.handwritten {
-		smallest = 0.7
-	}
-	if !p.grid {
+	const forms = 0.7
+	switch {
+	case !p.grid:
 		return 1
+	case p.copied():
+		return int(math.Ceil(p.wide() * tableScale / 100 / paperWide))
 	}
-	return int(math.Ceil(p.wide() * smallest / paperWide))
+	return int(math.Ceil(p.wide() * forms / paperWide))
 }
 
 // wide is the width of the sheet in points.
@@ -110,18 +147,9 @@ func (p page) wide() float64 {
 	return max(total, 1) * unitPoints
 }
 
-// scale is how large a sheet comes out when all of it is printed on one page.
-func (p page) scale() float64 {
-	tall := 0.0
-	for _, r := range p.rows {
-		tall += max(r.height(p.widths), oneLine)
-	}
-	return min(paperWide/p.wide(), paperTall/tall, 1)
-}
-
 // margins are in inches.
 func margins() *excelize.PageLayoutMarginsOptions {
-	side, top, bottom, edge := 0.4, 0.5, 0.7, 0.3
+	side, top, bottom, edge := 0.4, 0.4, 0.6, 0.25
 	return &excelize.PageLayoutMarginsOptions{
 		Left: &side, Right: &side, Top: &top, Bottom: &bottom, Header: &edge, Footer: &edge,
 	}

@@ -131,7 +131,7 @@ func columnsOf(t report.Table) columns {
 
 // headWidth lets a header break into two lines, but no word of it.
 func headWidth(name string) float64 {
-	const spare = 2
+	const spare = 1
 	longest := span(name) * 0.6
 	for word := range strings.FieldsSeq(name) {
 		longest = max(longest, span(word))
@@ -142,7 +142,7 @@ func headWidth(name string) float64 {
 // entryWidth is the width an entry asks for: its own, until it is long enough
 // to be broken into lines, and more again where those would be too many.
 func entryWidth(c report.Cell) float64 {
-	const spare, most, linesWanted, widest = 1.5, 42, 20, 150
+	const spare, most, linesWanted, widest = 1, 26, 20, 150
 	w := wideFor(span(shown(c))+indent) + spare
 	if w <= most {
 		return w
@@ -156,7 +156,7 @@ func shown(c report.Cell) string {
 	case report.DayCell:
 		return time.DateOnly
 	case report.TimeCell:
-		return time.DateTime
+		return "2006-01-02 15:04"
 	case report.NumberCell:
 		return c.Text + strings.Repeat("0", c.Places)
 	}

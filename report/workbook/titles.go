@@ -108,15 +108,6 @@ func squash(s string) string {
 	}, s)
 }
 
-// at is the address of a row of the record's copied tables.
-func (t titles) at(table string, row int) string {
-	sheet, known := t.rows[squash(table)]
-	if !known {
-		return ""
-	}
-	return address(sheet, row)
-}
-
 func address(sheet string, row int) string {
 	return fmt.Sprintf("%s!A%d", quoted(sheet), row)
 }

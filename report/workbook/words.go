@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -13,20 +14,6 @@ func verdictTone(d report.Decision) tone {
 		return blue
 	}
 	return orange
-}
-
-// stopping are the findings that stop the area, broken limits first.
-func stopping(d report.Decision) []evidence.Finding {
-	var broken, lacking []evidence.Finding
-	for _, f := range d.Findings {
-		switch {
-		case f.Blocks() && f.Outcome == evidence.NotMet:
-			broken = append(broken, f)
-		case f.Blocks():
-			lacking = append(lacking, f)
-		}
-	}
-	return append(broken, lacking...)
 }
 
 // waivers say who signed what away, and what is wrong with that.
@@ -53,56 +40,108 @@ func changes(s report.Settings) []string {
 }
 
 func goodUntil(d report.Decision) string {
-	switch {
-	case d.GoodUntil.Shown():
-		return strings.Join(append([]string{d.GoodUntil.Day.String()}, again(d)...), "; ")
-	case d.Verdict == evidence.Go:
-		return "no day was worked out"
+	if d.GoodUntil.Shown() {
+		return d.GoodUntil.Day.String()
 	}
-	return "not yet GO"
+	return ""
 }
 
-func again(d report.Decision) []string {
-	if len(d.ReRead) == 0 {
-		return nil
-	}
-	return []string{"then read again: " + strings.Join(d.ReRead, ", ")}
-}
-
-// tested counts what was measured.
+// tested counts what was measured, and tells what was put aside, with values.
 func tested(d report.Decision) string {
-	h := d.Holes
-	holes := evidence.Count(h.Asked, "hole", "holes") + " asked"
-	if h.Asked == 0 {
-		holes = "no holes asked"
+	var counted, all []string
+	if h := d.Holes; h != (report.HoleCount{}) {
+		counted = append(counted, fmt.Sprintf("%d of %s", h.Judged, evidence.Count(h.Asked, "hole", "holes")))
 	}
-	if h != (report.HoleCount{}) {
-		holes += fmt.Sprintf(", %d judged, %d discarded", h.Judged, h.Discarded)
+	if n := boardsJudged(d); n > 0 {
+		counted = append(counted, evidence.Count(n, "board", "boards"))
 	}
-	boards := "no boards set aside"
+	if len(counted) > 0 {
+		all = append(all, strings.Join(counted, ", "))
+	}
+	if out := outOfUse(d); len(out) > 0 {
+		all = append(all, "discarded: "+strings.Join(out, ", "))
+	}
 	if d.SetAside > 0 {
-		boards = evidence.Count(d.SetAside, "board", "boards") + " set aside"
+		all = append(all, fmt.Sprintf("set aside: %d%s", d.SetAside, values(aside(d))))
 	}
-	return holes + "\n" + boards
+	return strings.Join(all, ";\n")
 }
 
-func named(a report.Area) []string {
-	lines := []string{orElse(a.Size.String(), "size not recorded"), "no day of installing recorded"}
+func boardsJudged(d report.Decision) int {
+	n := 0
+	if d.Site.Wood.NoFlooring == "" {
+		for _, lot := range d.Site.Wood.Lots() {
+			n += len(lot.Boards)
+		}
+	}
+	return n
+}
+
+// outOfUse are the discarded holes with what they last read.
+func outOfUse(d report.Decision) []string {
+	var all []string
+	for _, hole := range d.Site.Slab.DiscardedHoles() {
+		var read []string
+		for _, h := range hole.Rows {
+			if h.RH.Shown() {
+				read = append(read, h.RH.Written)
+			}
+		}
+		slices.Sort(read)
+		all = append(all, hole.Name+values(read))
+	}
+	return all
+}
+
+// aside are the readings of the boards that were set aside.
+func aside(d report.Decision) []string {
+	rows := map[evidence.Place]bool{}
+	for _, lot := range d.Site.Wood.Lots() {
+		for _, p := range lot.Aside {
+			rows[p] = true
+		}
+	}
+	var read []string
+	for _, r := range d.Site.Wood.Rows {
+		if rows[r.Place] && r.Reading.Shown() {
+			read = append(read, r.Reading.Written)
+		}
+	}
+	return read
+}
+
+// values are the first of some readings, in brackets.
+func values(read []string) string {
+	const most = 4
+	switch n := len(read); {
+	case n == 0:
+		return ""
+	case n > most:
+		return fmt.Sprintf(" (%s, %d more)", strings.Join(read[:most], ", "), n-most)
+	}
+	return " (" + strings.Join(read, ", ") + ")"
+}
+
+// signers are who has signed for an area, and what.
+func signers(d report.Decision) string {
+	var all []string
+	for _, s := range d.Signatures {
+		role := s.Role
+		if s.Decision != "accept" {
+			role += " (" + s.Decision + ")"
+		}
+		all = append(all, role)
+	}
+	return strings.Join(all, ", ")
+}
+
+// named is what a person calls an area, its size and its day.
+func named(a report.Area) string {
+	day := "no day recorded"
 	if a.InstallOn.Shown() {
-		lines[1] = "to be installed on " + a.InstallOn.Written
+		day = a.InstallOn.Written
 	}
-	if a.Name != "" {
-		lines = append([]string{a.Name}, lines...)
-	}
-	return lines
-}
-
-func stack(a report.Area) []string {
-	return []string{
-		"flooring: " + orElse(a.Flooring, "none named"),
-		"adhesive: " + orElse(a.Adhesive, "none named"),
-		"membrane: " + orElse(a.Membrane, "none named"),
-	}
+	return strings.TrimSpace(a.ID+" "+a.Name) + "\n" + orElse(a.Size.String(), "no size") + ", " + day
 }
 
 func orElse(s, other string) string {
@@ -110,11 +149,4 @@ func orElse(s, other string) string {
 		return other
 	}
 	return s
-}
-
-func listed(paragraphs []string) []string {
-	if len(paragraphs) == 0 {
-		return []string{"none"}
-	}
-	return paragraphs
 }

@@ -1,4 +1,4 @@
-package workbook
+package chart
 
 import (
 	"encoding/xml"
@@ -51,12 +51,12 @@ func sideTitle(title string, notes []string, across bool) string {
 }
 
 // folded are notes in lines that fit a width in points.
-func folded(notes []string, wide float64) []string {
+func (p *Plots) folded(notes []string, wide float64) []string {
 	var all []string
 	for _, note := range notes {
 		line := ""
 		for word := range strings.FieldsSeq(note) {
-			if line != "" && span(line+" "+word) > wide {
+			if line != "" && p.span(line+" "+word) > wide {
 				all, line = append(all, line), ""
 			}
 			line = strings.TrimSpace(line + " " + word)
@@ -87,3 +87,10 @@ func escaped(s string) string {
 
 // exactly is a number as a chart part holds it.
 func exactly(x float64) string { return strconv.FormatFloat(x, 'g', 15, 64) }
+
+func orElse(s, other string) string {
+	if s == "" {
+		return other
+	}
+	return s
+}

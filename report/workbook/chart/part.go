@@ -1,4 +1,4 @@
-package workbook
+package chart
 
 import (
 	"encoding/xml"
@@ -12,10 +12,11 @@ import (
 // show, so that no preview can draw them, and points without labels. The charts
 // are therefore written here, in the order of the standard's schema.
 
-// chartPart is a picture as the chart part of a workbook (ISO/IEC 29500-1,
+// Part is an area's picture as the chart part of a workbook (ISO/IEC 29500-1,
 // DrawingML charts), drawn so many points wide and high.
-func (p *plots) chartPart(b *block, wide, tall float64) string {
-	notes := folded(b.picture.Notes, wide-60)
+func (p *Plots) Part(area, nth int, wide, tall float64) string {
+	b := p.areas[area][nth]
+	notes := p.folded(b.picture.Notes, wide-60)
 	x, y := b.axes((wide - 200) / (tall - 85 - 12*float64(len(notes))))
 	x.notes = notes
 	var lines, bars []string

@@ -1,8 +1,6 @@
-package workbook
+package chart
 
 import (
-	"strconv"
-	"strings"
 	"time"
 
 	"firstboard/report"
@@ -10,9 +8,9 @@ import (
 
 // byPoint lays a picture out a point a row: the lines one below the other, then
 // the ends of the limit, each from the first to the last of the others.
-func (p *plots) byPoint(b *block) {
+func (p *Plots) byPoint(b *block) {
 	x, y := b.picture.X, b.picture.Y
-	b.rows = [][]cell{head("Line", "Point", x, y)}
+	b.rows = [][]Cell{head("Line", "Point", x, y)}
 	nth := map[report.Role]int{}
 	var bounds []report.Series
 	for _, s := range b.picture.Series {
@@ -42,22 +40,22 @@ func (b *block) draw(l line, from int) {
 	b.lines = append(b.lines, l)
 }
 
-func (p *plots) pointRow(s report.Series, point report.Point) []cell {
+func (p *Plots) pointRow(s report.Series, point report.Point) []Cell {
 	if !point.Y.Shown() {
-		return []cell{text(s.Name)}
+		return []Cell{text(s.Name)}
 	}
-	x := p.typed.figure(point.X)
+	x := p.find.figure(point.X)
 	if !point.X.Shown() {
-		x = p.typed.moment(point.At)
+		x = p.find.moment(point.At)
 	}
-	return []cell{text(s.Name), text(point.Name), x, p.typed.figure(point.Y)}
+	return []Cell{text(s.Name), text(point.Name), x, p.find.figure(point.Y)}
 }
 
 // bound is an end of a limit over the whole width of a picture.
-func (p *plots) bound(b *block, s report.Series, drawn stretch) {
-	from, level := len(b.rows), p.typed.figure(s.Points[0].Y)
+func (p *Plots) bound(b *block, s report.Series, drawn stretch) {
+	from, level := len(b.rows), p.find.figure(s.Points[0].Y)
 	for _, end := range []string{"MIN", "MAX"} {
-		b.rows = append(b.rows, []cell{text(s.Name), text(""), b.extreme(end, drawn), level})
+		b.rows = append(b.rows, []Cell{text(s.Name), text(""), b.extreme(end, drawn), level})
 	}
 	name := b.naming(s, one(3, from))
 	b.rows[from][0], b.rows[from+1][0] = name, name
@@ -65,27 +63,21 @@ func (p *plots) bound(b *block, s report.Series, drawn stretch) {
 }
 
 // extreme is the least or the greatest of cells, as a formula.
-func (b *block) extreme(function string, s stretch) cell {
-	var out cell
+func (b *block) extreme(function string, s stretch) Cell {
+	var out Cell
 	var best float64
 	for _, r := range b.rows[s.from : s.to+1] {
 		if s.column >= len(r) {
 			continue
 		}
 		x, ok := r[s.column].plotted()
-		if ok && (out.value == nil || (function == "MIN") == (x < best)) {
+		if ok && (out.Value == nil || (function == "MIN") == (x < best)) {
 			out, best = r[s.column], x
 		}
 	}
-	if _, isTime := out.value.(time.Time); !isTime {
-		out.value = best
+	if _, isTime := out.Value.(time.Time); !isTime {
+		out.Value = best
 	}
-	out.formula = function + "(" + b.at(s) + ")"
+	out.Formula = function + "(" + b.at(s) + ")"
 	return out
 }
-
-// short is a number with no more places than it needs.
-func short(x float64) string { return strconv.FormatFloat(x, 'f', decimals(x), 64) }
-
-// literalText is a text within a formula.
-func literalText(s string) string { return `"` + strings.ReplaceAll(s, `"`, `""`) + `"` }

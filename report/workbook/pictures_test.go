@@ -115,7 +115,7 @@ func TestEachAreaHasItsPictures(t *testing.T) {
 	b := demonstration(t)
 	all := parts(t, written(t, b))
 	for i, d := range b.Decisions {
-		charts, pictures := chartsOf(all, i+2), report.Pictures(b.Job, d.Area)
+		charts, pictures := chartsOf(all, i+2), report.Pictures(d.Site)
 		if len(charts) != len(pictures) || len(charts) < 4 {
 			t.Fatalf("area %s has %d charts and %d pictures", d.Area.ID, len(charts), len(pictures))
 		}

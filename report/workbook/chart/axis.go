@@ -1,4 +1,4 @@
-package workbook
+package chart
 
 import (
 	"math"
@@ -39,7 +39,7 @@ func (b *block) extent(side func(line) stretch) extent {
 func (b *block) xExtent() extent { return b.extent(func(l line) stretch { return l.x }) }
 func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return l.y }) }
 
-// axes are the two sides of a picture, each from near its least value: only
+// axes are the two sides of a picture, each from near its least Value: only
 // counts begin at zero.
 func (b *block) axes(room float64) (x, y axis) {
 	x, y = axis{title: b.picture.X}, axis{title: b.picture.Y, format: "General"}

@@ -1,15 +1,16 @@
-package workbook
+package chart
 
 import (
 	"fmt"
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/workbook/formula"
 )
 
 // seriesOf is a line of a picture, with the cells it is drawn from and the
 // values they hold.
-func (p *plots) seriesOf(b *block, nth int, l line) string {
+func (p *Plots) seriesOf(b *block, nth int, l line) string {
 	look := strokeOf(l, b.picture.Shows)
 	s := fmt.Sprintf(`<c:ser><c:idx val="%d"/><c:order val="%d"/><c:tx>%s</c:tx>`, nth, nth, p.texts(b, l.name))
 	labels := p.labels(b, l)
@@ -51,7 +52,7 @@ func (k stroke) markup(l line) string {
 
 // labels are the values of few holes and periods, and the names of points on
 // the plan.
-func (p *plots) labels(b *block, l line) string {
+func (p *Plots) labels(b *block, l line) string {
 	const few, places = 16, 45
 	side := "r"
 	if b.picture.Shows == report.ServiceEMC {
@@ -92,25 +93,25 @@ func showing(value bool) string {
 }
 
 // ref is cells as a chart refers to them.
-func (p *plots) ref(b *block, s stretch) string {
+func (p *Plots) ref(b *block, s stretch) string {
 	from, to, ranged := strings.Cut(b.at(s), ":")
 	if ranged {
 		from += ":" + to
 	}
-	return escaped(quoted(p.sheet) + "!" + from)
+	return escaped(formula.Quoted(p.sheet) + "!" + from)
 }
 
-func (p *plots) texts(b *block, s stretch) string {
+func (p *Plots) texts(b *block, s stretch) string {
 	var points strings.Builder
 	for i, r := range b.rows[s.from : s.to+1] {
-		if value, _ := r[s.column].value.(string); value != "" {
+		if value, _ := r[s.column].Value.(string); value != "" {
 			fmt.Fprintf(&points, `<c:pt idx="%d"><c:v>%s</c:v></c:pt>`, i, escaped(value))
 		}
 	}
 	return fmt.Sprintf(`<c:strRef><c:f>%s</c:f><c:strCache><c:ptCount val="%d"/>%s</c:strCache></c:strRef>`, p.ref(b, s), s.to-s.from+1, &points)
 }
 
-func (p *plots) numbers(b *block, s stretch) string {
+func (p *Plots) numbers(b *block, s stretch) string {
 	var points strings.Builder
 	for i, r := range b.rows[s.from : s.to+1] {
 		if s.column >= len(r) {

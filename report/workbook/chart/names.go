@@ -1,4 +1,4 @@
-package workbook
+package chart
 
 import (
 	"slices"
@@ -9,21 +9,21 @@ import (
 )
 
 // byName lays a picture out a name a row and a series a column.
-func (p *plots) byName(b *block, before []*block) {
-	b.rows = [][]cell{head(b.picture.X)}
+func (p *Plots) byName(b *block, before []*block) {
+	b.rows = [][]Cell{head(b.picture.X)}
 	names := namesOf(b.picture)
 	for _, n := range names {
-		b.rows = append(b.rows, []cell{text(n.Name)})
+		b.rows = append(b.rows, []Cell{text(n.Name)})
 	}
 	nth := map[report.Role]int{}
 	for i, s := range b.picture.Series {
 		for k, n := range names {
-			c := cell{}
+			c := Cell{}
 			switch {
 			case s.Role.Bound():
 				c = p.level(s, before, k, b, i+1)
 			case n.series == i:
-				c = p.typed.figure(n.Y)
+				c = p.find.figure(n.Y)
 			}
 			b.rows[k+1] = append(b.rows[k+1], c)
 		}
@@ -31,7 +31,7 @@ func (p *plots) byName(b *block, before []*block) {
 		if s.Role.Bound() {
 			name = b.naming(s, one(i+1, 1))
 		}
-		name.look = look{tone: heading}
+		name.Form = Heading
 		b.rows[0] = append(b.rows[0], name)
 		b.lines = append(b.lines, line{role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, len(names)}, y: stretch{i + 1, 1, len(names)}})
 		nth[s.Role]++
@@ -63,23 +63,23 @@ type placedName struct {
 
 // level is a limit or a mean, the same in every row: in the first row where it
 // comes from, below that a reference to it.
-func (p *plots) level(s report.Series, before []*block, row int, b *block, column int) cell {
-	c := p.typed.figure(s.Points[0].Y)
+func (p *Plots) level(s report.Series, before []*block, row int, b *block, column int) Cell {
+	c := p.find.figure(s.Points[0].Y)
 	switch {
 	case row > 0:
-		c.formula = b.at(one(column, 1))
+		c.Formula = b.at(one(column, 1))
 	case s.Role == report.LotMean:
-		c.formula = meanOf(strings.TrimPrefix(s.Name, "mean of "), c, before)
+		c.Formula = meanOf(strings.TrimPrefix(s.Name, "mean of "), c, before)
 	}
 	return c
 }
 
 // meanOf is a lot's mean as a formula over its plotted boards, where that gives
 // what was judged.
-func meanOf(lot string, mean cell, before []*block) string {
+func meanOf(lot string, mean Cell, before []*block) string {
 	for _, b := range before {
 		for _, s := range b.values() {
-			if b.rows[s.from][0].value != lot {
+			if b.rows[s.from][0].Value != lot {
 				continue
 			}
 			sum := 0.0

@@ -1,6 +1,20 @@
-package workbook
+package chart
 
 import "firstboard/report"
+
+// The inks of pictures. Blues are dark and oranges light,
+// or lines that differ in their dashes and marks as well.
+const (
+	deepBlue   = "1F4E8C"
+	paleOrange = "F6B26B"
+	deepOrange = "C55A11"
+	darkGrey   = "404040"
+	midGrey    = "7F7F7F"
+	black      = "000000"
+	paper      = "FFFFFF"
+)
+
+const fontName = "Arial"
 
 // stroke is how a line of a picture is drawn: lines differ by dash and mark
 // besides their ink.

@@ -1,4 +1,4 @@
-package workbook
+package chart
 
 import (
 	"fmt"
@@ -18,15 +18,15 @@ const (
 
 // byClass lists readings, counts them in classes, and marks the classes in
 // which target and limits lie.
-func (p *plots) byClass(b *block) {
-	b.rows = [][]cell{head("Lot", "Piece", "Boards (% MC)", "Subfloor (% MC)")}
+func (p *Plots) byClass(b *block) {
+	b.rows = [][]Cell{head("Lot", "Piece", "Boards (% MC)", "Subfloor (% MC)")}
 	for _, s := range b.picture.Series {
 		if s.Role.Bound() {
 			continue
 		}
 		for _, point := range s.Points {
-			r := []cell{text(s.Name), text(point.Name), {}, {}}
-			r[valueColumn+sideOf(s.Role)] = p.typed.figure(point.Y)
+			r := []Cell{text(s.Name), text(point.Name), {}, {}}
+			r[valueColumn+sideOf(s.Role)] = p.find.figure(point.Y)
 			b.rows = append(b.rows, r)
 		}
 	}
@@ -34,7 +34,7 @@ func (p *plots) byClass(b *block) {
 	edges := b.classes()
 	b.put(0, classColumn, head("Class", "From (% MC)"))
 	for i, from := range edges {
-		b.put(i+1, classColumn, []cell{text(className(edges, i)), {value: from, look: look{form: number, places: decimals(from), boxed: true}}})
+		b.put(i+1, classColumn, []Cell{text(className(edges, i)), {Value: from, Form: Number, Places: decimals(from)}})
 	}
 	for _, role := range []report.Role{report.Flooring, report.Subfloor} {
 		if b.holds(role) {
@@ -65,12 +65,12 @@ func (b *block) holds(r report.Role) bool {
 }
 
 // put sets cells of a row from a column on.
-func (b *block) put(n, column int, cells []cell) {
+func (b *block) put(n, column int, cells []Cell) {
 	for n >= len(b.rows) {
 		b.rows = append(b.rows, nil)
 	}
 	for len(b.rows[n]) < column {
-		b.rows[n] = append(b.rows[n], cell{})
+		b.rows[n] = append(b.rows[n], Cell{})
 	}
 	b.rows[n] = append(b.rows[n][:column], cells...)
 }
@@ -149,7 +149,7 @@ func (b *block) count(r report.Role, listed int, edges []float64) {
 		if i < len(edges)-1 {
 			asks += fmt.Sprintf(`,%s,"<"&%s`, b.at(values), b.at(one(edgeColumn, i+2)))
 		}
-		b.put(i+1, column, []cell{{value: float64(n), formula: "COUNTIFS(" + asks[1:] + ")", look: look{form: number, boxed: true}}})
+		b.put(i+1, column, []Cell{{Value: float64(n), Formula: "COUNTIFS(" + asks[1:] + ")", Form: Number}})
 	}
 	b.class(line{role: r}, column, edges)
 }
@@ -161,11 +161,11 @@ func (b *block) mark(s report.Series, edges []float64) {
 	name := head(s.Name + ": " + short(x) + " % MC")
 	b.put(0, column, name)
 	for i := range edges {
-		c := cell{}
+		c := Cell{}
 		if inClass(edges, i, x) {
-			c = cell{value: 0.0, look: look{form: number, boxed: true}}
+			c = Cell{Value: 0.0, Form: Number}
 		}
-		b.put(i+1, column, []cell{c})
+		b.put(i+1, column, []Cell{c})
 	}
 	b.class(line{role: s.Role, nth: len(b.lines)}, column, edges)
 }

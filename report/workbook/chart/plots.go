@@ -1,0 +1,111 @@
+package chart
+
+import (
+	"fmt"
+
+	"firstboard/report"
+)
+
+// Plots are the pictures of all areas and the sheet of the numbers behind them.
+type Plots struct {
+	sheet  string
+	find   Find
+	span   func(string) float64
+	areas  [][]*block
+	names  []string
+	widest int
+	last   int // row of the sheet
+}
+
+// Area is an area with its pictures.
+type Area struct {
+	Name     string
+	Pictures []report.Picture
+}
+
+// mostRows is where no further picture is drawn: the sheet is full.
+const mostRows = 1_000_000
+
+// Lay lays out what is plotted on a sheet of that name: the areas one below the
+// other, the pictures of an area side by side. Span is how wide a line of
+// letters of 10 points stands, in points.
+func Lay(sheet string, areas []Area, find Find, span func(string) float64) *Plots {
+	p := &Plots{sheet: sheet, find: find, span: span, last: 1}
+	for _, a := range areas {
+		var blocks []*block
+		column, tall := 1, 0
+		for _, picture := range a.Pictures {
+			if p.last > mostRows {
+				break
+			}
+			next := p.block(picture, column, p.last+3, blocks)
+			blocks = append(blocks, next)
+			column += next.wide() + 1
+			tall = max(tall, len(next.rows))
+		}
+		if len(blocks) > 0 {
+			p.last += tall + 2
+		}
+		p.widest = max(p.widest, column-2)
+		p.areas, p.names = append(p.areas, blocks), append(p.names, a.Name)
+	}
+	return p
+}
+
+// Widest is how many columns the sheet of numbers takes, 0 without a picture.
+func (p *Plots) Widest() int { return p.widest }
+
+// Titles are those of an area's pictures, by the number of the area from 0.
+func (p *Plots) Titles(area int) []string {
+	var all []string
+	for _, b := range p.areas[area] {
+		all = append(all, b.picture.Title)
+	}
+	return all
+}
+
+// Rows are the sheet of numbers.
+func (p *Plots) Rows() [][]Cell {
+	rows := [][]Cell{{{
+		Value: "The numbers behind the pictures of the areas' sheets. A number that was typed is a formula that refers to its cell of the record.",
+		Form:  Title, Across: max(p.widest, 1),
+	}}}
+	for i, blocks := range p.areas {
+		if len(blocks) > 0 {
+			rows = append(append(rows, nil), areaRows(p.names[i], blocks)...)
+		}
+	}
+	return rows
+}
+
+// areaRows are the pictures of one area side by side, under the names of area
+// and picture.
+func areaRows(name string, blocks []*block) [][]Cell {
+	var rows [][]Cell
+	put := func(n int, cells []Cell, column int) {
+		for n >= len(rows) {
+			rows = append(rows, nil)
+		}
+		for filled(rows[n]) < column-1 {
+			rows[n] = append(rows[n], Cell{})
+		}
+		rows[n] = append(rows[n], cells...)
+	}
+	for _, b := range blocks {
+		title := Cell{Value: fmt.Sprintf("%s: %s", name, b.picture.Title), Form: Title, Across: b.wide()}
+		put(0, []Cell{title}, b.column)
+		for i, r := range b.rows {
+			put(i+1, r, b.column)
+		}
+	}
+	return rows
+}
+
+// filled is how many columns cells take.
+func filled(cells []Cell) int {
+	n := 0
+	for _, c := range cells {
+		n += max(c.Across, 1)
+	}
+	return n
+}
