@@ -183,7 +183,7 @@ func fileNames(decisions []report.Decision) []string {
 func (j judged) book() workbook.Book {
 	return workbook.Book{
 		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
-		Tables: j.Tables, Known: record.TableNames(), Decisions: j.decisions,
+		Tables: j.Tables, Known: record.TableNames(), Decisions: j.decisions, Advice: j.advice,
 		Catalog: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 }

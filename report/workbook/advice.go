@@ -12,13 +12,23 @@ import (
 // what the meters say together, what is worth a second look, who signed, and
 // what a moisture report should hold.
 func adviceRows(d report.Decision, advice report.Advice) []row {
-	rows := missingRows(d.Missing)
+	rows := missingRows(advice.Missing)
 	rows = append(rows, itemRows(d.Items)...)
+	rows = append(rows, paragraphs("Rows that were read and not judged", unused(d.Unused))...)
 	rows = append(rows, paragraphs("Meter readings as read and as corrected", corrected(d.Corrections))...)
 	rows = append(rows, paragraphs("What the meters say together (advice)", d.Advice)...)
 	rows = append(rows, paragraphs("Worth a second look (advice; there may be a good reason)", d.Looks)...)
 	rows = append(rows, paragraphs("Signatures (they never change a verdict)", signed(d.Signatures))...)
 	return append(rows, paragraphs("When, and what it turns on (advice)", expected(advice))...)
+}
+
+// unused are the rows that no check judged, by table and reason.
+func unused(all []evidence.Unused) []string {
+	var lines []string
+	for _, u := range all {
+		lines = append(lines, fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why))
+	}
+	return lines
 }
 
 // expected is what is to be expected of slab and boards, and what the verdict

@@ -14,7 +14,7 @@ import (
 // decisionWidths are the columns of the decision page. Its letters are small
 // already, and so it is printed as it is: what one page does not hold goes on
 // the next, under the same header.
-func decisionWidths() []float64 { return []float64{14.5, 11.5, 16, 20, 15, 9.5, 13, 8.5, 4, 7} }
+func decisionWidths() []float64 { return []float64{15.5, 11.5, 15.5, 19.5, 15, 9.5, 13, 8.5, 4, 7} }
 
 // Columns of the decision page that others refer to.
 const (
@@ -154,8 +154,9 @@ func (d *desk) next(nth int, decision report.Decision) string {
 		return doing(acts[0]) + more(len(acts)-1)
 	}
 	switch {
-	case len(decision.Missing) > 0:
-		return decision.Missing[0].What + more(len(decision.Missing)-1)
+	case len(d.advice(nth).Missing) > 0:
+		missing := d.advice(nth).Missing
+		return missing[0].What + more(len(missing)-1)
 	case decision.Verdict == evidence.Go:
 		return "install"
 	}

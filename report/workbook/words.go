@@ -137,7 +137,7 @@ func signers(d report.Decision) string {
 
 // named is what a person calls an area, its size and its day.
 func named(a report.Area) string {
-	day := "no day recorded"
+	day := "no day"
 	if a.InstallOn.Shown() {
 		day = a.InstallOn.Written
 	}
