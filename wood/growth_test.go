@@ -41,8 +41,8 @@ func TestManyBoards(t *testing.T) {
 			runtime.ReadMemStats(&after)
 			return after.TotalAlloc - before.TotalAlloc
 		}
-		if small, large := took(500), took(2000); large > 6*small {
-			t.Errorf("lots of %d: 500 boards take %d bytes, 2000 %d", perLot, small, large)
+		if small, large := took(150), took(600); large > 6*small {
+			t.Errorf("lots of %d: 150 boards take %d bytes, 600 %d", perLot, small, large)
 		}
 	}
 }
