@@ -56,7 +56,8 @@ func (f Floor) DepthRange(thick evidence.Reading) evidence.Limit {
 	unit := thickness.Unit
 	part := evidence.Stated("of the thickness", share(f.TwoFaces), evidence.None)
 	depth := evidence.Times(thickness, part, unit)
-	percent := evidence.DividedBy(evidence.Cell("tolerance", f.DepthTolerance), evidence.Stated("%", evidence.Whole(100), evidence.None), evidence.None)
+	hundred := evidence.Stated("%", evidence.Whole(100), evidence.None)
+	percent := evidence.DividedBy(evidence.Cell("tolerance", f.DepthTolerance), hundred, evidence.None)
 	eighth := evidence.Converted(evidence.Stated("1/8 in", evidence.Ratio(1, 8), evidence.Inch), unit)
 	tolerance := evidence.Highest(evidence.Times(depth, percent, unit), eighth)
 	return evidence.Limit{

@@ -106,8 +106,8 @@ func enoughHoles(f Floor) evidence.Finding {
 	return f.onHoles(func(holes gathered[Hole]) evidence.Finding {
 		reading := func(h Hole) evidence.Working { return evidence.Cell("hole", h.RH) }
 		counted, unusable := evidence.TallyOf(apart(holes), holeUsable, reading)
-		return f.count(counted, unusable, evidence.Holes, "hole", "holes",
-			evidence.Rows(holes.judged(), func(h Hole) evidence.Place { return h.Place }))
+		tally := evidence.Tally{Counted: counted, Unusable: unusable, Unit: evidence.Holes, One: "hole", Many: "holes"}
+		return f.count(tally, evidence.Rows(holes.judged(), func(h Hole) evidence.Place { return h.Place }))
 	})
 }
 
@@ -165,11 +165,9 @@ func allUsable[T any](rows []T, usable func(T) bool) bool {
 }
 
 // count answers whether enough holes or dishes were taken.
-func (f Floor) count(counted []evidence.Working, unusable int, unit evidence.Unit, one, many string, rows []evidence.Place) evidence.Finding {
-	found := evidence.Tally{
-		Counted: counted, Unusable: unusable, Needed: HolesNeeded(f.Sizes...),
-		Unit: unit, One: one, Many: many,
-	}.Find(f.written())
+func (f Floor) count(t evidence.Tally, rows []evidence.Place) evidence.Finding {
+	t.Needed = HolesNeeded(f.Sizes...)
+	found := t.Find(f.written())
 	found.Evidence = rows
 	return found
 }

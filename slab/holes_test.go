@@ -155,6 +155,9 @@ func TestEdgeOfSeveralWalls(t *testing.T) {
 	with := func(f func(*slab.Floor), more func(*slab.Floor)) func(*slab.Floor) {
 		return func(floor *slab.Floor) { f(floor); more(floor) }
 	}
+	off := func(feet string) func(*slab.Floor) {
+		return func(f *slab.Floor) { f.Holes[2].ToWall = num(feet, evidence.Foot) }
+	}
 	n, e, none := []string{"north"}, []string{"east"}, []string(nil)
 	outcomes{
 		{"two of two", named("2", n, e, e), evidence.Met},
@@ -165,8 +168,8 @@ func TestEdgeOfSeveralWalls(t *testing.T) {
 		{"a name twice", named("2", []string{"north", "north"}, n, n), evidence.NotMet},
 		{"a missing name", named("2", n, n, none), evidence.NotShown},
 		{"a missing name beside enough", named("2", n, e, none), evidence.Met},
-		{"a missing name far off", with(named("2", n, n, none), func(f *slab.Floor) { f.Holes[2].ToWall = num("9", evidence.Foot) }), evidence.NotMet},
-		{"a named wall far off", with(named("2", n, n, e), func(f *slab.Floor) { f.Holes[2].ToWall = num("3.01", evidence.Foot) }), evidence.NotMet},
+		{"a missing name far off", with(named("2", n, n, none), off("9")), evidence.NotMet},
+		{"a named wall far off", with(named("2", n, n, e), off("3.01")), evidence.NotMet},
 		{"an unknown distance", with(named("2", n, n, e), func(f *slab.Floor) { f.Holes[2].ToWall = evidence.Reading{} }), evidence.NotShown},
 		{"rows at one time that name two walls", with(named("2", n, e, n), func(f *slab.Floor) {
 			other := f.Holes[1]
@@ -176,7 +179,8 @@ func TestEdgeOfSeveralWalls(t *testing.T) {
 	}.hold(t, "slab-edge")
 	f := sound()
 	named("2", n, n, n)(&f)
-	if got := find(t, f, "slab-edge"); got.Value != "1" || got.Limit != "2" || got.Unit != evidence.Walls || got.Reason != "1 of 2 exterior walls has a hole within 3 ft" {
+	got, reason := find(t, f, "slab-edge"), "1 of 2 exterior walls has a hole within 3 ft"
+	if got.Value != "1" || got.Limit != "2" || got.Unit != evidence.Walls || got.Reason != reason {
 		t.Errorf("%s of %s %s: %s", got.Value, got.Limit, got.Unit, got.Reason)
 	}
 }

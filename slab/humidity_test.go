@@ -83,6 +83,7 @@ func TestDiscardedHole(t *testing.T) {
 			f.Holes = append(f.Holes, out)
 		}
 	}
+	move := func(h *slab.Hole, x, y string, u evidence.Unit) { h.X, h.Y = num(x, u), num(y, u) }
 	history := func(more slab.Hole) func(*slab.Floor) {
 		return func(f *slab.Floor) {
 			beside(func(out, hole *slab.Hole) {})(f)
@@ -97,12 +98,12 @@ func TestDiscardedHole(t *testing.T) {
 	outcomes{
 		{"3 ft", beside(func(out, hole *slab.Hole) {}), evidence.Met},
 		{"3.01 ft", beside(func(out, hole *slab.Hole) { hole.X = num("13.01", evidence.Foot) }), evidence.NotShown},
-		{"3 ft the other way", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("10", evidence.Foot), num("7", evidence.Foot) }), evidence.Met},
-		{"3 ft above", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("10", evidence.Foot), num("13", evidence.Foot) }), evidence.Met},
+		{"3 ft the other way", beside(func(out, hole *slab.Hole) { move(hole, "10", "7", evidence.Foot) }), evidence.Met},
+		{"3 ft above", beside(func(out, hole *slab.Hole) { move(hole, "10", "13", evidence.Foot) }), evidence.Met},
 		{"3 ft to the left", beside(func(out, hole *slab.Hole) { hole.X = num("7", evidence.Foot) }), evidence.Met},
-		{"across", beside(func(out, hole *slab.Hole) { hole.X, hole.Y = num("12.2", evidence.Foot), num("12.2", evidence.Foot) }), evidence.NotShown},
+		{"across", beside(func(out, hole *slab.Hole) { move(hole, "12.2", "12.2", evidence.Foot) }), evidence.NotShown},
 		{"in meters", beside(func(out, hole *slab.Hole) {
-			hole.X, hole.Y = num("3.048", evidence.Meter), num("3.048", evidence.Meter)
+			move(hole, "3.048", "3.048", evidence.Meter)
 		}), evidence.Met},
 		{"sealed at that time", beside(func(out, hole *slab.Hole) { hole.SealedAt = clock("03-01 08:00") }), evidence.NotShown},
 		{"not known when sealed", beside(func(out, hole *slab.Hole) { hole.SealedAt = evidence.Time{} }), evidence.NotShown},

@@ -60,8 +60,8 @@ func enoughDishes(f Floor) evidence.Finding {
 	return f.onDishes(func(dishes gathered[Dish]) evidence.Finding {
 		things := dishes.judged()
 		counted, unusable := evidence.TallyOf(things, dishUsable, func(d Dish) evidence.Working { return evidence.Cell("dish", d.End) })
-		return f.count(counted, unusable, evidence.Dishes, "dish", "dishes",
-			evidence.Rows(things, func(d Dish) evidence.Place { return d.Place }))
+		tally := evidence.Tally{Counted: counted, Unusable: unusable, Unit: evidence.Dishes, One: "dish", Many: "dishes"}
+		return f.count(tally, evidence.Rows(things, func(d Dish) evidence.Place { return d.Place }))
 	})
 }
 

@@ -63,6 +63,7 @@ func TestScanProbed(t *testing.T) {
 	with := func(change func(*slab.Floor), more func(*slab.Floor)) func(*slab.Floor) {
 		return func(f *slab.Floor) { change(f); more(f) }
 	}
+	nowhere := func(f *slab.Floor) { f.Holes[2].X = evidence.Reading{} }
 	untimed := scan("13", "88", "")
 	untimed.ReadAt = evidence.Time{}
 	outcomes{
@@ -85,8 +86,8 @@ func TestScanProbed(t *testing.T) {
 				f.Holes[i].Area = "A2"
 			}
 		}), evidence.NotShown},
-		{"a hole nowhere", with(rows(scan("15", "88", "")), func(f *slab.Floor) { f.Holes[2].X = evidence.Reading{} }), evidence.NotShown},
-		{"a hole nowhere beside a near one", with(rows(scan("13", "88", "")), func(f *slab.Floor) { f.Holes[2].X = evidence.Reading{} }), evidence.Met},
+		{"a hole nowhere", with(rows(scan("15", "88", "")), nowhere), evidence.NotShown},
+		{"a hole nowhere beside a near one", with(rows(scan("13", "88", "")), nowhere), evidence.Met},
 		{"near and unread", with(rows(scan("13", "88", "")), func(f *slab.Floor) { f.Holes[0].RH = evidence.Reading{} }), evidence.NotShown},
 		{"two rows at one time, one far off", with(rows(scan("13", "88", "")), func(f *slab.Floor) {
 			other := f.Holes[0]
