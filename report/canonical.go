@@ -106,15 +106,15 @@ func loose(s string) string {
 		b.WriteString(strings.TrimLeft(s[:n-1], "0") + s[n-1:n])
 		if s = s[n:]; strings.HasPrefix(s, ".") {
 			m := len(s) - len(strings.TrimLeft(s[1:], "0123456789"))
-			b.WriteString(shorn(s[:m]))
+			b.WriteString(withoutZeros(s[:m]))
 			s = s[m:]
 		}
 	}
 	return b.String()
 }
 
-// shorn is a point and the decimals behind it without the zeros at its end.
-func shorn(part string) string {
+// withoutZeros is a point and the decimals behind it without the zeros at its end.
+func withoutZeros(part string) string {
 	if short := strings.TrimRight(part, "0"); short != "." || part == "." {
 		return short
 	}

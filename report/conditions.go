@@ -38,7 +38,7 @@ func (s Site) slabConditions() []string {
 		provided(overSlab && onGround && a.UnderSlab == "unknown" && a.Membrane == "", "it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
 		provided(a.CoveredOn.Shown() && a.Membrane == "", "the slab was covered, and by what is not recorded"),
 		provided(s.defaultRH(), "no product states a slab moisture limit: the default of "+slab.DefaultRH().Number.String()+" governs"),
-		provided(overSlab && s.stack.woodFlooring() && !a.PlacedOn.Shown(), "when the slab was placed was not recorded"),
+		provided(overSlab && s.system.woodFlooring() && !a.PlacedOn.Shown(), "when the slab was placed was not recorded"),
 		s.leveledSince(),
 	}
 }
@@ -50,7 +50,7 @@ func (s Site) defaultRH() bool {
 	if s.Slab.NoHoles != "" || !l.Shown() || l.Whose != "" {
 		return false
 	}
-	asked := slices.DeleteFunc(s.stack.products(), func(p *Product) bool { return !s.reachedBySlab(p) })
+	asked := slices.DeleteFunc(s.system.products(), func(p *Product) bool { return !s.reachedBySlab(p) })
 	return len(asked) > 0 && !slices.ContainsFunc(asked, func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
 }
 
@@ -100,6 +100,6 @@ func (s Site) woodConditions() []string {
 
 // lateConditions are those of the time after installing.
 func (s Site) lateConditions() []string {
-	f := s.stack.flooring
+	f := s.system.flooring
 	return []string{provided(f != nil && (f.Kind == "resilient" || f.Kind == "carpet"), "keep the air in range for 48 h (carpet 72 h) after installing")}
 }

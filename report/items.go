@@ -106,7 +106,7 @@ func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
 }
 
 func (s Site) sheetsNamed() bool {
-	return !slices.ContainsFunc(s.stack.products(), func(p *Product) bool { return p.DataSheet == "" })
+	return !slices.ContainsFunc(s.system.products(), func(p *Product) bool { return p.DataSheet == "" })
 }
 
 func (s Site) papersNamed() bool {

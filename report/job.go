@@ -77,16 +77,16 @@ type Area struct {
 }
 
 // Stated is one limit cell of a product: a number, none (the data sheet
-// states none), or blank (nobody looked).
+// states none), or blank (not looked up).
 type Stated struct {
 	Number evidence.Reading
 	None   bool
 }
 
-// Blank says that nobody looked the limit up.
+// Blank says that the limit was not looked up.
 func (s Stated) Blank() bool { return !s.None && !s.Number.Shown() }
 
-// Product is one product of a stack, with the limits its data sheet states.
+// Product is one product of a flooring system, with the limits its data sheet states.
 type Product struct {
 	ID, Kind, Description string
 	Species, Cut          string

@@ -50,7 +50,7 @@ func lookedUp(s Site) evidence.Finding {
 
 // adhesiveUnnamed says whether the flooring is glued down, a blank counting as
 // that, with an adhesive that is not named.
-func (s Site) adhesiveUnnamed() bool { return s.gluedDown() && s.stack.adhesive == nil }
+func (s Site) adhesiveUnnamed() bool { return s.gluedDown() && s.system.adhesive == nil }
 
 // gluedDown: a blank installation is judged as glue-down.
 func (s Site) gluedDown() bool {
@@ -65,7 +65,7 @@ type askedLimit struct {
 
 func (s Site) askedLimits() []askedLimit {
 	var all []askedLimit
-	for _, p := range s.stack.products() {
+	for _, p := range s.system.products() {
 		q := askedLimit{product: p}
 		for _, k := range LimitKinds() {
 			if k.known != nil && k.known(s, p) {
@@ -107,7 +107,7 @@ func (s Site) standsOnSlab(p *Product) bool { return !s.loose() && s.reachedBySl
 // reachedBySlab says whether the moisture of a slab reaches a product: the
 // membrane where there is one, else flooring and adhesive.
 func (s Site) reachedBySlab(p *Product) bool {
-	return s.Area.Substrate != onWood && (s.stack.membrane == nil || p == s.stack.membrane)
+	return s.Area.Substrate != onWood && (s.system.membrane == nil || p == s.system.membrane)
 }
 
 // gluedToSlab says whether a product is what touches a slab in glue: the
@@ -117,7 +117,7 @@ func (s Site) gluedToSlab(p *Product) bool {
 	if s.Area.Substrate != onSlab {
 		return false
 	}
-	glued := []*Product{s.stack.membrane, s.stack.adhesive}
+	glued := []*Product{s.system.membrane, s.system.adhesive}
 	first := slices.IndexFunc(glued, func(q *Product) bool { return q != nil })
 	return first >= 0 && p == glued[first]
 }
@@ -125,5 +125,5 @@ func (s Site) gluedToSlab(p *Product) bool {
 // loose says whether the flooring is stretched or laid loose without an
 // adhesive.
 func (s Site) loose() bool {
-	return (s.Area.Installation == "stretch-in" || s.Area.Installation == "loose-lay") && s.stack.adhesive == nil
+	return (s.Area.Installation == "stretch-in" || s.Area.Installation == "loose-lay") && s.system.adhesive == nil
 }

@@ -27,7 +27,7 @@ type (
 func TestVerdictFollowsFindings(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		for _, d := range report.Judge(spoilt(t)) {
+		for _, d := range report.Judge(spoiled(t)) {
 			stops := []string{}
 			var ids []string
 			met, over := false, false
@@ -58,7 +58,7 @@ func TestVerdictFollowsFindings(t *testing.T) {
 func TestTreesAnswerAsTheirFindings(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		for _, d := range report.Judge(spoilt(t)) {
+		for _, d := range report.Judge(spoiled(t)) {
 			for _, id := range []string{"slab-rh", "slab-depth", "slab-wait", "mver-rate", "slab-ph", "slab-cm", "subfloor-mc", "flooring-mc", "flooring-target",
 				"flooring-spread", "wood-difference", "slab-holes", "mver-dishes", "subfloor-count", "flooring-count", "reading-age", "calibration", "probe-check"} {
 				f := finding(d, id)
@@ -75,7 +75,7 @@ func TestTreesAnswerAsTheirFindings(t *testing.T) {
 func TestWhatIsNotNeededIsEmpty(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		for _, d := range report.Judge(spoilt(t)) {
+		for _, d := range report.Judge(spoiled(t)) {
 			for _, f := range d.Findings {
 				if f.Reason == "" || f.Outcome == evidence.NotNeeded && (f.Value != "" || f.Limit != "" || f.Unit != "" || len(f.Evidence) > 0) {
 					t.Fatalf("%s is %s: value %q, limit %q %s, reason %q", f.ID, f.Outcome, f.Value, f.Limit, f.Unit, f.Reason)
@@ -89,7 +89,7 @@ func TestWhatIsNotNeededIsEmpty(t *testing.T) {
 func TestSignaturesChangeNothing(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		signed := j
 		signed.SignOffs = nil
 		for _, a := range j.Areas {
@@ -117,7 +117,7 @@ func TestSignaturesChangeNothing(t *testing.T) {
 func TestJudgingTwiceIsJudgingOnce(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		kept := fmt.Sprint(j)
 		first, second := report.Judge(j), report.Judge(j)
 		if d := cmp.Diff(first, second, exactly()); d != "" {
@@ -135,7 +135,7 @@ func TestJudgingTwiceIsJudgingOnce(t *testing.T) {
 func TestGoodUntilHolds(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		for i, d := range report.Judge(j) {
 			if d.Verdict != evidence.Go {
 				continue

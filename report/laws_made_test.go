@@ -15,7 +15,7 @@ import (
 )
 
 // Records made up for the laws: one area of each situation, small and good,
-// spoilt afterwards. Nothing is read from a file, so a draw is cheap.
+// spoiled afterwards. Nothing is read from a file, so a draw is cheap.
 
 // spot is where a made-up row stands.
 type spot string
@@ -42,17 +42,17 @@ func says(x float64, u evidence.Unit) report.Stated { return report.Stated{Numbe
 
 func none() report.Stated { return report.Stated{None: true} }
 
-// maker builds a record area by area. Shape holds the drawn choices.
-type maker struct {
+// builder builds a record area by area. Shape holds the drawn choices.
+type builder struct {
 	job   report.Job
 	shape func(label string, n int) int
 }
 
-func (m *maker) yes(label string) bool { return m.shape(label, 2) == 1 }
+func (m *builder) yes(label string) bool { return m.shape(label, 2) == 1 }
 
 // made draws a good record of one to three areas.
 func made(t *rapid.T) report.Job {
-	m := &maker{shape: func(label string, n int) int { return rapid.IntRange(0, n-1).Draw(t, label) }}
+	m := &builder{shape: func(label string, n int) int { return rapid.IntRange(0, n-1).Draw(t, label) }}
 	m.start()
 	for i := range 1 + m.shape("more areas", 3) {
 		m.area(fmt.Sprintf("A%d", i+1), m.shape("situation", 5))
@@ -60,7 +60,7 @@ func made(t *rapid.T) report.Job {
 	return placed(m.job)
 }
 
-func (m *maker) area(id string, situation int) {
+func (m *builder) area(id string, situation int) {
 	switch situation {
 	case 0:
 		m.resilient(id)
@@ -78,7 +78,7 @@ func (m *maker) area(id string, situation int) {
 
 // start is the head of a record: settings, instruments, products, the service
 // climate and a log of the air of the whole site.
-func (m *maker) start() {
+func (m *builder) start() {
 	m.job = report.Job{Name: "Job", Zone: time.UTC, Settings: report.DefaultSettings(), Guarded: m.yes("guarded"), Instruments: evidence.Instruments{}}
 	for _, x := range []struct {
 		id, kind string
@@ -115,7 +115,7 @@ func (m *maker) start() {
 	}
 }
 
-func (m *maker) instrument(id, kind string, u float64) {
+func (m *builder) instrument(id, kind string, u float64) {
 	i := evidence.Instrument{ID: id, Kinds: []string{kind}, CalibratedOn: day(installed - 200), DueOn: day(installed + 100)}
 	if u > 0 {
 		i.Uncertainty = num(u, evidence.None)
@@ -140,12 +140,12 @@ func products() []report.Product {
 	}
 }
 
-func (m *maker) air(area string, hour, rh float64, by string) {
+func (m *builder) air(area string, hour, rh float64, by string) {
 	m.job.Air = append(m.job.Air, acclimate.Air{Area: area, ReadAt: since(hour), Temp: num(70, evidence.Fahrenheit), RH: num(rh, evidence.RH), Instrument: by})
 }
 
 // holes are three holes of an area, the first by the wall, with a history.
-func (m *maker) holes(id string, hour, depth float64) {
+func (m *builder) holes(id string, hour, depth float64) {
 	single := m.yes("single-use")
 	for i := range 3 {
 		by := []string{"RP1", "RP2"}[i%2]
@@ -167,14 +167,14 @@ func (m *maker) holes(id string, hour, depth float64) {
 	}
 }
 
-func (m *maker) surfaces(id string, temp float64) {
+func (m *builder) surfaces(id string, temp float64) {
 	for i := range 2 {
 		m.job.Surfaces = append(m.job.Surfaces, acclimate.Surface{Area: id, Spot: fmt.Sprintf("S%d", i+1), ReadAt: since(-16.5), Temp: num(temp+float64(i), evidence.Fahrenheit), Instrument: "IR1"})
 	}
 }
 
 // boards are rows of wood, a lot or the pieces below.
-func (m *maker) boards(of string, r wood.Row, n int, mc float64) {
+func (m *builder) boards(of string, r wood.Row, n int, mc float64) {
 	for i := range n {
 		r.Of, r.Piece, r.ReadAt = of, fmt.Sprintf("%s%d", r.Lot, i+1), since(-40+0.1*float64(i))
 		r.Reading = num(mc+float64(i%3-1)/5, evidence.MC)
@@ -184,7 +184,7 @@ func (m *maker) boards(of string, r wood.Row, n int, mc float64) {
 
 // resilient is a glued resilient floor on a slab: by humidity, dishes and pH,
 // or by dishes, carbide and pH.
-func (m *maker) resilient(id string) {
+func (m *builder) resilient(id string) {
 	a := report.Area{ID: id, Size: num(480, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), SlabKind: "on grade", UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "TILE", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed)}
 	if m.yes("by carbide") {
 		a.Flooring, a.Adhesive = "SHEET", "WET"
@@ -202,20 +202,20 @@ func (m *maker) resilient(id string) {
 	m.scans(id)
 }
 
-func (m *maker) tests(id string) {
+func (m *builder) tests(id string) {
 	for i := range 2 {
 		m.job.Others = append(m.job.Others, slab.Other{Area: id, Test: "drop", Spot: fmt.Sprintf("D%d", i+1), ReadAt: since(-50), Result: num(100, "s"), AtLeast: num(30, "s"), AtMost: num(300, "s"), Instrument: "OT1"})
 	}
 }
 
-func (m *maker) scans(id string) {
+func (m *builder) scans(id string) {
 	for i := range 3 {
 		m.job.Scans = append(m.job.Scans, slab.Scan{Area: id, Spot: fmt.Sprintf("N%d", i+1), X: num(float64(3+8*i), evidence.Foot), Y: num(4, evidence.Foot), ReadAt: since(-150), Reading: num(float64(40+i), evidence.None)})
 	}
 }
 
 // gluedWood is engineered wood of two lots glued to a slab.
-func (m *maker) gluedWood(id string) {
+func (m *builder) gluedWood(id string) {
 	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(44, evidence.SquareM), Substrate: "slab", Thickness: num(125, evidence.Millimeter), UnderSlab: "unknown", ExteriorWalls: num(1, evidence.None), Flooring: "ENG", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed), HVAC: "temporary"})
 	m.holes(id, -72, 2)
 	for i := range 2 {
@@ -228,7 +228,7 @@ func (m *maker) gluedWood(id string) {
 }
 
 // nailedWood is solid wood nailed to a wood base over a crawl space.
-func (m *maker) nailedWood(id string) {
+func (m *builder) nailedWood(id string) {
 	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood", Below: "crawl space", GroundCover: "yes", Flooring: "STRIP", Installation: "nail-down", Climate: "C1", InstallOn: day(installed)})
 	pin := wood.Row{Area: id, Method: wood.Pin, Scale: "red oak", Instrument: "PM1", TempCorrected: "no", WoodTemp: num(72, evidence.Fahrenheit)}
 	m.boards(wood.OfFlooring, pin, 11, 7.6)
@@ -240,7 +240,7 @@ func (m *maker) nailedWood(id string) {
 
 // heatedWood is floating engineered wood on a heated wood base over a slab,
 // with a membrane between that was covered two days before installing.
-func (m *maker) heatedWood(id string) {
+func (m *builder) heatedWood(id string) {
 	a := report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood over slab", Thickness: num(5, evidence.Inch), DryingFaces: num(2, evidence.None), SlabKind: "suspended", ExteriorWalls: num(0, evidence.None), RadiantHeat: "yes", HeatOnSince: since(-240), Flooring: "ENGF", Membrane: "MEM", Installation: "floating", Climate: "C1", CoveredOn: day(installed - 2), InstallOn: day(installed)}
 	if m.yes("sealed") {
 		a.Membrane = "SEAL"
@@ -253,7 +253,7 @@ func (m *maker) heatedWood(id string) {
 }
 
 // carpet is stretched on a slab: its slab checks advise.
-func (m *maker) carpet(id string) {
+func (m *builder) carpet(id string) {
 	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(900, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "CARPET", Installation: "stretch-in", Climate: "C1", InstallOn: day(installed)})
 	m.holes(id, -72, 2)
 	for h := -120.0; h < 0; h += 24 {

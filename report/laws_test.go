@@ -20,13 +20,13 @@ import (
 )
 
 // The laws of verdicts, on records made up for them: good ones of every
-// situation, and the same spoilt in a few ways.
+// situation, and the same spoiled in a few ways.
 
 // Both verdicts are drawn often, or the laws would say little.
 func TestDrawnRecordsGiveBothVerdicts(t *testing.T) {
 	t.Parallel()
 	seen := map[evidence.Verdict]int{}
-	records := rapid.Custom(spoilt)
+	records := rapid.Custom(spoiled)
 	for seed := range 60 {
 		for _, d := range report.Judge(records.Example(seed)) {
 			seen[d.Verdict]++
@@ -75,7 +75,7 @@ func gained(t *rapid.T, before []report.Decision, after report.Job, what string)
 func TestNoBlankReadingHelps(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		cells := measured(&j)
 		for range 4 {
@@ -91,7 +91,7 @@ func TestNoBlankReadingHelps(t *testing.T) {
 func TestNoBlankInstrumentHelps(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		for id, meter := range j.Instruments {
 			meter.CalibratedOn = evidence.Date{}
@@ -113,7 +113,7 @@ func TestNoBlankInstrumentHelps(t *testing.T) {
 func TestNoBlankAreaOrProductHelps(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		blank := copied(j)
 		blank.Areas, blank.Products = slices.Clone(j.Areas), slices.Clone(j.Products)
@@ -138,7 +138,7 @@ func TestNoMissingTableHelps(t *testing.T) {
 	t.Parallel()
 	names := []string{"Air", "Carbides", "Climates", "Dishes", "Holes", "PHs", "Scans", "Surfaces", "flooring", "subfloor", "joist"}
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		name := names[pick(t, "left out", len(names))]
 		less := copied(j)
@@ -190,7 +190,7 @@ func decidedByHoles(all []report.Decision, area string) bool {
 func TestNoWetterSlabHelps(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		by := rapid.SampledFrom([]float64{0.1, 3, 20}).Draw(t, "by")
 		wetter := copied(j)
@@ -216,7 +216,7 @@ func TestNoWetterSlabHelps(t *testing.T) {
 func TestNoWetterSubfloorHelps(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		before := report.Judge(j)
 		wetter := copied(j)
 		by := rapid.SampledFrom([]float64{0.1, 1, 3, 10}).Draw(t, "by")
@@ -235,7 +235,7 @@ func TestNoWetterSubfloorHelps(t *testing.T) {
 func TestGuardedStopsMore(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		simple := spoilt(t)
+		simple := spoiled(t)
 		simple.Guarded = false
 		guarded := simple
 		guarded.Guarded = true
@@ -280,7 +280,7 @@ func judged(d report.Decision) report.Decision {
 func TestOrderAndOtherAreasChangeNothing(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		j := spoilt(t)
+		j := spoiled(t)
 		mixed := copied(j)
 		dice := rand.New(rand.NewPCG(rapid.Uint64().Draw(t, "seed"), 1))
 		for _, name := range append(anyTable(), "Areas", "Products", "Climates", "Events") {

@@ -18,10 +18,10 @@ type LimitKind struct {
 	Checks      []string    // which read it
 
 	blanks   blankBrings
-	usual    func(stack, []acclimate.Period) evidence.Limit // where nobody states one
-	expected func(Site, *Product) bool                      // a data sheet may be expected to speak of it
-	known    func(Site, *Product) bool                      // limits-known asks for it
-	unneeded func(Site) string                              // why nothing is held against it here
+	usual    func(system, []acclimate.Period) evidence.Limit // where nobody states one
+	expected func(Site, *Product) bool                       // a data sheet may be expected to speak of it
+	known    func(Site, *Product) bool                       // limits-known asks for it
+	unneeded func(Site) string                               // why nothing is held against it here
 	inForce  func(*Limits) *evidence.Limit
 }
 
@@ -67,7 +67,7 @@ func slabRH() LimitKind {
 		What: "slab relative humidity", Between: true, Checks: []string{"slab-rh"},
 		Most:     LimitColumn{"Slab RH max", func(p *Product) *Stated { return &p.SlabRH }},
 		blanks:   everyones,
-		usual:    func(stack, []acclimate.Period) evidence.Limit { return evidence.AtMost(slab.DefaultRH()) },
+		usual:    func(system, []acclimate.Period) evidence.Limit { return evidence.AtMost(slab.DefaultRH()) },
 		expected: overSlab, known: Site.standsOnSlab,
 		unneeded: func(s Site) string { return s.Slab.NoHoles },
 		inForce:  func(l *Limits) *evidence.Limit { return &l.SlabRH },
@@ -112,9 +112,9 @@ func subfloorMC() LimitKind {
 		What: "subfloor moisture content", Checks: []string{"subfloor-mc", "joists-dry"},
 		Most:   LimitColumn{"Subfloor MC max", func(p *Product) *Stated { return &p.SubfloorMC }},
 		blanks: floorings,
-		usual:  func(stack, []acclimate.Period) evidence.Limit { return evidence.AtMost(wood.DefaultSubfloorMC()) },
+		usual:  func(system, []acclimate.Period) evidence.Limit { return evidence.AtMost(wood.DefaultSubfloorMC()) },
 		expected: func(s Site, p *Product) bool {
-			return p == s.stack.flooring && s.Area.Substrate != onSlab
+			return p == s.system.flooring && s.Area.Substrate != onSlab
 		},
 		unneeded: func(s Site) string { return s.Wood.NoSubfloor },
 		inForce:  func(l *Limits) *evidence.Limit { return &l.Subfloor },
@@ -137,7 +137,7 @@ func difference() LimitKind {
 		What: "flooring less subfloor", Checks: []string{"wood-difference"},
 		Most:   LimitColumn{"Difference max", func(p *Product) *Stated { return &p.Difference }},
 		blanks: floorings,
-		usual:  func(s stack, _ []acclimate.Period) evidence.Limit { return evidence.AtMost(s.usualDifference()) },
+		usual:  func(s system, _ []acclimate.Period) evidence.Limit { return evidence.AtMost(s.usualDifference()) },
 		expected: func(s Site, p *Product) bool {
 			return s.woodOf(p) && s.Wood.NoDifference == ""
 		},
@@ -151,7 +151,7 @@ func airTemp() LimitKind {
 		What: "air temperature", Checks: []string{"air-range", "air-held", "slab-temp", "climate-range"},
 		Least:    LimitColumn{"Air temp min", func(p *Product) *Stated { return &p.AirTempMin }},
 		Most:     LimitColumn{"Air temp max", func(p *Product) *Stated { return &p.AirTempMax }},
-		usual:    func(s stack, _ []acclimate.Period) evidence.Limit { return acclimate.UsualTemp(s.covering()) },
+		usual:    func(s system, _ []acclimate.Period) evidence.Limit { return acclimate.UsualTemp(s.covering()) },
 		expected: ofFlooring,
 		inForce:  func(l *Limits) *evidence.Limit { return &l.AirTemp },
 	}
@@ -162,7 +162,7 @@ func airRH() LimitKind {
 		What: "air humidity", Checks: []string{"air-range", "air-held", "climate-range"},
 		Least: LimitColumn{"Air RH min", func(p *Product) *Stated { return &p.AirRHMin }},
 		Most:  LimitColumn{"Air RH max", func(p *Product) *Stated { return &p.AirRHMax }},
-		usual: func(s stack, service []acclimate.Period) evidence.Limit {
+		usual: func(s system, service []acclimate.Period) evidence.Limit {
 			return acclimate.UsualRH(s.covering(), service)
 		},
 		expected: ofFlooring,
@@ -175,7 +175,7 @@ func surfaceTemp() LimitKind {
 		What: "surface temperature", Checks: []string{"surface-max"},
 		Most:   LimitColumn{"Surface temp max", func(p *Product) *Stated { return &p.SurfaceTemp }},
 		blanks: floorings,
-		usual: func(s stack, _ []acclimate.Period) evidence.Limit {
+		usual: func(s system, _ []acclimate.Period) evidence.Limit {
 			return evidence.AtMost(acclimate.DefaultSurfaceMax(s.covering()))
 		},
 		expected: func(s Site, p *Product) bool { return ofFlooring(s, p) && s.Room.NoMax == "" },
@@ -186,6 +186,6 @@ func surfaceTemp() LimitKind {
 
 func overSlab(s Site, _ *Product) bool { return s.Area.Substrate != onWood }
 
-func ofFlooring(s Site, p *Product) bool { return p == s.stack.flooring }
+func ofFlooring(s Site, p *Product) bool { return p == s.system.flooring }
 
-func (s Site) woodOf(p *Product) bool { return ofFlooring(s, p) && s.stack.woodFlooring() }
+func (s Site) woodOf(p *Product) bool { return ofFlooring(s, p) && s.system.woodFlooring() }

@@ -62,7 +62,7 @@ func (s Site) inForce(what string, b evidence.Bound) LimitLine {
 // none, and the cells that were not looked up where a limit is expected.
 func (s Site) unused(k LimitKind, l evidence.Limit) []LimitLine {
 	var lines []LimitLine
-	for _, p := range s.stack.products() {
+	for _, p := range s.system.products() {
 		for _, c := range k.Columns() {
 			stated := c.Of(p)
 			line := s.inForce(k.What+k.end(c), p.bound(c))

@@ -17,23 +17,23 @@ type Limits struct {
 }
 
 // covering is the flooring as the air is judged for it.
-func (s stack) covering() acclimate.Covering {
+func (s system) covering() acclimate.Covering {
 	switch {
 	case s.woodFlooring():
 		return acclimate.Wooden
-	case s.flooring != nil && (s.flooring.Kind == "carpet" || s.flooring.Kind == "textile"):
+	case s.flooring != nil && s.flooring.Kind == "carpet":
 		return acclimate.Carpet
 	}
 	return acclimate.Hard
 }
 
 // woodFlooring says whether the flooring is of wood. Bamboo counts as wood.
-func (s stack) woodFlooring() bool {
+func (s system) woodFlooring() bool {
 	return s.flooring != nil && (s.flooring.Kind == "solid wood" || s.flooring.Kind == "engineered wood" || s.flooring.Kind == "bamboo")
 }
 
 // limits resolves every kind of limit for the flooring system.
-func (s stack) limits(service []acclimate.Period) Limits {
+func (s system) limits(service []acclimate.Period) Limits {
 	var l Limits
 	for _, k := range LimitKinds() {
 		var usual evidence.Limit
@@ -42,14 +42,14 @@ func (s stack) limits(service []acclimate.Period) Limits {
 		}
 		*k.inForce(&l) = s.limit(k, usual)
 	}
-	alone := stack{flooring: s.flooring}
+	alone := system{flooring: s.flooring}
 	l.StatedTemp, l.StatedRH = alone.limit(airTemp(), evidence.Limit{}), alone.limit(airRH(), evidence.Limit{})
 	return l
 }
 
 // limit is the limit in force, and why an end of it is not known where neither
 // a product nor the default gives one.
-func (s stack) limit(k LimitKind, usual evidence.Limit) evidence.Limit {
+func (s system) limit(k LimitKind, usual evidence.Limit) evidence.Limit {
 	l := evidence.Limit{
 		Least: s.govern(k, k.Least, usual.Least, evidence.Higher),
 		Most:  s.govern(k, k.Most, usual.Most, evidence.Stricter),
@@ -63,7 +63,7 @@ func (s stack) limit(k LimitKind, usual evidence.Limit) evidence.Limit {
 // govern is the bound in force at one end: that of a membrane which lies
 // between, else the strictest that the flooring system brings, else the
 // default.
-func (s stack) govern(k LimitKind, end LimitColumn, usual evidence.Bound, stricter func(a, b evidence.Bound) evidence.Bound) evidence.Bound {
+func (s system) govern(k LimitKind, end LimitColumn, usual evidence.Bound, stricter func(a, b evidence.Bound) evidence.Bound) evidence.Bound {
 	if end.Name == "" {
 		return usual
 	}
@@ -85,7 +85,7 @@ func (s stack) govern(k LimitKind, end LimitColumn, usual evidence.Bound, strict
 	return best
 }
 
-func (s stack) usualDifference() evidence.Bound {
+func (s system) usualDifference() evidence.Bound {
 	if s.flooring == nil {
 		return wood.DefaultDifference(evidence.Reading{}, false)
 	}

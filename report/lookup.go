@@ -2,11 +2,11 @@ package report
 
 import "strings"
 
-// LookUp are the limits of the area's products that nobody looked up: cells
+// LookUp are the limits of the area's products that were not looked up: cells
 // that hold neither a number nor none.
 func (s Site) LookUp() []string {
 	var all []string
-	for _, p := range s.stack.products() {
+	for _, p := range s.system.products() {
 		var columns []string
 		for _, k := range LimitKinds() {
 			for _, c := range k.Columns() {

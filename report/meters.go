@@ -161,7 +161,7 @@ func (s Site) coveredScans() []string {
 	var advice []string
 	for _, r := range s.Slab.Scans {
 		if !r.Bare() {
-			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the base itself; a scan over a flooring is not judged", r.Spot, r.Over))
+			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; a scan over a flooring is not judged", r.Spot, r.Over))
 		}
 	}
 	return advice

@@ -12,7 +12,7 @@ import (
 func (s Site) room(service []acclimate.Period) acclimate.Room {
 	j := s.Job
 	r := acclimate.Room{
-		Air: s.record.air.Of(s.Area.ID, s.Area.InstallOn), Wood: s.stack.woodFlooring(),
+		Air: s.record.air.Of(s.Area.ID, s.Area.InstallOn), Wood: s.system.woodFlooring(),
 		Temp: s.Limits.AirTemp, RH: s.Limits.AirRH, Service: service,
 		StatedTemp: s.Limits.StatedTemp, StatedRH: s.Limits.StatedRH,
 		Boards: s.Wood, Tolerance: j.Settings.Bound("Target tolerance (points)"), TargetAdvises: s.targetAdvises(),
@@ -43,7 +43,7 @@ func (s Site) noDew() string {
 	if onto || a.Adhesive != "" || a.Membrane != "" {
 		return ""
 	}
-	return "nothing is glued or spread on the base"
+	return "nothing is glued or spread on the substrate"
 }
 
 // noSurfaces says why surfaces need not be held against a highest temperature:
@@ -58,7 +58,7 @@ func (s Site) noSurfaces() string {
 // noHeld says why the air need not be held for any reading.
 func (s Site) noHeld() string {
 	switch {
-	case s.stack.woodFlooring():
+	case s.system.woodFlooring():
 		return ""
 	case s.Area.Substrate == onWood:
 		return "there is no slab to read, and the flooring is not wood"
@@ -94,7 +94,7 @@ func (s Site) afterInstalling(t evidence.Time) bool {
 // targetAdvises says whether the manufacturer states the whole range of moisture
 // content of an engineered wood or a bamboo: then that comes first.
 func (s Site) targetAdvises() bool {
-	c := s.stack.flooring
+	c := s.system.flooring
 	return c != nil && (c.Kind == "engineered wood" || c.Kind == "bamboo") &&
 		c.FlooringMin.Number.Shown() && c.FlooringMax.Number.Shown()
 }

@@ -10,7 +10,7 @@ import (
 	"firstboard/wood"
 )
 
-// Site is one area made ready to be judged: its stack, the limits in force,
+// Site is one area made ready to be judged: its flooring system, the limits in force,
 // and its slab, wood and air.
 type Site struct {
 	Job    Job
@@ -20,7 +20,7 @@ type Site struct {
 	Wood   wood.Floor
 	Room   acclimate.Room
 
-	stack   stack
+	system  system
 	record  *byArea
 	covered evidence.Date // blank without a membrane, and where water came after it
 	rows    []entry       // every judged row
@@ -38,10 +38,10 @@ const (
 func (j Job) site(a Area) Site { return j.siteOf(a, j.byArea()) }
 
 func (j Job) siteOf(a Area, record *byArea) Site {
-	s := Site{Job: j, Area: a, stack: j.stackOf(a), record: record}
+	s := Site{Job: j, Area: a, system: j.systemOf(a), record: record}
 	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
-	s.Limits = s.stack.limits(service)
-	wet := s.wetted()
+	s.Limits = s.system.limits(service)
+	wet := s.lastWater()
 	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
 		s.covered = a.CoveredOn
 	}
@@ -57,8 +57,8 @@ func of[T any](rows []T, name string, nameOf func(T) string) []T {
 	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return !evidence.Same(nameOf(r), name) })
 }
 
-// wetted is the latest time that water came to the area or the whole site.
-func (s Site) wetted() evidence.Time {
+// lastWater is the latest time that water came to the area or the whole site.
+func (s Site) lastWater() evidence.Time {
 	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
 		if e.What != "water" {
 			return evidence.Time{}
@@ -82,14 +82,14 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 		Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
 		Kind: a.SlabKind, MadeOf: a.MadeOf, Under: a.UnderSlab, ExteriorWalls: a.ExteriorWalls,
 		PlacedOn: a.PlacedOn, InstallOn: a.InstallOn, Membrane: a.Membrane,
-		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.stack.states(slabRH()),
+		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.system.states(slabRH()),
 		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
 		Covered: s.covered, Wet: wet, Leveled: s.lastEvent("leveler placed").At.First,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
-	if p := s.stack.flooring; p != nil {
-		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.stack.woodFlooring(), p.BelowGrade
+	if p := s.system.flooring; p != nil {
+		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.system.woodFlooring(), p.BelowGrade
 	}
 	own := evidence.Key(a.ID)
 	for _, part := range s.record.zone(a) {
@@ -108,7 +108,7 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 // isolated says whether a membrane's data sheet states that it needs no limit
 // of relative humidity.
 func (s Site) isolated() bool {
-	m := s.stack.membrane
+	m := s.system.membrane
 	return m != nil && m.SlabRH.None && m.DataSheet != ""
 }
 
@@ -119,29 +119,29 @@ func (s Site) slabNeeds(f *slab.Floor) {
 		f.NoSlab, f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none, none
 		return
 	}
-	if s.stack.states(mver(), carbide()) && !s.stack.states(slabRH()) && len(f.Holes) == 0 {
+	if s.system.states(mver(), carbide()) && !s.system.states(slabRH()) && len(f.Holes) == 0 {
 		f.NoHoles = "no product states an RH limit and no hole is recorded: the flooring system asks for " + s.askedInstead() + " instead"
 	}
-	if !s.stack.states(mver()) {
+	if !s.system.states(mver()) {
 		f.NoDishes = "no product states an MVER limit (MVER max)"
 	}
-	if !s.stack.states(carbide()) {
+	if !s.system.states(carbide()) {
 		f.NoCM = "no product states a carbide limit (CM max)"
 	}
 	switch {
 	case s.Area.Substrate != onSlab:
 		f.NoPH = "the substrate is not the slab itself"
-	case !s.stack.states(alkalinity()):
+	case !s.system.states(alkalinity()):
 		f.NoPH = "no product states a pH limit (pH min, pH max)"
 	}
 }
 
 func (s Site) askedInstead() string {
 	var tests []string
-	if s.stack.states(mver()) {
+	if s.system.states(mver()) {
 		tests = append(tests, "the MVER test (Slab MVER)")
 	}
-	if s.stack.states(carbide()) {
+	if s.system.states(carbide()) {
 		tests = append(tests, "the carbide test (Slab CM)")
 	}
 	return evidence.List(tests)
@@ -150,8 +150,8 @@ func (s Site) askedInstead() string {
 func (s Site) woodFloor(wet time.Time) wood.Floor {
 	j, a := s.Job, s.Area
 	species := ""
-	if s.stack.flooring != nil {
-		species = s.stack.flooring.Species
+	if s.system.flooring != nil {
+		species = s.system.flooring.Species
 	}
 	f := wood.Gather(s.record.wood[evidence.Key(a.ID)], species, wet)
 	f.Size, f.Place, f.GroundCover = a.Size, a.Place, a.GroundCover
@@ -165,7 +165,7 @@ func (s Site) woodFloor(wet time.Time) wood.Floor {
 // woodNeeds says which tests of wood are not needed, and why.
 func (s Site) woodNeeds(f *wood.Floor) {
 	a := s.Area
-	if !s.stack.woodFlooring() {
+	if !s.system.woodFlooring() {
 		f.NoFlooring = "the flooring is not wood"
 	}
 	if a.Substrate == onSlab {

@@ -6,11 +6,11 @@ import (
 	"firstboard/report/evidence"
 )
 
-// stack is the flooring system of an area. A product that is not named is nil.
-type stack struct{ flooring, adhesive, membrane *Product }
+// system is the flooring system of an area. A product that is not named is nil.
+type system struct{ flooring, adhesive, membrane *Product }
 
-func (j Job) stackOf(a Area) stack {
-	return stack{j.product(a.Flooring), j.product(a.Adhesive), j.product(a.Membrane)}
+func (j Job) systemOf(a Area) system {
+	return system{j.product(a.Flooring), j.product(a.Adhesive), j.product(a.Membrane)}
 }
 
 func (j Job) product(id string) *Product {
@@ -23,13 +23,13 @@ func (j Job) product(id string) *Product {
 }
 
 // products are the products of the system in the order their limits are read.
-func (s stack) products() []*Product {
+func (s system) products() []*Product {
 	return slices.DeleteFunc([]*Product{s.flooring, s.adhesive, s.membrane}, func(p *Product) bool { return p == nil })
 }
 
 // states says whether any product of the system states a number for one of
 // the limits.
-func (s stack) states(limits ...LimitKind) bool {
+func (s system) states(limits ...LimitKind) bool {
 	for _, k := range limits {
 		for _, c := range k.Columns() {
 			if slices.ContainsFunc(s.products(), func(p *Product) bool { return c.Of(p).Number.Shown() }) {

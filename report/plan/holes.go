@@ -33,7 +33,7 @@ func (p *planner) surveyHoles() {
 		}
 	}
 	p.holes = survey(p.Site, good, view[slab.Hole]{
-		heat: true, spoil: p.spoiltHole,
+		heat: true, spoil: p.spoiledHole,
 		row:  func(name string, h slab.Hole) report.JudgedRow { return report.SlabRow(name, h.ReadAt, h.Instrument) },
 		read: func(h slab.Hole) bool { return h.RH.Shown() },
 		blank: func(h slab.Hole) []string {
@@ -56,9 +56,9 @@ func (p *planner) wrongDepth(hole evidence.Judged[slab.Hole]) bool {
 	return false
 }
 
-// spoiltHole says why a hole has to be read again: too early, or by a probe
+// spoiledHole says why a hole has to be read again: too early, or by a probe
 // that cannot be believed.
-func (p *planner) spoiltHole(h slab.Hole) string {
+func (p *planner) spoiledHole(h slab.Hole) string {
 	if h.SealedAt.Shown() && h.ReadAt.Shown() && h.ReadAt.First.Before(p.Slab.ReadableFrom(h)) {
 		return "read before " + p.Slab.Wait.Number.String() + " had passed"
 	}

@@ -16,7 +16,7 @@ type Plan struct {
 	Decision report.Decision
 	Steps    []Step   // in the order of their days
 	There    []string // what is there already, in words
-	LookUp   []string // limits that nobody looked up
+	LookUp   []string // limits that were not looked up
 	Late     []string // why the day of installing cannot be kept
 	Drills   bool     // a hole is drilled or a sample is cut
 }

@@ -42,7 +42,7 @@ func copied(j report.Job) report.Job {
 }
 
 // sparse is a base of which rows were lost, on an area of any size, installed on any
-// day from its own on, wetted or not.
+// day from its own on, with water or without.
 func sparse(t *rapid.T, from []report.Job) report.Job {
 	j := copied(from[rapid.IntRange(0, len(from)-1).Draw(t, "base")])
 	j.Areas = slices.Clone(j.Areas)

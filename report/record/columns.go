@@ -13,7 +13,7 @@ import (
 func words(c *report.Cell) string {
 	switch c.Kind {
 	case report.NumberCell:
-		c.Text = shorn(c.Text)
+		c.Text = withoutZeros(c.Text)
 	case percentCell:
 		c.Text += "%"
 	}
@@ -136,7 +136,7 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 		case inWords && evidence.Same(c.Text, "none"):
 			field(row).None = true
 		case inWords:
-			d.wrong(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked")
+			d.wrong(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where it was not looked up")
 		default:
 			field(row).Number = d.number(c, rule)
 		}

@@ -117,7 +117,7 @@ func TestFaults(t *testing.T) {
 		},
 		{
 			"a limit in words", "products.csv", "Product,Kind,Slab RH max (%)\nP1,solid wood,no limit\n",
-			`products.csv row 2 "Slab RH max (%)": "no limit" is no limit; write the data sheet's number, none where it states none, or nothing where nobody looked`,
+			`products.csv row 2 "Slab RH max (%)": "no limit" is no limit; write the data sheet's number, none where it states none, or nothing where it was not looked up`,
 		},
 		{
 			"a pH", "products.csv", "Product,Kind,pH max\nP1,solid wood,14.1\n",

@@ -7,7 +7,7 @@ import "firstboard/report"
 func FirstSteps() []report.StartStep {
 	return []report.StartStep{
 		{Table: "Job", Says: "Name the job. The rest of the entries may stay blank."},
-		{Table: "Products", Says: "A row for the flooring, and for an adhesive or a membrane. A limit is the data sheet's number, none where it states none, blank where nobody looked."},
+		{Table: "Products", Says: "A row for the flooring, and for an adhesive or a membrane. A limit is the data sheet's number, none where it states none, blank where it was not looked up."},
 		{Table: "Climates", Says: "A row for each season the floor will live through: temperature, humidity, and who says so."},
 		{Table: "Areas", Says: "A row for the room: size, base, flooring, climate, and the day of installing."},
 		{Table: "Instruments", Says: "A row for each meter: its kind, and the day it was calibrated."},

@@ -65,9 +65,9 @@ func padded(text string, places int) string {
 	return text
 }
 
-// shorn is a stored number as an identifier, without the zeros that its
+// withoutZeros is a stored number as an identifier, without the zeros that its
 // writer may have left behind its point: 7.0 is 7.
-func shorn(text string) string {
+func withoutZeros(text string) string {
 	if !strings.Contains(text, ".") {
 		return text
 	}

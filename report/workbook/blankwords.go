@@ -69,7 +69,7 @@ func numberAllowance(t report.Takes) []string {
 		s += " from 0 up"
 	}
 	if t.None {
-		s += ", or none where the data sheet states none; blank where nobody looked"
+		s += ", or none where the data sheet states none; blank where it was not looked up"
 	}
 	if t.Span.Percent {
 		return []string{s + ".", "In percent: 84.7, not 0.847."}

@@ -25,8 +25,8 @@ func filter(rows reflect.Value, keep func(i int) bool) {
 	rows.Set(kept)
 }
 
-// spoilt draws a good record and spoils it in a few ways.
-func spoilt(t *rapid.T) report.Job {
+// spoiled draws a good record and spoils it in a few ways.
+func spoiled(t *rapid.T) report.Job {
 	j := made(t)
 	j.Areas = slices.Clone(j.Areas)
 	ways := []func(*rapid.T, *report.Job){
