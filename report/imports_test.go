@@ -19,29 +19,32 @@ func allowed() map[string][]string {
 	return map[string][]string{
 		"report/evidence": {},
 
-		"testdata/published": {},
-		"slab":               {"report/evidence"},
-		"wood":               {"report/evidence"},
-		"acclimate":          {"report/evidence", "slab", "wood"},
-		"report":             domain,
-		"report/record":      outer,
-		"report/workbook":    append(slices.Clone(outer), "report/workbook/formula", "report/workbook/chart"),
+		"testdata/published":    {},
+		"slab":                  {"report/evidence"},
+		"wood":                  {"report/evidence"},
+		"acclimate":             {"report/evidence", "slab", "wood"},
+		"report":                domain,
+		"report/record/sheet":   outer,
+		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
+		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet"),
+		"report/record/weather": append(slices.Clone(outer), "report/record/sheet"),
+		"report/workbook":       append(slices.Clone(outer), "report/workbook/formula", "report/workbook/chart"),
 
 		"report/workbook/formula": domain,
 		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
 
 		"report/page":    outer,
 		"report/plan":    outer,
-		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/workbook", "report/page", "report/plan"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan"),
 	}
 }
 
 // homes are the only folders in which some packages may be imported.
 func homes() map[string][]string {
 	return map[string][]string{
-		"github.com/xuri/excelize/v2": {"report/record", "report/workbook"},
+		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook"},
 		"github.com/urfave/cli/v2":    {"cmd/firstboard"},
-		"os":                          {"report/record", "cmd/firstboard", "testdata/published"},
+		"os":                          {"report/record/sheet", "report/record/weather", "cmd/firstboard", "testdata/published"},
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/record"
+	"firstboard/report/record/weather"
 )
 
 func climateCommand() *cli.Command {
@@ -51,7 +52,7 @@ type service struct {
 	moisture       string
 	unit           evidence.Unit // of its temperatures
 	in             acclimate.Indoors
-	weather        record.Weather
+	weather        weather.File
 	out            [12]acclimate.OutdoorMonth
 	air            [12]acclimate.IndoorAir
 }
@@ -61,7 +62,7 @@ func climate(c *cli.Context) error {
 	if err != nil {
 		return fmt.Errorf("climate: %w", err)
 	}
-	if s.weather, err = record.ReadWeather(c.Args().First()); err != nil {
+	if s.weather, err = weather.Read(c.Args().First()); err != nil {
 		return exit{exitUnusable, err}
 	}
 	if err := s.reckon(); err != nil {

@@ -12,6 +12,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/record"
+	"firstboard/report/record/intake"
 )
 
 func logCommand() *cli.Command {
@@ -27,7 +28,7 @@ func logCommand() *cli.Command {
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the file by the record's: time=Date/Time,temp=Temp (F)"},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the file by the record's: time=When,temp=Temp (F)"},
 			&cli.StringSliceFlag{Name: "fill", Usage: "`WHAT` every row is to hold: hole=H1,depth (in)=1.6"},
 			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates: day-first, month-first or year-first"},
 			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`"},
@@ -64,31 +65,34 @@ func logRows(c *cli.Context) error {
 	}
 	printLogged(c.App.Writer, filepath.Base(file), logged)
 	printWritten(c, rec)
+	if logged.Unread > 0 {
+		return leftOut
+	}
 	return nil
 }
 
 // logFile reads the export, with a bar where somebody looks on.
-func logFile(c *cli.Context, rec record.Record, file string) (record.Logged, error) {
+func logFile(c *cli.Context, rec record.Record, file string) (intake.Logged, error) {
 	name := filepath.Base(file)
 	f, err := os.Open(file)
 	if err != nil {
-		return record.Logged{}, fmt.Errorf("%s: there is no such file that can be read; check the name", name)
+		return intake.Logged{}, fmt.Errorf("%s: there is no such file that can be read; check the name", name)
 	}
 	defer f.Close()
 	info, err := f.Stat()
 	if err != nil || !info.Mode().IsRegular() {
-		return record.Logged{}, fmt.Errorf("%s: is not a regular file; give the file that the logger or meter wrote", name)
+		return intake.Logged{}, fmt.Errorf("%s: is not a regular file; give the file that the logger or meter wrote", name)
 	}
 	from, done := watched(f, info.Size(), c.App.ErrWriter)
 	defer done()
-	return record.Log(rec, name, from, record.Intake{
+	return intake.Log(rec, name, from, intake.Intake{
 		Table: c.String("table"), Area: c.String("area"), Instrument: c.String("instrument"),
 		Columns: strings.Join(c.StringSlice("column"), ","), Fill: strings.Join(c.StringSlice("fill"), ","),
 		Order: c.String("time-format"),
 	})
 }
 
-func printLogged(w io.Writer, file string, l record.Logged) {
+func printLogged(w io.Writer, file string, l intake.Logged) {
 	fmt.Fprintln(w, file+" was read so:")
 	for _, line := range l.Guesses {
 		say(w, line, "    ")

@@ -11,6 +11,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/record"
+	"firstboard/report/record/sheet"
 	"firstboard/report/workbook"
 )
 
@@ -22,7 +23,7 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []report
 		return saveFolder(out, path, tables)
 	}
 	targets := []target{{out, func(w io.Writer) error {
-		return workbook.WriteRecord(w, rec.Job, toolName+" "+version, tables, record.MostBytes)
+		return workbook.WriteRecord(w, rec.Job, toolName+" "+version, tables, sheet.MostBytes)
 	}}}
 	if err := free(targets, path, tables, c.Bool("force")); err != nil {
 		return err
@@ -48,7 +49,7 @@ func saveFolder(out, path string, tables []report.Table) error {
 	defer os.RemoveAll(temporary)
 	var targets []target
 	for _, t := range tables {
-		targets = append(targets, target{filepath.Join(temporary, record.FileName(t)), func(w io.Writer) error { return record.WriteCSV(w, t) }})
+		targets = append(targets, target{filepath.Join(temporary, sheet.FileName(t.Name)), func(w io.Writer) error { return sheet.WriteCSV(w, t) }})
 	}
 	if err := save(targets); err != nil {
 		return unsaved(out, err)

@@ -11,6 +11,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/record"
+	"firstboard/report/record/sheet"
 	"firstboard/report/workbook"
 )
 
@@ -44,7 +45,7 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 		t.Fatal(err)
 	}
 	err := save([]target{{book, func(w io.Writer) error {
-		return workbook.WriteRecord(w, rec.Job, toolName, rec.Tables, record.MostBytes)
+		return workbook.WriteRecord(w, rec.Job, toolName, rec.Tables, sheet.MostBytes)
 	}}})
 	if err != nil {
 		t.Fatal(err)

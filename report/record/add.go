@@ -20,29 +20,15 @@ func ReadWith(path, table string, add func(report.Table) report.Table) (Record, 
 	if err != nil {
 		return Record{}, err
 	}
-	src := from.tables[table]
-	if src == nil {
-		src = from.added(table)
-		from.tables[table] = src
-	}
+	src := from.Table(table)
 	was := len(src.Rows)
 	src.Table = add(src.Table)
 	for _, r := range src.Rows[was:] {
-		if err := src.left.take(len(r.Cells)); err != nil {
-			return Record{}, fmt.Errorf("%s: %w", from.name, err)
+		if err := src.Take(len(r.Cells)); err != nil {
+			return Record{}, fmt.Errorf("%s: %w", from.Name, err)
 		}
 	}
-	return from.decoded()
-}
-
-// added is an empty table that the record lacks, as it would stand there.
-func (o *origin) added(table string) *source {
-	for _, src := range o.tables {
-		if src.sheet != "" {
-			return o.source(table, o.name, table)
-		}
-	}
-	return o.source(table, fileOf(table), "")
+	return decoded(from)
 }
 
 // Heading is the header under which a table has a column that measures, and
@@ -51,11 +37,9 @@ func (o *origin) added(table string) *source {
 func Heading(t report.Table, column string, units ...evidence.Unit) (string, evidence.Unit) {
 	for _, header := range t.Header {
 		name, in := split(header)
-		for _, u := range units {
-			if evidence.Same(name, column) && folded(in) == folded(bracket(u)) {
-				return header, u
-			}
+		if u, ok := evidence.UnitNamed(in, units); ok && evidence.Same(name, column) {
+			return header, u
 		}
 	}
-	return spelled(column, units[0]), units[0]
+	return evidence.Heading(column, units[0]), units[0]
 }

@@ -53,7 +53,7 @@ func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
 	read := col.read
 	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
 		typed := strings.TrimSpace(c.Text)
-		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell && digits(whole) && digits(part) && len(part) == 3 {
+		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell && evidence.Digits(whole) && evidence.Digits(part) && len(part) == 3 {
 			d.wrong(typed, "has three figures behind its comma; is it %s? Write it without a comma, or fewer figures", whole+part)
 			return
 		}
@@ -75,7 +75,12 @@ func moreArea(d *decoder, a *report.Area) {
 	if a.EnclosedOn.Shown() && a.EnclosedOn.Day > a.InstallOn.Day {
 		d.wrongAt("Enclosed on", a.EnclosedOn.Written, mend, a.InstallOn.Written)
 	}
-	if !d.installs.Shown() || a.InstallOn.Day > d.installs.Day {
+	d.lastInstall(*a)
+}
+
+// lastInstall notes the last day of installing.
+func (d *decoder) lastInstall(a report.Area) {
+	if a.InstallOn.Shown() && (!d.installs.Shown() || a.InstallOn.Day > d.installs.Day) {
 		d.installs = a.InstallOn
 	}
 }
@@ -114,7 +119,7 @@ func (d *decoder) poured(a *report.Area) {
 	} {
 		if same.here != same.there {
 			d.faultAt(same.column, "%s differs from that of area %s, %s, and both are in zone %s, on one pour; mend one of them, or Zone",
-				written(same.here), quote(first.ID), written(same.there), quote(a.Zone))
+				written(same.here), evidence.Quote(first.ID), written(same.there), evidence.Quote(a.Zone))
 		}
 	}
 }
@@ -124,7 +129,7 @@ func written(entry string) string {
 	if entry == "" {
 		return "a blank"
 	}
-	return quote(entry)
+	return evidence.Quote(entry)
 }
 
 // product is a column that names a product of certain kinds. Products come
@@ -150,7 +155,7 @@ func (d *decoder) product(typed string, kinds []string) {
 		return
 	}
 	if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
-		d.wrong(typed, "is of the kind %s; write a product of the kind %s", kind, either(kinds))
+		d.wrong(typed, "is of the kind %s; write a product of the kind %s", kind, evidence.Either(kinds))
 	}
 }
 

@@ -12,6 +12,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"firstboard/report/record/sheet"
 )
 
 // parts are the parts of a hand-written workbook by their names.
@@ -34,7 +36,7 @@ func handWritten(t testing.TB, with map[string]string) parts {
 	var sheets, links strings.Builder
 	all := changed(with)
 	for i, file := range slices.Sorted(maps.Keys(all)) {
-		name := tableOfFile(file)
+		name := named(file)
 		fmt.Fprintf(&sheets, `<sheet name="%s" sheetId="%d" r:id="s%d"/>`, name, i+1, i+1)
 		fmt.Fprintf(&links, `<Relationship Id="s%d" Type="%s/worksheet" Target="worksheets/%s"/>`, i+1, linkSpace, file)
 		p["xl/worksheets/"+file] = worksheet(plainRows(t, all[file]))
@@ -164,3 +166,9 @@ const styled = `<styleSheet xmlns="` + mainSpace + `"><numFmts count="4">
 <numFmt numFmtId="164" formatCode="0.0\ %"/><numFmt numFmtId="165" formatCode="[$-409]yyyy\-mm\-dd\ hh:mm"/>
 <numFmt numFmtId="166" formatCode="[hh]:mm"/><numFmt numFmtId="167" formatCode="[Red]0.0&quot; hydr&quot;_d\y"/></numFmts>
 <cellXfs><xf numFmtId="0"/><xf numFmtId="10"/><xf numFmtId="164"/><xf numFmtId="14"/><xf numFmtId="165"/><xf numFmtId="166"/><xf numFmtId="167"/></cellXfs></styleSheet>`
+
+// named is the table that a file's name stands for.
+func named(file string) string {
+	at := slices.IndexFunc(tableNames(), func(table string) bool { return sheet.FileName(table) == file })
+	return tableNames()[at]
+}

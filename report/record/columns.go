@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // words settles that a cell is text, and gives it without the space around it.
@@ -13,8 +14,8 @@ import (
 func words(c *report.Cell) string {
 	switch c.Kind {
 	case report.NumberCell:
-		c.Text = withoutZeros(c.Text)
-	case percentCell:
+		c.Text = sheet.WithoutZeros(c.Text)
+	case sheet.Percent:
 		c.Text += "%"
 	}
 	c.Kind, c.Places = report.TextCell, 0
@@ -90,7 +91,7 @@ func (d *decoder) taker(id string, kinds []string) {
 		return
 	}
 	d.complain(about(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
-		strings.Join(meter.Kinds, ", "), either(kinds)))
+		strings.Join(meter.Kinds, ", "), evidence.Either(kinds)))
 }
 
 func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {

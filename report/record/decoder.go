@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // decoder turns tables into a job and gathers every fault on its way.
@@ -32,7 +33,7 @@ type sameFault struct {
 
 // position is the cell the decoder stands at.
 type position struct {
-	src    *source
+	src    *sheet.Table
 	order  int // of the table
 	row    *report.TableRow
 	nth    int // of the rows read, from 0
@@ -58,7 +59,7 @@ func newDecoder() *decoder {
 }
 
 // read reads one table, the order-th of the design.
-func (d *decoder) read(order int, s schema, src *source) {
+func (d *decoder) read(order int, s schema, src *sheet.Table) {
 	d.position = position{src: src, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
 	if at := headerBelow(s, src); at > 0 {
 		d.row = &report.TableRow{Number: at}
@@ -67,7 +68,7 @@ func (d *decoder) read(order int, s schema, src *source) {
 		return
 	}
 	if len(src.Header) == 0 {
-		if len(src.strays) > 0 {
+		if len(src.Strays) > 0 {
 			d.fault("has no header; write the names of the columns in row 1")
 			d.unknown(s.title())
 		}
@@ -79,21 +80,21 @@ func (d *decoder) read(order int, s schema, src *source) {
 
 // shape finds what is wrong with a table whatever its cells mean: values
 // without a column, merged cells and line breaks.
-func (d *decoder) shape(src *source) {
-	for _, x := range src.strays {
-		d.row, d.column = &report.TableRow{Number: x.row}, x.column
-		d.faultIn("", mistake(x.text, "stands in column %d, which has no header; name the column or clear the cell", x.column+1))
+func (d *decoder) shape(src *sheet.Table) {
+	for _, x := range src.Strays {
+		d.row, d.column = &report.TableRow{Number: x.Row}, x.Column
+		d.faultIn("", mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell", x.Column+1))
 	}
-	for _, b := range src.merged {
-		if !src.holds(b) {
+	for _, b := range src.Merged {
+		if !src.Holds(b) {
 			continue
 		}
-		d.row, d.column = &report.TableRow{Number: b.top}, b.left-1
+		d.row, d.column = &report.TableRow{Number: b.Top}, b.Left-1
 		d.fault("the cells %s are merged; split them, and write an entry into each row", b)
 	}
-	for _, x := range src.broken {
-		d.row, d.column = &report.TableRow{Number: x.row}, x.column
-		d.wrong(x.text, "holds a line break, as a stray quote gives one that swallows rows; write the entry on one line")
+	for _, x := range src.Broken {
+		d.row, d.column = &report.TableRow{Number: x.Row}, x.Column
+		d.wrong(x.Text, "holds a line break, as a stray quote gives one that swallows rows; write the entry on one line")
 	}
 }
 
@@ -190,7 +191,7 @@ func (d *decoder) cell() Place {
 }
 
 func (d *decoder) here() Place {
-	return Place{File: d.src.file, Sheet: d.src.sheet, Table: d.src.Name, Number: d.row.Number}
+	return Place{File: d.src.File, Sheet: d.src.Sheet, Table: d.src.Name, Number: d.row.Number}
 }
 
 // typed is what a cell of the row holds, by the name of its column.
@@ -204,11 +205,11 @@ func (d *decoder) typed(name string) report.Cell {
 // usable says whether a cell holds something a table can use.
 func (d *decoder) usable(c *report.Cell) bool {
 	switch c.Kind {
-	case truthCell:
+	case sheet.Truth:
 		d.fault("%s is a truth value; write yes, no, a number or words", c.Text)
-	case errorCell:
+	case sheet.Failure:
 		d.wrong(c.Text, "is an error value; write what was observed, or clear the cell")
-	case noResultCell:
+	case sheet.NoResult:
 		d.fault("is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value")
 	default:
 		return d.holdable(c)

@@ -6,7 +6,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode/utf8"
+
+	"firstboard/report/evidence"
 )
 
 // Fault is one thing to mend in a record: where, and what to write instead.
@@ -29,7 +30,7 @@ func (f Fault) Error() string {
 		at = f.Place.File + " " + f.spelledRows()
 	}
 	if f.Column != "" {
-		at += " " + quote(f.Column)
+		at += " " + evidence.Quote(f.Column)
 	}
 	if f.Place.Sheet != "" && f.many() {
 		at += " " + f.spelledRows()
@@ -101,7 +102,7 @@ type complaint struct{ key, text string }
 
 // mistake is a complaint about what was typed.
 func mistake(typed, format string, args ...any) complaint {
-	return complaint{format, saying(typed, format, args...)}
+	return complaint{format, evidence.Saying(typed, format, args...)}
 }
 
 // told is a complaint in words alone.
@@ -109,20 +110,6 @@ func told(text string) complaint { return complaint{text, text} }
 
 // about is a complaint about this entry alone: another entry is another mistake.
 func about(typed, format string, args ...any) complaint {
-	text := saying(typed, format, args...)
+	text := evidence.Saying(typed, format, args...)
 	return complaint{text, text}
-}
-
-// saying is what is wrong with what was typed, in words.
-func saying(typed, format string, args ...any) string {
-	return quote(typed) + " " + fmt.Sprintf(format, args...)
-}
-
-// quote is what somebody typed, on one line and not too long of it.
-func quote(s string) string {
-	const longest = 60
-	if utf8.RuneCountInString(s) > longest {
-		s = string([]rune(s)[:longest]) + "..."
-	}
-	return strconv.Quote(s)
 }

@@ -51,6 +51,9 @@ func shown(row any) string {
 	var b strings.Builder
 	v := reflect.ValueOf(row)
 	for i := range v.NumField() {
+		if !v.Type().Field(i).IsExported() {
+			continue
+		}
 		text := ""
 		switch x := v.Field(i).Interface().(type) {
 		case evidence.Date:

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"github.com/shopspring/decimal"
+
+	"firstboard/report/evidence"
 )
 
 // fraction is the decimal that a fraction of the trade stands for, exactly, or
@@ -21,7 +23,7 @@ func fraction(s string) string {
 	}
 	above, below, slash := strings.Cut(part, "/")
 	const most = 4 // digits of any part
-	if !slash || !digits(whole) || !digits(above) || !digits(below) || max(len(whole), len(above), len(below)) > most {
+	if !slash || !evidence.Digits(whole) || !evidence.Digits(above) || !evidence.Digits(below) || max(len(whole), len(above), len(below)) > most {
 		return ""
 	}
 	n, _ := strconv.Atoi(above)
@@ -40,10 +42,10 @@ func fractional(s string) string {
 		"\u00bc", " 1/4", "\u00bd", " 1/2", "\u00be", " 3/4", "\u215b", " 1/8", "\u215c", " 3/8", "\u215d", " 5/8", "\u215e", " 7/8",
 	).Replace(s)
 	s = strings.Join(strings.Fields(s), " ")
-	if plain(s) || fraction(s) != "" {
+	if evidence.Plain(s) || fraction(s) != "" {
 		return s
 	}
-	if p := plainer(s); plain(p) {
+	if p := plainer(s); evidence.Plain(p) {
 		return p
 	}
 	return "digits with a point or a fraction, such as 2.25 or 2 1/4"

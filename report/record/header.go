@@ -6,48 +6,8 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
-
-// spelled is a header: a name and the unit in its bracket.
-func spelled(name string, u evidence.Unit) string {
-	if b := bracket(u); b != "" {
-		return name + " (" + b + ")"
-	}
-	return name
-}
-
-// bracket is a unit as a header carries it.
-func bracket(u evidence.Unit) string {
-	switch u {
-	case evidence.RH, evidence.MC, evidence.CM:
-		return "%"
-	case evidence.Pounds:
-		return "lb"
-	case evidence.Grams:
-		return "g"
-	case evidence.PH:
-		return ""
-	}
-	return string(u)
-}
-
-// folded is the text of a bracket as units are compared: °F is f, sq ft is
-// ft2.
-func folded(unit string) string {
-	unit = strings.Map(func(r rune) rune {
-		switch r {
-		case ' ', '°', 'º':
-			return -1
-		case '²':
-			return '2'
-		}
-		return r
-	}, evidence.Key(unit))
-	if rest, square := strings.CutPrefix(unit, "sq"); square {
-		return rest + "2"
-	}
-	return unit
-}
 
 // split parts a header into its name and the text of its bracket.
 func split(header string) (name, unit string) {
@@ -86,9 +46,9 @@ func match[T any](table, header string, columns []column[T]) headerMatch {
 	case m.column < 0:
 		m.meant, m.complaint = unmatched(table, header, columns)
 	case in == "":
-		m.complaint = "carries no unit; write " + either(namesakes)
+		m.complaint = "carries no unit; write " + evidence.Either(namesakes)
 	default:
-		m.complaint = unitMeant(in, columns[m.column]) + "write " + either(namesakes)
+		m.complaint = unitMeant(in, columns[m.column]) + "write " + evidence.Either(namesakes)
 	}
 	return m
 }
@@ -100,7 +60,7 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 	if now := nowCalled(name, columnsNow(table)); now != "" {
 		meant = slices.IndexFunc(columns, func(c column[T]) bool { return evidence.Same(c.name, now) })
 		if meant >= 0 {
-			return meant, fmt.Sprintf("%s is now %s; write %s", quote(name), quote(now), either(columns[meant].titles()))
+			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now), evidence.Either(columns[meant].titles()))
 		}
 	}
 	var names, titles []string
@@ -113,38 +73,36 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 
 // unitMeant says of a unit that is not known in a column which one it spells.
 func unitMeant[T any](in string, c column[T]) string {
-	if u, ok := c.carries(unitWord(in)); ok && len(c.units) > 0 {
-		return fmt.Sprintf("writes its unit %s; ", quote(bracket(u)))
+	if u, ok := evidence.UnitMeant(in, c.units); ok {
+		return fmt.Sprintf("writes its unit %s; ", evidence.Quote(u.Short()))
 	}
 	return "carries a unit that is not known here; "
 }
 
 // carries is the unit that the text of a bracket stands for in this column.
 func (c column[T]) carries(in string) (evidence.Unit, bool) {
-	for _, u := range c.units {
-		if folded(in) == folded(bracket(u)) {
-			return u, true
-		}
+	if len(c.units) == 0 {
+		return evidence.None, in == ""
 	}
-	return evidence.None, len(c.units) == 0 && in == ""
+	return evidence.UnitNamed(in, c.units)
 }
 
 // headerBelow is the number of the row that holds the header where row 1 does
 // not, or 0.
-func headerBelow(s schema, src *source) int {
+func headerBelow(s schema, src *sheet.Table) int {
 	const enough = 2 // columns of the table, for a row to be a header
-	for i, row := range src.above {
+	for i, row := range src.Above {
 		named := 0
-		for _, text := range row.texts {
+		for _, text := range row.Texts {
 			if s.names(text) {
 				named++
 			}
 		}
 		switch {
-		case i == 0 && row.number == 1 && named >= min(enough, len(row.texts)) && named > 0:
+		case i == 0 && row.Number == 1 && named >= min(enough, len(row.Texts)) && named > 0:
 			return 0
-		case named >= enough && row.number > 1:
-			return row.number
+		case named >= enough && row.Number > 1:
+			return row.Number
 		}
 	}
 	return 0

@@ -3,6 +3,7 @@ package record
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // System is the units that an empty record asks for.
@@ -27,7 +28,7 @@ func Layout(s System) []report.Form {
 }
 
 func (t table[T]) form(s System) report.Form {
-	return report.Form{Name: t.name, File: fileOf(t.name), Fields: fields(t.name, t.columns, s)}
+	return report.Form{Name: t.name, File: sheet.FileName(t.name), Fields: fields(t.name, t.columns, s)}
 }
 
 // fields are what columns ask for; one that carries units of the other system
@@ -41,7 +42,7 @@ func fields[T any](table string, columns []column[T], s System) []report.Field {
 			continue
 		}
 		n := known.of(table, c.name)
-		f := report.Field{Header: spelled(c.name, unit), Must: c.star, Says: n.says, Example: n.example, Takes: c.takes}
+		f := report.Field{Header: evidence.Heading(c.name, unit), Must: c.star, Says: n.says, Example: n.example, Takes: c.takes}
 		if s == Metric && n.metric != "" {
 			f.Example = n.metric
 		}

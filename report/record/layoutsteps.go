@@ -1,6 +1,8 @@
 package record
 
-import "firstboard/report"
+import (
+	"firstboard/report"
+)
 
 // FirstSteps are the tables that a small job needs, one wood floor on a slab,
 // in the order to fill them in.

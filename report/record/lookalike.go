@@ -8,38 +8,31 @@ import (
 	"unicode"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
-
-// other is a sheet or a file that is no table of a record.
-type other struct {
-	name  string
-	sheet bool
-	first []string // its first row
-	odd   bool     // no regular file
-}
 
 // lookAlikes faults what is no table of a record and looks like one: whoever
 // named it meant it to be read.
-func (d *decoder) lookAlikes(others []other) {
+func (d *decoder) lookAlikes(others []sheet.Other) {
 	for _, o := range others {
 		table, now := resembled(o)
-		if table == "" || o.sheet && d.ours(o.name) {
+		if table == "" || o.Sheet && d.ours(o.Name) {
 			continue
 		}
 		right := table
-		if !o.sheet {
-			right = fileOf(table)
+		if !o.Sheet {
+			right = sheet.FileName(table)
 		}
-		text := fmt.Sprintf("looks like the table %s and is not read; put its rows into %s, or give it a name and a header unlike any table's", table, quote(right))
+		text := fmt.Sprintf("looks like the table %s and is not read; put its rows into %s, or give it a name and a header unlike any table's", table, evidence.Quote(right))
 		switch {
-		case o.odd:
+		case o.Odd:
 			text = fmt.Sprintf("looks like the table %s and is no regular file; put the file itself there, named %s", table, right)
 		case now:
-			text = fmt.Sprintf("is now %s; rename it", quote(right))
+			text = fmt.Sprintf("is now %s; rename it", evidence.Quote(right))
 		}
-		place := Place{File: o.name, Table: table}
-		if o.sheet {
-			place.Sheet = o.name
+		place := Place{File: o.Name, Table: table}
+		if o.Sheet {
+			place.Sheet = o.Name
 		}
 		d.faults = append(d.faults, Fault{Place: place, Text: text, order: -1})
 	}
@@ -47,7 +40,7 @@ func (d *decoder) lookAlikes(others []other) {
 
 // hidden notes the tables whose rows may stand where they are not read, so that
 // nobody is told of names that they may list.
-func (d *decoder) hidden(others []other) {
+func (d *decoder) hidden(others []sheet.Other) {
 	for _, o := range others {
 		if table, _ := resembled(o); table != "" {
 			d.unknown(table)
@@ -56,15 +49,15 @@ func (d *decoder) hidden(others []other) {
 }
 
 // ours says whether a sheet is one of a decision workbook's own, by its name.
-func (d *decoder) ours(sheet string) bool {
-	if slices.Contains([]string{"Decision", "Limits", "Checks", "Cautions", "Plotted", "Sealed", "Figures", "As judged"}, sheet) {
+func (d *decoder) ours(name string) bool {
+	if slices.Contains([]string{"Decision", "Limits", "Checks", "Cautions", "Plotted", "Sealed", "Figures", "As judged"}, name) {
 		return true
 	}
-	if table, copied := strings.CutPrefix(sheet, "As judged "); copied {
-		return tableOfSheet(table) == table
+	if table, copied := strings.CutPrefix(name, "As judged "); copied {
+		return slices.Contains(tableNames(), table)
 	}
 	for _, of := range []string{"Area ", "Working ", "Field "} {
-		if id, about := strings.CutPrefix(sheet, of); about {
+		if id, about := strings.CutPrefix(name, of); about {
 			_, listed := d.areas.find(id)
 			return listed
 		}
@@ -74,20 +67,20 @@ func (d *decoder) ours(sheet string) bool {
 
 // resembled is the table that a sheet or a file looks like, or empty, and
 // whether it has the table's old name.
-func resembled(o other) (table string, now bool) {
-	name := o.name
-	if !o.sheet {
+func resembled(o sheet.Other) (table string, now bool) {
+	name := o.Name
+	if !o.Sheet {
 		name = strings.ReplaceAll(baseOf(name), "_", " ")
 	}
-	if now := nowCalled(strings.ReplaceAll(name, "-", " "), tablesNow()); now != "" && (o.sheet || isCSV(o.name)) {
+	if now := nowCalled(strings.ReplaceAll(name, "-", " "), tablesNow()); now != "" && (o.Sheet || strings.EqualFold(filepath.Ext(o.Name), ".csv")) {
 		return now, true
 	}
 	for _, s := range schemas() {
-		if looksLike(name, s.title()) && (o.sheet || isText(o.name)) {
+		if looksLike(name, s.title()) && (o.Sheet || sheet.IsText(o.Name)) {
 			return s.title(), false
 		}
 	}
-	return headedAs(o.first), false
+	return headedAs(o.First), false
 }
 
 // headedAs is the table that has two or more of a first row's names among its
@@ -97,9 +90,9 @@ func headedAs(first []string) string {
 	for _, s := range schemas() {
 		starred := 0
 		for _, c := range s.heads() {
-			if c.star && slices.ContainsFunc(first, func(header string) bool {
+			if c.Star && slices.ContainsFunc(first, func(header string) bool {
 				name, _ := split(header)
-				return evidence.Same(name, c.name)
+				return evidence.Same(name, c.Name)
 			}) {
 				starred++
 			}
@@ -140,7 +133,7 @@ func looksLike(name, table string) bool {
 // tellsMore says whether a word before a table's name makes it another thing:
 // a copy of it is none.
 func tellsMore(word string) bool {
-	return !slices.Contains([]string{"copy", "of", "old", "new", "my"}, word) && !digits(word)
+	return !slices.Contains([]string{"copy", "of", "old", "new", "my"}, word) && !evidence.Digits(word)
 }
 
 // joined is a name by its letters and digits alone, without case.
@@ -167,20 +160,9 @@ func wordsIn(name string) []string {
 func baseOf(file string) string {
 	for {
 		ext := filepath.Ext(file)
-		if !isText(ext) && !slices.Contains([]string{".bak", ".old"}, strings.ToLower(ext)) {
+		if !sheet.IsText(ext) && !slices.Contains([]string{".bak", ".old"}, strings.ToLower(ext)) {
 			return file
 		}
 		file = strings.TrimSuffix(file, ext)
 	}
-}
-
-func isCSV(file string) bool { return strings.EqualFold(filepath.Ext(file), ".csv") }
-
-// isText says whether a file may hold a table as text, by the end of its name.
-func isText(file string) bool {
-	lower := strings.ToLower(strings.TrimRight(file, "~"))
-	for _, copy := range []string{".bak", ".old"} {
-		lower = strings.TrimSuffix(lower, copy)
-	}
-	return slices.Contains([]string{".csv", ".tsv", ".txt", ".tab"}, filepath.Ext(lower))
 }

@@ -7,11 +7,12 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // number reads the number of a cell, in the unit of its column.
 func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
-	percent := c.Kind == percentCell
+	percent := c.Kind == sheet.Percent
 	typed := strings.TrimSpace(c.Text)
 	written, wrong := d.written(c)
 	if wrong.text != "" {
@@ -37,13 +38,13 @@ func (d *decoder) written(c *report.Cell) (string, complaint) {
 		return "", mistake(c.Text, "is a date, not a number; write the number, and format the cell as one")
 	}
 	typed := strings.TrimSpace(c.Text)
-	text := padded(typed, c.Places)
-	if d.src.comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
+	text := sheet.Padded(typed, c.Places)
+	if d.src.Comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
 		text = strings.Replace(text, ",", ".", 1)
 	}
 	const longest = 40
 	switch {
-	case plain(text):
+	case evidence.Plain(text):
 	case inches && fraction(typed) != "":
 		return fraction(typed), complaint{}
 	case inches:
@@ -62,22 +63,6 @@ func places(written string) int {
 	return len(after)
 }
 
-// plain says whether s is a plain decimal: digits, with a minus before them
-// and a point among them at most.
-func plain(s string) bool {
-	whole, part, point := strings.Cut(strings.TrimPrefix(s, "-"), ".")
-	return digits(whole) && (!point || digits(part))
-}
-
-func digits(s string) bool {
-	for i := range len(s) {
-		if s[i] < '0' || s[i] > '9' {
-			return false
-		}
-	}
-	return s != ""
-}
-
 // plainer is the plain decimal that was probably meant, or an example. A comma
 // before three digits may part thousands or stand for the point.
 func plainer(s string) string {
@@ -85,11 +70,11 @@ func plainer(s string) string {
 	whole := strings.ReplaceAll(s, ",", "")
 	pointed := strings.Replace(s, ",", ".", 1)
 	switch {
-	case thousands(s) && plain(pointed):
+	case thousands(s) && evidence.Plain(pointed):
 		return whole + " or " + pointed
 	case thousands(s):
 		return whole
-	case plain(pointed):
+	case evidence.Plain(pointed):
 		return pointed
 	}
 	const sane = 20
@@ -104,9 +89,9 @@ func thousands(s string) bool {
 	whole, part, point := strings.Cut(s, ".")
 	groups := strings.Split(strings.TrimPrefix(whole, "-"), ",")
 	for i, g := range groups {
-		if !digits(g) || len(g) > 3 || i > 0 && len(g) < 3 {
+		if !evidence.Digits(g) || len(g) > 3 || i > 0 && len(g) < 3 {
 			return false
 		}
 	}
-	return len(groups) > 1 && (!point || digits(part))
+	return len(groups) > 1 && (!point || evidence.Digits(part))
 }

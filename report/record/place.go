@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // Place is a row or a cell of the record. Rows and columns count from 1; a
@@ -28,18 +29,9 @@ func (p Place) String() string {
 	case p.Sheet == "":
 		return p.File + " row " + number
 	case p.Column > 0:
-		return evidence.Tidy(p.Sheet) + "!" + columnLetters(p.Column) + number
+		return evidence.Tidy(p.Sheet) + "!" + sheet.Letters(p.Column) + number
 	}
 	return evidence.Tidy(p.Sheet) + " row " + number
-}
-
-// columnLetters are a column's letters in a spreadsheet: 28 is AB.
-func columnLetters(column int) string {
-	var s string
-	for ; column > 0; column = (column - 1) / 26 {
-		s = string(rune('A'+(column-1)%26)) + s
-	}
-	return s
 }
 
 // Row is the table the place lies in and the number of its row there.

@@ -3,12 +3,10 @@ package record
 import (
 	"errors"
 	"fmt"
-	"os"
-	"path/filepath"
-	"slices"
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/record/sheet"
 )
 
 // ErrNoArea says that a record lists no area, so there is nothing to judge.
@@ -32,13 +30,30 @@ func Read(path string) (Record, error) {
 	if err != nil {
 		return Record{}, err
 	}
-	return from.decoded()
+	return decoded(from)
+}
+
+// open reads the tables of the record at path.
+func open(path string) (*sheet.Source, error) {
+	return sheet.Open(path, tableNames(), func(o sheet.Other) bool {
+		table, _ := resembled(o)
+		return table != ""
+	})
+}
+
+// tableNames are the names of the tables of a record, in the design's order.
+func tableNames() []string {
+	var names []string
+	for _, s := range schemas() {
+		names = append(names, s.title())
+	}
+	return names
 }
 
 // decoded is the record, its tables settled by the schemas.
-func (o origin) decoded() (rec Record, err error) {
-	rec = Record{Name: o.name, SHA256: o.sum, NotRead: o.notRead}
-	rec.Tables, rec.Job, err = o.decode()
+func decoded(from *sheet.Source) (rec Record, err error) {
+	rec = Record{Name: from.Name, SHA256: from.Sum, NotRead: from.NotRead}
+	rec.Tables, rec.Job, err = decode(from)
 	if err != nil {
 		return Record{}, err
 	}
@@ -46,55 +61,38 @@ func (o origin) decoded() (rec Record, err error) {
 }
 
 // decode is what the tables hold, as they stand and as a job.
-func (o *origin) decode() ([]report.Table, report.Job, error) {
+func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 	d := newDecoder()
-	d.hidden(o.others)
+	d.hidden(from.Others)
 	for order, s := range schemas() {
-		if src := o.tables[s.title()]; src != nil {
+		if src := from.Tables[s.title()]; src != nil {
 			d.read(order, s, src)
 		}
 	}
-	d.lookAlikes(o.others)
-	if o.tables["Areas"].blank() && !d.areas.unread {
-		return o.known(), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", o.name, ErrNoArea, o.emptyToo())
+	d.lookAlikes(from.Others)
+	if from.Tables["Areas"].Blank() && !d.areas.unread {
+		return known(from.Tables), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", from.Name, ErrNoArea, emptyToo(from))
 	}
 	job, err := d.finish()
-	return o.known(), job, err
+	return known(from.Tables), job, err
 }
 
 // known are the tables in the design's order.
-func (o *origin) known() []report.Table {
+func known(from map[string]*sheet.Table) []report.Table {
 	var tables []report.Table
 	for _, s := range schemas() {
-		if src := o.tables[s.title()]; src != nil {
+		if src := from[s.title()]; src != nil {
 			tables = append(tables, src.Table)
 		}
 	}
 	return tables
 }
 
-// origin is a record before it is decoded: its tables by name.
-type origin struct {
-	name, sum string
-	notRead   []string
-	others    []other
-	tables    map[string]*source
-	left      *room
-}
-
-// resembles says whether anything looks like a table of a record.
-func (o *origin) resembles() bool {
-	return slices.ContainsFunc(o.others, func(x other) bool {
-		table, _ := resembled(x)
-		return table != ""
-	})
-}
-
 // emptyToo says which tables that an area leans on are empty forms.
-func (o origin) emptyToo() string {
+func emptyToo(from *sheet.Source) string {
 	var empty []string
 	for _, table := range []string{"Products", "Climates", "Instruments"} {
-		if src := o.tables[table]; src != nil && src.blank() {
+		if src := from.Tables[table]; src != nil && src.Blank() {
 			empty = append(empty, table)
 		}
 	}
@@ -106,61 +104,4 @@ func (o origin) emptyToo() string {
 	default:
 		return "; " + strings.Join(empty[:n-1], ", ") + " and " + empty[n-1] + " are empty too"
 	}
-}
-
-func newOrigin(name string) origin {
-	return origin{name: name, tables: map[string]*source{}, left: &room{mostRows, mostCells}}
-}
-
-// source is a table to come, from a file or from a sheet of it.
-func (o *origin) source(table, file, sheet string) *source {
-	return &source{Table: report.Table{Name: table}, file: file, sheet: sheet, left: o.left}
-}
-
-// most is the most bytes of a file, or of a workbook unpacked, that are read.
-const most = 256 << 20
-
-func open(path string) (origin, error) {
-	abs, err := filepath.Abs(path)
-	if err != nil {
-		return origin{}, fmt.Errorf("%s: %w", path, err)
-	}
-	name := filepath.Base(abs)
-	info, err := os.Stat(abs)
-	switch {
-	case errors.Is(err, os.ErrNotExist):
-		return origin{}, fmt.Errorf("%s: there is no such file or folder; check the name", name)
-	case err != nil:
-		return origin{}, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, cause(err))
-	case info.IsDir():
-		return openFolder(name, abs)
-	}
-	return openWorkbook(name, abs)
-}
-
-// load is the whole of a file of a size that can be read.
-func load(name, path string) ([]byte, error) {
-	info, err := os.Stat(path)
-	switch {
-	case err != nil:
-		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
-	case !info.Mode().IsRegular():
-		return nil, fmt.Errorf("%s: is not a regular file; give a workbook or a folder of CSV files", name)
-	case info.Size() > most:
-		return nil, fmt.Errorf("%s: is over %d MB; split the record or thin its logger rows", name, most>>20)
-	}
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, cause(err))
-	}
-	return data, nil
-}
-
-// cause is an error of the file system without its path.
-func cause(err error) error {
-	var at *os.PathError
-	if errors.As(err, &at) {
-		return at.Err
-	}
-	return err
 }

@@ -6,8 +6,6 @@ import (
 	"compress/flate"
 	"strings"
 	"testing"
-
-	"firstboard/report"
 )
 
 // bomb is a small file with a sheet of 300 MB.
@@ -42,30 +40,6 @@ func TestLyingArchive(t *testing.T) {
 		return err
 	})
 	wants(t, faulty(t, saved(t, data)), `mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `+airSheet+": zip: not a valid zip file"+again)
-}
-
-// A record shares one room, so that a small archive cannot fill a machine.
-func TestRoom(t *testing.T) {
-	o := newOrigin("mill.xlsx")
-	*o.left = room{rows: 4, cells: 5}
-	put := func(s *source, row, column int) error {
-		return s.put(row, column, report.Cell{Kind: report.TextCell, Text: "x"})
-	}
-	air, wood := o.source("Air", o.name, "Air"), o.source("Wood", o.name, "Wood")
-	air.Header, wood.Header = []string{"Read at", "Note"}, []string{"Area", "Note"}
-	for _, err := range []error{put(air, 2, 0), put(air, 2, 1), put(wood, 2, 0), put(wood, 2, 9), put(wood, 2, 10)} {
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
-	const want = "has more rows than fit into one record; split the record or thin its logger rows"
-	if err := put(air, 3, 0); err == nil || err.Error() != want {
-		t.Errorf("a row beyond the cells: %v", err)
-	}
-	*o.left = room{cells: 5}
-	if err := put(wood, 3, 9); err == nil || err.Error() != want {
-		t.Errorf("a row beyond the rows: %v", err)
-	}
 }
 
 // The sheet that has no room is named, in a sentence.

@@ -105,7 +105,7 @@ func moreWood(d *decoder, w *wood.Row) {
 		d.taker(w.Instrument, []string{kind})
 	}
 	if at, ok := d.areas.find(w.Area); ok && d.job.Areas[at].Substrate == "slab" && (w.Of == wood.OfSubfloor || w.Of == wood.OfJoist) {
-		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate", quote(d.job.Areas[at].ID), w.Of)
+		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate", evidence.Quote(d.job.Areas[at].ID), w.Of)
 	}
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {
 		d.faultAt("Set aside", "only boards of flooring are set aside, and this row is of a %s; clear the cell", w.Of)

@@ -5,13 +5,14 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // schema is what the decoder knows of a table.
 type schema interface {
 	title() string
-	heads() []column[any]
-	read(d *decoder, src *source)
+	heads() []Column
+	read(d *decoder, src *sheet.Table)
 	names(header string) bool // one of its columns, by its old name or its new one
 	form(s System) report.Form
 }
@@ -48,7 +49,7 @@ func (c column[T]) title() string {
 	if len(c.units) == 0 {
 		return c.name
 	}
-	return spelled(c.name, c.units[0])
+	return evidence.Heading(c.name, c.units[0])
 }
 
 // titles are the headers the column may have: one for each unit.
@@ -58,7 +59,7 @@ func (c column[T]) titles() []string {
 	}
 	titles := make([]string, len(c.units))
 	for i, u := range c.units {
-		titles[i] = spelled(c.name, u)
+		titles[i] = evidence.Heading(c.name, u)
 	}
 	return titles
 }
@@ -73,15 +74,15 @@ type bound[T any] struct {
 func (t table[T]) title() string { return t.name }
 
 // heads are the columns without the way they are read.
-func (t table[T]) heads() []column[any] {
-	heads := make([]column[any], len(t.columns))
+func (t table[T]) heads() []Column {
+	heads := make([]Column, len(t.columns))
 	for i, c := range t.columns {
-		heads[i] = column[any]{name: c.name, units: c.units, star: c.star, key: c.key}
+		heads[i] = Column{c.name, c.units, c.star, c.key}
 	}
 	return heads
 }
 
-func (t table[T]) read(d *decoder, src *source) {
+func (t table[T]) read(d *decoder, src *sheet.Table) {
 	columns := t.header(d, src)
 	if len(src.Rows) == 0 {
 		return
@@ -124,7 +125,7 @@ func (t table[T]) names(header string) bool {
 
 // header binds the columns that the header names and finds what is wrong
 // with it.
-func (t table[T]) header(d *decoder, src *source) []bound[T] {
+func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 	var columns []bound[T]
 	first := make([]int, len(t.columns)) // where each was found, from 1
 	for i, header := range src.Header {
@@ -154,14 +155,14 @@ func (t table[T]) header(d *decoder, src *source) []bound[T] {
 }
 
 // missing finds the starred columns that a table with rows lacks.
-func (t table[T]) missing(d *decoder, src *source, first []int) {
+func (t table[T]) missing(d *decoder, src *sheet.Table, first []int) {
 	if len(src.Rows) == 0 {
 		return
 	}
 	for i, c := range t.columns {
 		if c.star && first[i] == 0 {
 			d.column = len(src.Header) + i
-			d.faultIn(c.title(), told("is missing; add a column "+either(c.titles())))
+			d.faultIn(c.title(), told("is missing; add a column "+evidence.Either(c.titles())))
 		}
 	}
 }

@@ -4,12 +4,14 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // ErrNotSealed says that a file is no decision workbook with a seal.
@@ -28,11 +30,11 @@ func ReadSealed(path string) (report.Sealed, error) {
 	if err != nil {
 		return report.Sealed{}, err
 	}
-	sheets, err := openSheets(o.name, abs)
+	sheets, err := openSheets(o.Name, abs)
 	if err != nil {
 		return report.Sealed{}, err
 	}
-	s := report.Sealed{Name: o.name}
+	s := report.Sealed{Name: o.Name}
 	if err := sheets.seal(&s); err != nil {
 		return report.Sealed{}, err
 	}
@@ -40,30 +42,21 @@ func ReadSealed(path string) (report.Sealed, error) {
 		return report.Sealed{}, err
 	}
 	var job report.Job
-	s.Now.Tables, job, err = o.decode()
+	s.Now.Tables, job, err = decode(o)
 	s.Now.Job = func() (report.Job, error) { return job, err }
 	return s, nil
 }
 
 // openSheets opens a workbook for the sheets that are no table of a record.
 func openSheets(name, path string) (*sheets, error) {
-	unsealed := fmt.Errorf("%s: %w; verify takes what check RECORD -o FILE.xlsx writes, and check judges a record", name, ErrNotSealed)
-	data, err := load(name, path)
+	book, err := sheet.OpenBook(path)
+	if err == nil && !slices.ContainsFunc(book.Names(), func(s string) bool { return evidence.Same(s, sealedSheet) }) {
+		err = errors.New(name)
+	}
 	if err != nil {
-		return nil, unsealed
+		return nil, fmt.Errorf("%s: %w; verify takes what check RECORD -o FILE.xlsx writes, and check judges a record", name, ErrNotSealed)
 	}
-	p, err := openPack(name, data)
-	if err != nil {
-		return nil, err
-	}
-	s := &sheets{workbook: workbook{pack: p}}
-	if s.all, err = s.open(); err != nil {
-		return nil, err
-	}
-	if s.find(sealedSheet) == nil {
-		return nil, unsealed
-	}
-	return s, nil
+	return &sheets{book}, nil
 }
 
 // sealedSheet carries the seal and the sealed copy.
@@ -71,43 +64,33 @@ const sealedSheet = "Sealed"
 
 // seal reads the sheet of the seal.
 func (s *sheets) seal(to *report.Sealed) error {
-	g, err := s.grid(sealedSheet)
+	g, err := s.Grid(sealedSheet)
 	if err != nil {
 		return err
 	}
-	copied := newOrigin(to.Name)
-	head, text := true, copyText{origin: &copied}
+	copied := map[string]*sheet.Table{}
+	head, text := true, copyText{file: to.Name, tables: copied}
 	for _, r := range g {
 		switch {
-		case head && evidence.Same(r.texts[0], "Table"):
+		case head && evidence.Same(r.Texts[0], "Table"):
 			head = false
 		case head:
-			sealedEntry(to, r.texts)
+			sealedEntry(to, r.Texts)
 		default:
-			if err := text.add(r.texts[0], r.texts[1]); err != nil {
-				return s.unsound(r.number, err)
+			if err := text.add(r.Texts[0], r.Texts[1]); err != nil {
+				return s.Damaged(sealedSheet, r.Number, err)
 			}
 		}
 	}
 	if err := text.end(); err != nil {
-		return s.unsound(0, err)
+		return s.Damaged(sealedSheet, 0, err)
 	}
-	to.Was.Tables = copied.known()
+	to.Was.Tables = known(copied)
 	to.Was.Job = sync.OnceValues(func() (report.Job, error) {
-		_, job, err := copied.decode()
+		_, job, err := decode(&sheet.Source{Name: to.Name, Tables: copied})
 		return job, err
 	})
 	return nil
-}
-
-// unsound refuses a sealed copy that firstboard cannot have written; row is 0
-// for no row of it.
-func (s *sheets) unsound(row int, err error) error {
-	at := Place{File: s.name, Sheet: sealedSheet, Number: row}.String()
-	if row == 0 {
-		at = strings.TrimSuffix(at, " row 0")
-	}
-	return fmt.Errorf("%s: %w; somebody has changed the sealed copy: compare the workbook with an earlier copy of it", at, err)
 }
 
 func sealedEntry(to *report.Sealed, texts []string) {
@@ -131,7 +114,8 @@ func sealedEntry(to *report.Sealed, texts []string) {
 // several in a cell, and one in several cells, where the first alone names
 // the table.
 type copyText struct {
-	origin *origin
+	file   string
+	tables map[string]*sheet.Table
 	table  string
 	lines  strings.Builder
 }
@@ -141,8 +125,8 @@ func (c *copyText) add(table, text string) error {
 		if err := c.end(); err != nil {
 			return err
 		}
-		c.table = tableOfSheet(table)
-		if c.table == "" {
+		c.table = table
+		if !slices.Contains(tableNames(), table) {
 			return fmt.Errorf("%q is no table of a record", table)
 		}
 	}
@@ -155,13 +139,13 @@ func (c *copyText) end() error {
 	if c.lines.Len() == 0 {
 		return nil
 	}
-	src := c.origin.tables[c.table]
+	src := c.tables[c.table]
 	if src == nil {
-		src = c.origin.source(c.table, c.origin.name, c.table)
-		c.origin.tables[c.table] = src
+		src = &sheet.Table{Table: report.Table{Name: c.table}, File: c.file, Sheet: c.table}
+		c.tables[c.table] = src
 	}
 	for line := range strings.SplitSeq(c.lines.String(), "\n") {
-		if err := src.restore(report.Fields(line)); err != nil {
+		if err := restore(src, report.Fields(line)); err != nil {
 			return err
 		}
 	}
@@ -170,23 +154,21 @@ func (c *copyText) end() error {
 }
 
 // restore adds a line of the sealed copy to a table.
-func (s *source) restore(fields []string) error {
+func restore(t *sheet.Table, fields []string) error {
 	if fields[0] == report.HeaderMark {
-		for i, f := range fields[1:] {
-			if err := s.head(1, i, f); err != nil {
-				return err
-			}
-		}
+		t.Header = fields[1:]
 		return nil
 	}
 	number, err := strconv.Atoi(fields[0])
-	if err != nil {
-		return fmt.Errorf("%s begins no row", quote(fields[0]))
+	if err != nil || len(fields) > len(t.Header)+1 {
+		return fmt.Errorf("%s begins no row", evidence.Quote(fields[0]))
 	}
-	for i, f := range fields[1:] {
-		if err := s.put(number, i, report.Cell{Kind: report.TextCell, Text: f}); err != nil {
-			return err
+	row := report.TableRow{Number: number, Cells: make([]report.Cell, len(t.Header))}
+	for i, text := range fields[1:] {
+		if text != "" {
+			row.Cells[i] = report.Cell{Kind: report.TextCell, Text: text}
 		}
 	}
+	t.Rows = append(t.Rows, row)
 	return nil
 }

@@ -12,8 +12,10 @@ import (
 	"testing"
 
 	"github.com/shopspring/decimal"
+	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 	out "firstboard/report/workbook"
 )
 
@@ -177,7 +179,7 @@ func another(c *report.Cell) bool {
 	case report.DayCell:
 		c.Text = c.Clock.AddDate(0, 0, 1).Format("2006-01-02")
 	case report.TimeCell:
-		c.Text = writeTime(c.Clock.Add(1e9))
+		c.Text = evidence.ClockText(c.Clock.Add(1e9))
 	default:
 		return false
 	}
@@ -221,7 +223,7 @@ func raised(t *testing.T, sheet string, table report.Table) (changed string, cel
 			return c
 		}
 		seen[m[1]] = true
-		x, _ := cellAt(m[1] + m[2])
+		x, _ := excelize.ColumnNameToNumber(m[1])
 		cells = append(cells, fmt.Sprintf("%s row %s %q", table.Name, m[2], table.Header[x-1]))
 		n := decimal.RequireFromString(m[3]).Add(decimal.NewFromInt(2))
 		return strings.Replace(c, "<v>"+m[3], "<v>"+n.String(), 1)

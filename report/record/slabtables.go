@@ -75,7 +75,7 @@ func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
 	for _, u := range []evidence.Unit{evidence.Millimeter, evidence.Centimeter, evidence.Inch} {
 		x := evidence.Convert(depth.Exact(), u, thickness.Unit)
 		if far && u != depth.Unit && x.Cmp(thickness.Exact()) <= 0 && x.Mul(evidence.Whole(tenth)).Cmp(thickness.Exact()) >= 0 {
-			meant = fmt.Sprintf("are these %s? Then name the column %s; else ", u, spelled(column, u))
+			meant = fmt.Sprintf("are these %s? Then name the column %s; else ", u, evidence.Heading(column, u))
 			break
 		}
 	}

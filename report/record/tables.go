@@ -1,6 +1,8 @@
 package record
 
-import "firstboard/report/evidence"
+import (
+	"firstboard/report/evidence"
+)
 
 // schemas are the tables of a record, in the design's order.
 func schemas() []schema {

@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // era is the time that a column of dates or times allows.
@@ -50,14 +51,6 @@ func parseClock(s string) (time.Time, bool) {
 		return t, false
 	}
 	return t, err == nil
-}
-
-// writeTime is a clock time as a record writes it.
-func writeTime(t time.Time) string {
-	if t.Second() != 0 {
-		return t.Format(time.DateTime)
-	}
-	return t.Format(minute)
 }
 
 // isDay says whether a cell holds a day alone.
@@ -108,7 +101,7 @@ func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
 		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName)
 		return evidence.Time{}
 	}
-	c.Kind, c.Text, c.Clock = report.TimeCell, writeTime(clock), clock
+	c.Kind, c.Text, c.Clock = report.TimeCell, evidence.ClockText(clock), clock
 	return evidence.Time{Written: c.Text, First: first, Last: last, Place: d.cell()}
 }
 
@@ -122,7 +115,7 @@ func (d *decoder) endOf(day evidence.Date) evidence.Time {
 }
 
 func (d *decoder) numeric(c *report.Cell) bool {
-	return c.Kind == report.NumberCell || c.Kind == percentCell
+	return c.Kind == report.NumberCell || c.Kind == sheet.Percent
 }
 
 // inYears faults a date or time that lies outside the years a record covers.

@@ -2,19 +2,9 @@ package record
 
 import (
 	"slices"
-	"strings"
 
 	"firstboard/report/evidence"
 )
-
-// either lists what may be written: in, mm or m.
-func either(choices []string) string {
-	n := len(choices)
-	if n == 1 {
-		return choices[0]
-	}
-	return strings.Join(choices[:n-1], ", ") + " or " + choices[n-1]
-}
 
 // oneOf is the word of a list that was typed, in the list's own spelling, or
 // a complaint.
@@ -25,9 +15,9 @@ func oneOf(typed string, words []string) (string, complaint) {
 		}
 	}
 	if now := nowCalled(typed, wordsNow()); now != "" && slices.Contains(words, now) {
-		return "", about(typed, "is now %s; write that", quote(now))
+		return "", about(typed, "is now %s; write that", evidence.Quote(now))
 	}
-	return "", about(typed, "is not a word for this column; write %s", either(words))
+	return "", about(typed, "is not a word for this column; write %s", evidence.Either(words))
 }
 
 // index is the identifiers that a table lists, for other rows to name.

@@ -12,6 +12,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 func readBook(t testing.TB, p parts) Record {
@@ -48,7 +49,7 @@ func TestWorkbookWriters(t *testing.T) {
 		},
 		"byte order marks": func(p parts) parts {
 			for name := range p {
-				p[name] = byteOrderMark + `<?xml version="1.0" encoding="utf-8"?>` + p[name]
+				p[name] = sheet.ByteOrderMark + `<?xml version="1.0" encoding="utf-8"?>` + p[name]
 			}
 			return p
 		},

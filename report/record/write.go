@@ -1,10 +1,7 @@
 package record
 
 import (
-	"encoding/csv"
-	"io"
 	"slices"
-	"strings"
 
 	"firstboard/report"
 )
@@ -24,62 +21,3 @@ func (r Record) With(t report.Table) []report.Table {
 	}
 	return all
 }
-
-// MostBytes is the most bytes of a table's file, or of a workbook unpacked,
-// that a record may have.
-const MostBytes = most
-
-// WriteCSV writes a table as the file of a record that is a folder, each row on
-// the line that its number names, so that evidence is found there; where texts
-// of several lines leave no room for that, on the next. Over MostBytes, which
-// no reader would take, it is an error.
-func WriteCSV(w io.Writer, t report.Table) error {
-	out := csv.NewWriter(&bounded{w, most})
-	if err := out.Write(t.Header); err != nil {
-		return err
-	}
-	entries := make([]string, len(t.Header))
-	line := 1 + breaks(t.Header)
-	for _, row := range t.Rows {
-		for line++; line < row.Number; line++ {
-			if err := out.Write(nil); err != nil {
-				return err
-			}
-		}
-		clear(entries)
-		for i, c := range row.Cells {
-			entries[i] = c.Text
-		}
-		if err := out.Write(entries); err != nil {
-			return err
-		}
-		line += breaks(entries)
-	}
-	out.Flush()
-	return out.Error()
-}
-
-// breaks are the ends of lines inside texts.
-func breaks(texts []string) int {
-	n := 0
-	for _, s := range texts {
-		n += strings.Count(s, "\n")
-	}
-	return n
-}
-
-// bounded is a writer that takes so many bytes and no more.
-type bounded struct {
-	io.Writer
-	left int
-}
-
-func (b *bounded) Write(data []byte) (int, error) {
-	if b.left -= len(data); b.left < 0 {
-		return 0, tooBig("its rows come to over 256 MB, more than a record may; split the record or thin its logger rows")
-	}
-	return b.Writer.Write(data)
-}
-
-// FileName is the name of a table's file in a record that is a folder.
-func FileName(t report.Table) string { return fileOf(t.Name) }

@@ -5,6 +5,9 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"firstboard/report"
+	"firstboard/report/record/sheet"
 )
 
 // A table that is written and read again is the same, down to the lines that
@@ -16,10 +19,10 @@ func TestWriteCSV(t *testing.T) {
 	tables := map[string]string{}
 	for _, table := range rec.Tables {
 		var text strings.Builder
-		if err := WriteCSV(&text, table); err != nil {
+		if err := sheet.WriteCSV(&text, table); err != nil {
 			t.Fatal(err)
 		}
-		tables[FileName(table)] = text.String()
+		tables[sheet.FileName(table.Name)] = text.String()
 	}
 	again, err := Read(folderOf(t, tables))
 	if err != nil {
@@ -36,9 +39,9 @@ func TestWriteCSV(t *testing.T) {
 // With puts a table that was not there in its place.
 func TestWith(t *testing.T) {
 	rec := sound(t, nil)
-	l := logged(t, rec, "Time,Temp (F),RH\n2026-03-14 08:00,70,45\n", airLog())
+	air := report.Table{Name: "Air"}.With([]string{"Read at", "Temp (F)"}, []string{"2026-03-14 08:00", "70"})
 	var names []string
-	for _, table := range rec.With(l.Table) {
+	for _, table := range rec.With(air) {
 		names = append(names, table.Name)
 	}
 	if diff := cmp.Diff([]string{"Job", "Areas", "Products", "Climates", "Instruments", "Air"}, names); diff != "" {
@@ -46,16 +49,5 @@ func TestWith(t *testing.T) {
 	}
 	if len(rec.Tables) != 5 {
 		t.Errorf("the record has %d tables now", len(rec.Tables))
-	}
-}
-
-func TestTooManyBytes(t *testing.T) {
-	var text strings.Builder
-	b := bounded{&text, 5}
-	if _, err := b.Write([]byte("12345")); err != nil {
-		t.Error(err)
-	}
-	if _, err := b.Write([]byte("6")); err == nil || text.String() != "12345" {
-		t.Errorf("%v, %q", err, text.String())
 	}
 }

@@ -1,0 +1,310 @@
+package intake
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/record"
+	"firstboard/report/record/sheet"
+)
+
+// arrival brings the rows of an export into a table. They go through the
+// same decoder as the record's own, a batch at a time.
+type arrival struct {
+	export
+	binder
+	look    survey
+	order   dateOrder
+	table   string
+	job     report.Job
+	settler record.Settler
+	batch   *sheet.Table
+	spread  []report.Cell  // of the batch
+	faults  []record.Fault // of the batch, found before it is decoded
+	goal    goal
+	seen    seen
+	left    *sheet.Room
+	cut     int // times that lost a part of a second
+	rounded int // numbers that do not end in the other unit
+	blanks  []int
+	out     Logged
+}
+
+const batchRows = 4096
+
+func newArrival(rec record.Record, table string, text export, b binder, look survey, order dateOrder) (*arrival, error) {
+	x := &arrival{
+		export: text, binder: b, look: look, order: order, table: table, job: rec.Job,
+		settler: record.NewSettler(rec.Job), left: sheet.NewRoom(), blanks: make([]int, len(b.heads)),
+	}
+	x.goal = goalOf(rec, table, b)
+	x.out.Table = x.goal.table
+	for _, t := range rec.Tables {
+		for range t.Rows {
+			width := len(t.Header)
+			if t.Name == table {
+				width = len(x.goal.table.Header)
+			}
+			if err := x.left.Take(width); err != nil {
+				return nil, fmt.Errorf("%s: %w", rec.Name, err)
+			}
+		}
+	}
+	x.batch = &sheet.Table{Table: report.Table{Name: table}, File: text.name, Comma: look.comma.line > 0}
+	for _, t := range b.ties {
+		x.batch.Header = append(x.batch.Header, evidence.Heading(t.Name, t.unit))
+	}
+	for _, c := range b.heads {
+		if c.Star && !b.tied(c.Name) {
+			x.batch.Header = append(x.batch.Header, c.Title())
+		}
+	}
+	x.spread = make([]report.Cell, batchRows*len(x.batch.Header))
+	x.seen = newSeen(x.goal, b)
+	return x, nil
+}
+
+func (x *arrival) read() (Logged, error) {
+	from, err := x.lines()
+	if err != nil {
+		return Logged{}, err
+	}
+	var cells []string
+	for from.next() {
+		if from.number < x.first {
+			continue
+		}
+		cells = x.line(from.number, from.text(), cells)
+		if len(x.batch.Rows) == batchRows || len(x.faults) == batchRows {
+			if err := x.settleBatch(); err != nil {
+				return Logged{}, err
+			}
+		}
+	}
+	if err := from.err(); err != nil {
+		return Logged{}, err
+	}
+	if err := x.settleBatch(); err != nil {
+		return Logged{}, err
+	}
+	if x.out.Added+x.out.Repeated == 0 {
+		return Logged{}, x.nothing()
+	}
+	x.say()
+	return x.out, nil
+}
+
+// nothing is the error of a file none of whose rows can be read.
+func (x *arrival) nothing() error {
+	if x.out.Unread == 0 {
+		return fmt.Errorf("%s: has no row below its header in line %d; export the readings again", x.name, x.header)
+	}
+	return fmt.Errorf("%s: none of its %d rows can be read, so nothing is written:\n%s", x.name, x.out.Unread, strings.Join(x.out.Faults, "\n"))
+}
+
+// line puts one row into the batch, or faults it.
+func (x *arrival) line(number int, text string, into []string) []string {
+	cells, ok := parted(text, x.sep, into)
+	wide := x.beyond(cells)
+	switch {
+	case !ok:
+		x.fault(number, "", "a quote is out of place; put an entry that holds a quote in quotes and double the quotes inside it")
+	case strings.IndexByte(text, 0) >= 0:
+		x.fault(number, "", "holds bytes that are no text")
+	case wide > 0:
+		x.fault(number, "", evidence.Saying(cells[wide-1], "stands beyond the last column that has a name"))
+	case strings.Join(cells, "") != "":
+		x.row(number, cells)
+	}
+	return cells
+}
+
+func (x *arrival) fault(line int, column, text string) {
+	x.faults = append(x.faults, record.Fault{Place: record.Place{Number: line}, Column: column, Text: text})
+}
+
+// row puts the cells of a row that are tied into the batch.
+func (x *arrival) row(number int, cells []string) {
+	n, width := len(x.batch.Rows), len(x.batch.Header)
+	row := x.spread[n*width : (n+1)*width]
+	clear(row)
+	read := false
+	for i, t := range x.ties {
+		text, complaint := x.cell(t, t.text(cells))
+		if complaint != "" {
+			x.fault(number, x.names[t.at], complaint)
+			return
+		}
+		if text == "" {
+			continue
+		}
+		read = read || isReading(t.Column)
+		row[i] = report.Cell{Kind: report.TextCell, Text: text}
+	}
+	if !read {
+		x.fault(number, "", "holds no reading")
+		return
+	}
+	x.batch.Rows = append(x.batch.Rows, report.TableRow{Number: number, Cells: row})
+}
+
+// cell is what the record is to hold for a tie, or a complaint.
+func (x *arrival) cell(t tie, text string) (string, string) {
+	switch {
+	case t.at < 0:
+		return text, ""
+	case isTime(t.Column):
+		return x.time(t, text)
+	case text == "":
+		return "", ""
+	case len(t.Units) > 0:
+		number, unit := measure(text)
+		if u, ok := evidence.UnitMeant(unit, t.Units); unit != "" && number != "" && (!ok || u != t.unit) {
+			return "", evidence.Saying(text, "is not in %s, as the others are", t.unit.Short())
+		}
+		if number == "" {
+			number = text
+		}
+		return strings.Clone(number), ""
+	}
+	return strings.Clone(text), ""
+}
+
+// time is a time on the site's clock as a record writes it.
+func (x *arrival) time(t tie, text string) (string, string) {
+	if text == "" {
+		if t.Name == "Read at" {
+			return "", "is blank, and a reading needs its time"
+		}
+		return "", ""
+	}
+	st, ok := parseStamp(text)
+	first := x.look.style
+	switch {
+	case !ok:
+		return "", evidence.Saying(text, "is not a day and a time of day")
+	case !st.dated:
+		return "", evidence.Saying(text, "holds no day")
+	case !st.timed:
+		return "", evidence.Saying(text, "holds no time of day")
+	case st.counted != first.counted, st.half != first.half, st.zoned != first.zoned:
+		return "", evidence.Saying(text, "is not written as the first time is, %s", x.look.first)
+	case !st.counted && st.fits&x.order == 0:
+		return "", evidence.Saying(text, "is no day with the %s", x.order)
+	}
+	if st.cut {
+		x.cut++
+	}
+	return evidence.ClockText(x.site(t, st)), ""
+}
+
+// site is a time as the clock of the site showed it, told as in UTC.
+func (x *arrival) site(t tie, st stamp) time.Time {
+	at := st.epoch
+	if !st.counted {
+		y, m, d := st.day(x.order)
+		at = time.Date(y, time.Month(m), d, 0, 0, 0, 0, time.UTC).Add(st.clock)
+	}
+	switch {
+	case st.counted:
+	case st.zoned:
+		at = at.Add(-st.ahead)
+	case t.zone != nil:
+		at = at.Add(-*t.zone)
+	default:
+		return at
+	}
+	local := at.In(x.job.Zone)
+	_, offset := local.Zone()
+	return at.Add(time.Duration(offset) * time.Second)
+}
+
+// settleBatch decodes the batch, keeps its sound rows and lists the others.
+func (x *arrival) settleBatch() error {
+	for _, f := range x.settler.Settle(x.batch) {
+		x.faults = append(x.faults, record.Fault{Place: f.Place, Column: x.fileColumn(f), Text: f.Text})
+	}
+	slices.SortStableFunc(x.faults, func(a, b record.Fault) int {
+		return cmp.Or(a.Place.Number-b.Place.Number, a.Place.Column-b.Place.Column)
+	})
+	unsound := map[int]bool{}
+	for _, f := range x.faults {
+		if line := f.Place.Number; !unsound[line] {
+			unsound[line] = true
+			x.unread(f)
+		}
+	}
+	for _, row := range x.batch.Rows {
+		if unsound[row.Number] {
+			continue
+		}
+		if err := x.keep(row); err != nil {
+			return fmt.Errorf("%s: with these rows the record %w", x.name, err)
+		}
+	}
+	x.batch.Rows, x.faults = x.batch.Rows[:0], x.faults[:0]
+	return nil
+}
+
+// fileColumn is the file's name of the column that a fault of the decoder
+// lies in, or the record's where the file has none.
+func (x *arrival) fileColumn(f record.Fault) string {
+	if i := f.Place.Column - 1; i < len(x.ties) && x.ties[i].at >= 0 {
+		return x.names[x.ties[i].at]
+	}
+	return f.Column
+}
+
+func (x *arrival) unread(f record.Fault) {
+	if x.out.Unread++; x.out.Unread > mostUnread {
+		return
+	}
+	at := fmt.Sprintf("%s line %d", x.name, f.Place.Number)
+	if f.Column != "" {
+		at += " column " + evidence.Quote(f.Column)
+	}
+	x.out.Faults = append(x.out.Faults, at+": "+f.Text)
+}
+
+// keep adds a row to the table, unless it stands there already.
+func (x *arrival) keep(row report.TableRow) error {
+	cells := x.goal.cells()
+	for i, t := range x.ties {
+		c := row.Cells[i]
+		if x.goal.convert(&c, t) {
+			x.rounded++
+		}
+		cells[x.goal.at[t.head]] = c
+	}
+	repeats, doubles := x.seen.add(cells)
+	if repeats {
+		x.out.Repeated++
+		return nil
+	}
+	if err := x.left.Take(len(cells)); err != nil {
+		return err
+	}
+	if doubles {
+		x.out.Doubled++
+	}
+	for i, at := range x.goal.at {
+		if at >= 0 && x.heads[i].Star && cells[at].Kind == report.BlankCell {
+			x.blanks[i]++
+		}
+	}
+	t, last := &x.out.Table, 1
+	if n := len(t.Rows); n > 0 {
+		last = t.Rows[n-1].Number
+	}
+	if last == sheet.MostRows {
+		return sheet.TooBig("has more rows in one table than a spreadsheet can hold; split the record or thin its logger rows")
+	}
+	t.Rows = append(t.Rows, report.TableRow{Number: last + 1, Cells: cells})
+	x.out.Added++
+	return nil
+}

@@ -1,0 +1,88 @@
+package record
+
+import (
+	"slices"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
+)
+
+// Column is a column of a table, for those who bring rows into it.
+type Column struct {
+	Name  string          // without its unit
+	Units []evidence.Unit // it may carry, the design's own first
+	Star  bool            // must be there when the table has rows
+	Key   bool            // must be filled in when its row holds anything
+}
+
+// Title is the column's header with the design's own unit.
+func (c Column) Title() string {
+	if len(c.Units) == 0 {
+		return c.Name
+	}
+	return evidence.Heading(c.Name, c.Units[0])
+}
+
+// Columns are the columns of a table of a record, in the design's order.
+func Columns(table string) []Column {
+	if s := schemaOf(table); s != nil {
+		return s.heads()
+	}
+	return nil
+}
+
+// ColumnOf is the column that a header of a table names, counted from 0, and
+// the unit it carries; -1 where there is none or the unit is not one of its own.
+func ColumnOf(table, header string) (int, evidence.Unit) {
+	name, in := split(header)
+	for i, c := range Columns(table) {
+		if !evidence.Same(name, c.Name) {
+			continue
+		}
+		if len(c.Units) == 0 && in == "" {
+			return i, evidence.None
+		}
+		if u, ok := evidence.UnitNamed(in, c.Units); ok {
+			return i, u
+		}
+	}
+	return -1, evidence.None
+}
+
+func schemaOf(table string) schema {
+	all := schemas()
+	at := slices.IndexFunc(all, func(s schema) bool { return s.title() == table })
+	if at < 0 {
+		return nil
+	}
+	return all[at]
+}
+
+// Settler settles rows that are brought into a table of a job, by the rules of
+// Read.
+type Settler struct{ d *decoder }
+
+// NewSettler settles rows by what a job lists.
+func NewSettler(job report.Job) Settler {
+	d := newDecoder()
+	d.apart = true
+	d.job.Zone, d.job.ZoneName, d.job.Areas, d.job.Instruments = job.Zone, job.ZoneName, job.Areas, job.Instruments
+	for i, a := range job.Areas {
+		d.areas.add(a.ID, i)
+		d.lastInstall(a)
+	}
+	for _, m := range job.Instruments {
+		d.instruments.add(m.ID, 0)
+	}
+	return Settler{d}
+}
+
+// Settle settles the cells of some rows and gives a fault for each that breaks
+// a rule.
+func (s Settler) Settle(t *sheet.Table) Faults {
+	s.d.read(0, schemaOf(t.Name), t)
+	faults := s.d.faults
+	s.d.faults = nil
+	return faults
+}

@@ -1,0 +1,189 @@
+package sheet
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/csv"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"hash"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"firstboard/report"
+)
+
+// openFolder reads the known tables of a folder. Its sum runs over them in
+// the order of their file names: name, NUL, length, NUL, bytes.
+func (o *Source) openFolder(path string) error {
+	entries, err := os.ReadDir(path) // sorted by name
+	if err != nil {
+		return fmt.Errorf("%s: cannot be read (%w); check that you may read it", o.Name, Cause(err))
+	}
+	sum := sha256.New()
+	for _, e := range entries {
+		if !regular(path, e) {
+			o.odd(e.Name())
+			continue
+		}
+		if err := o.addFile(e.Name(), path, sum); err != nil {
+			return err
+		}
+	}
+	o.Sum = hex.EncodeToString(sum.Sum(nil))
+	return nil
+}
+
+// regular says whether an entry is a file that counts; a link counts as what
+// it leads to.
+func regular(folder string, e os.DirEntry) bool {
+	if strings.HasPrefix(e.Name(), ".") {
+		return false
+	}
+	info, err := os.Stat(filepath.Join(folder, e.Name()))
+	return err != nil || info.Mode().IsRegular()
+}
+
+func (o *Source) addFile(file, folder string, sum hash.Hash) error {
+	table := o.ofFile(file)
+	if table == "" {
+		o.NotRead = append(o.NotRead, file)
+		o.Others = append(o.Others, Other{Name: file, First: firstLine(filepath.Join(folder, file))})
+		return nil
+	}
+	if was := o.Tables[table]; was != nil {
+		return fmt.Errorf("%s: %s and %s are both the table %s; keep one of them", o.Name, was.File, file, table)
+	}
+	data, err := load(file, filepath.Join(folder, file))
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(sum, "%s\x00%d\x00", file, len(data))
+	sum.Write(data)
+	src := o.table(table, file, "")
+	o.Tables[table] = src
+	return src.readCSV(data)
+}
+
+// odd notes what is no regular file and has a table's name, or nearly.
+func (o *Source) odd(name string) {
+	if isCSV(name) && !strings.HasPrefix(name, ".") {
+		o.Others = append(o.Others, Other{Name: name, Odd: true})
+	}
+}
+
+// firstLine are the names in the first line of a file that holds a table as
+// text, or nothing.
+func firstLine(path string) []string {
+	if !IsText(path) {
+		return nil
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil
+	}
+	defer f.Close()
+	data := make([]byte, 4096)
+	n, _ := io.ReadFull(f, data)
+	data = bytes.TrimPrefix(data[:n], []byte(ByteOrderMark))
+	r := csv.NewReader(bytes.NewReader(data))
+	r.Comma, r.FieldsPerRecord, r.LazyQuotes = separator(data), -1, true
+	fields, _ := r.Read()
+	return fields
+}
+
+// ByteOrderMark may begin a text in UTF-8 and is no part of it.
+const ByteOrderMark = "\ufeff"
+
+// readCSV fills a table from its CSV file. Its header is its first line that
+// is not blank; its rows are numbered by their lines.
+func (s *Table) readCSV(data []byte) error {
+	data = bytes.TrimPrefix(data, []byte(ByteOrderMark))
+	if !utf8.Valid(data) || bytes.IndexByte(data, 0) >= 0 {
+		return fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", s.File)
+	}
+	r := csv.NewReader(bytes.NewReader(data))
+	r.Comma = separator(data)
+	r.FieldsPerRecord = -1
+	r.ReuseRecord = true
+	s.Comma = r.Comma == ';'
+	for first := true; ; first = false {
+		fields, err := r.Read()
+		if err == io.EOF {
+			return nil
+		}
+		if err != nil {
+			return broken(s.File, err)
+		}
+		line, _ := r.FieldPos(0)
+		if err := s.line(first, line, fields); err != nil {
+			return err
+		}
+	}
+}
+
+func (s *Table) line(header bool, number int, fields []string) error {
+	for i, f := range fields {
+		var err error
+		if header {
+			err = s.head(number, i, f)
+		} else {
+			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
+		}
+		if strings.ContainsAny(f, "\r\n") {
+			s.Broken = append(s.Broken, Stray{number, i, f})
+		}
+		if err != nil {
+			return fmt.Errorf("%s: %w", s.File, err)
+		}
+	}
+	return nil
+}
+
+// broken says what a CSV file's quotes are up to.
+func broken(file string, err error) error {
+	var at *csv.ParseError
+	if !errors.As(err, &at) {
+		return fmt.Errorf("%s: cannot be read (%w)", file, err)
+	}
+	return fmt.Errorf("%s row %d: a quote is out of place (%w); put an entry that holds a quote in quotes and double the quotes inside it", file, at.StartLine, at.Err)
+}
+
+// separator is the comma, semicolon or tab that parts the header line most.
+func separator(data []byte) rune {
+	line, _, _ := bytes.Cut(bytes.TrimLeft(data, "\r\n"), []byte("\n"))
+	counts := map[byte]int{}
+	quoted := false
+	for _, b := range line {
+		if b == '"' {
+			quoted = !quoted
+		}
+		if !quoted {
+			counts[b]++
+		}
+	}
+	best := byte(',')
+	for _, sep := range []byte(";\t") {
+		if counts[sep] > counts[best] {
+			best = sep
+		}
+	}
+	return rune(best)
+}
+
+// isCSV says whether a file's name ends as a table's does.
+func isCSV(file string) bool { return strings.EqualFold(filepath.Ext(file), ".csv") }
+
+// IsText says whether a file may hold a table as text, by the end of its name.
+func IsText(file string) bool {
+	lower := strings.ToLower(strings.TrimRight(file, "~"))
+	for _, kept := range []string{".bak", ".old"} {
+		lower = strings.TrimSuffix(lower, kept)
+	}
+	return slices.Contains([]string{".csv", ".tsv", ".txt", ".tab"}, filepath.Ext(lower))
+}

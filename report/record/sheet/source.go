@@ -1,0 +1,151 @@
+package sheet
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// Source is a record before it is decoded: its tables by name.
+type Source struct {
+	Name    string // base name of the folder or file, never a path
+	Sum     string // SHA-256 in hex; of a folder, over its known tables
+	NotRead []string
+	Others  []Other
+	Tables  map[string]*Table
+
+	known []string // the tables of a record
+	left  *Room
+}
+
+// Other is a sheet or a file that is no table of a record.
+type Other struct {
+	Name  string
+	Sheet bool
+	First []string // its first row
+	Odd   bool     // no regular file
+}
+
+// Open reads the tables of the record at path: a folder of CSV files or a
+// workbook. Known are the names of the tables a record may have. Where it has
+// none, there is one that like says is meant for a table, or it is an error.
+func Open(path string, known []string, like func(Other) bool) (*Source, error) {
+	abs, err := filepath.Abs(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", path, err)
+	}
+	name := filepath.Base(abs)
+	s := &Source{Name: name, Tables: map[string]*Table{}, known: known, left: NewRoom()}
+	info, err := os.Stat(abs)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return nil, fmt.Errorf("%s: there is no such file or folder; check the name", name)
+	case err != nil:
+		return nil, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, Cause(err))
+	case info.IsDir():
+		err = s.openFolder(abs)
+	default:
+		err = s.openWorkbook(abs)
+	}
+	if err == nil && len(s.Tables) == 0 && !s.meant(like) {
+		err = s.empty(info.IsDir())
+	}
+	return s, err
+}
+
+func (s *Source) meant(like func(Other) bool) bool {
+	for _, o := range s.Others {
+		if like(o) {
+			return true
+		}
+	}
+	return false
+}
+
+// empty says that nothing is a table of a record.
+func (s *Source) empty(folder bool) error {
+	if folder {
+		return fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv", s.Name)
+	}
+	return fmt.Errorf("%s: no sheet is a table of a record; name its sheets as the tables are, such as Areas and Slab RH", s.Name)
+}
+
+// Table is the table of that name, or a new one that the record lacks, as it
+// would stand there.
+func (s *Source) Table(name string) *Table {
+	if t := s.Tables[name]; t != nil {
+		return t
+	}
+	t := s.table(name, FileName(name), "")
+	for _, other := range s.Tables {
+		if other.Sheet != "" {
+			t = s.table(name, s.Name, name)
+		}
+	}
+	s.Tables[name] = t
+	return t
+}
+
+// table is a table to come, from a file or from a sheet of it.
+func (s *Source) table(name, file, sheet string) *Table {
+	return &Table{Table: report.Table{Name: name}, File: file, Sheet: sheet, left: s.left}
+}
+
+// named is the known table that a name stands for, or empty.
+func (s *Source) named(same func(table string) bool) string {
+	for _, table := range s.known {
+		if same(table) {
+			return table
+		}
+	}
+	return ""
+}
+
+func (s *Source) ofSheet(name string) string {
+	return s.named(func(table string) bool { return evidence.Same(name, table) })
+}
+
+func (s *Source) ofFile(name string) string {
+	return s.named(func(table string) bool { return strings.EqualFold(name, FileName(table)) })
+}
+
+// FileName is the file name of a table: slab-rh.csv.
+func FileName(table string) string {
+	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
+}
+
+// MostBytes is the most bytes of a file, or of a workbook unpacked, that are
+// read.
+const MostBytes = 256 << 20
+
+// load is the whole of a file of a size that can be read.
+func load(name, path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, Cause(err))
+	case !info.Mode().IsRegular():
+		return nil, fmt.Errorf("%s: is not a regular file; give a workbook or a folder of CSV files", name)
+	case info.Size() > MostBytes:
+		return nil, fmt.Errorf("%s: is over %d MB; split the record or thin its logger rows", name, MostBytes>>20)
+	}
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, Cause(err))
+	}
+	return data, nil
+}
+
+// Cause is an error of the file system without its path.
+func Cause(err error) error {
+	var at *os.PathError
+	if errors.As(err, &at) {
+		return at.Err
+	}
+	return err
+}
