@@ -66,7 +66,7 @@ func logRows(c *cli.Context) error {
 	printLogged(c.App.Writer, filepath.Base(file), logged)
 	printWritten(c, rec)
 	if logged.Unread > 0 {
-		return leftOut
+		return exit{exitNoGo, fmt.Errorf("%s: %s left out of the record", filepath.Base(c.Args().Get(1)), evidence.Count(logged.Unread, "row was", "rows were"))}
 	}
 	return nil
 }
