@@ -3,7 +3,6 @@ package evidence
 import (
 	"fmt"
 	"slices"
-	"strings"
 )
 
 // Acceptance is how a reading is compared with its limit: as read, or, where
@@ -178,17 +177,23 @@ func tell(o Outcome, items, usable []Item, acc Acceptance) Finding {
 
 // worst is the value nearest to its limit, or farthest beyond it, as read.
 func worst(items []Item) Item {
-	return slices.MinFunc(items, func(a, b Item) int {
-		x, _, _ := a.margin(Acceptance{})
-		y, _, _ := b.margin(Acceptance{})
-		if c := x.Cmp(y); c != 0 {
-			return c
+	at := 0
+	least, _, _ := items[0].margin(Acceptance{})
+	for i := 1; i < len(items); i++ {
+		room, _, _ := items[i].margin(Acceptance{})
+		if c := room.Cmp(least); c < 0 || c == 0 && items[i].before(items[at]) {
+			at, least = i, room
 		}
-		if c := Order(a.Name, b.Name); c != 0 {
-			return c
-		}
-		return strings.Compare(a.Written, b.Written)
-	})
+	}
+	return items[at]
+}
+
+// before says which of two equally near items is told: the first by name.
+func (it Item) before(other Item) bool {
+	if c := Order(it.Name, other.Name); c != 0 {
+		return c < 0
+	}
+	return it.Written < other.Written
 }
 
 // Places are the places of items, each once, in their order.
