@@ -169,7 +169,8 @@ func TestHeldAirIsCovered(t *testing.T) {
 	want(t, "only after the start", "air-held", gap(0.01, 25, 48), notShown, "no reading at or before 2026-03-02 00:00")
 	want(t, "26 h before the end", "air-held", gap(0, 22, 60), met)
 	want(t, "more before the end", "air-held", gap(0, 21.99, 60), notShown, "no reading in the 26 h before 2026-03-04 00:00")
-	want(t, "long before the start", "air-held", gap(-26.01, 24, 48), notShown, "no reading in the 26 h before 2026-03-02 00:00")
+	want(t, "long before the start", "air-held", gap(-26.01, 24, 48), notShown, "from 2026-02-28 21:59 to 2026-03-03 00:00")
+	want(t, "before the start alone", "air-held", gap(-1), notShown, "where the window ends")
 	want(t, "no row", "air-held", gap(), notShown)
 	want(t, "rows after the window alone", "air-held", gap(50), notShown)
 }
@@ -321,6 +322,30 @@ func TestOrderOfAirRowsNeverMatters(t *testing.T) {
 	}
 }
 
+// Of equal values the first is told; of those at one time that of the first
+// name; and of those of one name that which is written shorter.
+func TestOfEqualValuesTheFirstIsTold(t *testing.T) {
+	for _, c := range [][2]acclimate.Air{
+		{airAt(48, "81", "40", "AL1"), airAt(48, "81", "40", "AL2")},
+		{airAt(47, "81", "40", "AL2"), airAt(48, "81", "40", "AL1")},
+		{airAt(48, "59", "40", "AL1"), airAt(48, "59", "40", "AL2")},
+		{airAt(48, "81", "40", "AL1"), airAt(48, "81.0", "40", "AL1")},
+		{airAt(48, "70", "50.5", "AL2"), airAt(48, "70", "50.50", "AL2")},
+		{airAt(48, "82", "40", "AL2"), airAt(47, "81", "40", "AL1")},
+		{airAt(48, "58", "40", "AL2"), airAt(47, "59", "40", "AL1")},
+	} {
+		want(t, "forth", "air-range", room([]acclimate.Air{c[0], c[1]}), notMet, "at "+c[0].ReadAt.Written+" by "+c[0].Instrument)
+		back := find(t, "air-range", room([]acclimate.Air{c[1], c[0]}))
+		if f := find(t, "air-range", room([]acclimate.Air{c[0], c[1]})); f.Reason != back.Reason || f.Value != back.Value {
+			t.Errorf("%s\n%s", f.Reason, back.Reason)
+		}
+	}
+	f := find(t, "air-range", room(steady(24, 48, 4)))
+	if f.Reason != "40 % RH at 2026-03-03 00:00:00 by AL1 (limit 30 to 50 %); judged from 2026-03-03 00:00 to 2026-03-04 00:00, 7 rows" {
+		t.Error(f.Reason)
+	}
+}
+
 func TestRowsBelongToTheirAreaAndDay(t *testing.T) {
 	rows := steady(0, 48, 12)
 	rows[1].Area, rows[2].Area, rows[3].Area = "A2", " a1", ""
@@ -346,6 +371,19 @@ func TestRowsBelongToTheirAreaAndDay(t *testing.T) {
 	if !r.Earliest().ReadAt.First.Equal(at(0).First) || !r.Latest().ReadAt.First.Equal(at(48).First) {
 		t.Errorf("from %s to %s", r.Earliest().ReadAt.Written, r.Latest().ReadAt.Written)
 	}
+	rows = []acclimate.Air{airAt(1, "", "", ""), airAt(3, "", "", ""), airAt(4, "", "", ""), airAt(0, "", "", ""), airAt(2, "", "", ""), airAt(5, "", "", "")}
+	for i := range 3 {
+		rows[3+i].Area = "A1"
+	}
+	r = acclimate.NewLog(rows).Of("A1", evidence.Date{})
+	if !r.Earliest().ReadAt.First.Equal(at(0).First) || !r.Latest().ReadAt.First.Equal(at(5).First) {
+		t.Errorf("from %s to %s", r.Earliest().ReadAt.Written, r.Latest().ReadAt.Written)
+	}
+	for i, a := range r.Timed() {
+		if !a.ReadAt.First.Equal(at(float64(i)).First) {
+			t.Errorf("row %d of the area was read at %s", i, a.ReadAt.Written)
+		}
+	}
 	if none := acclimate.NewLog(nil).Of("A1", day(0)); none.Earliest() != nil || none.Latest() != nil || none.Len() != 0 {
 		t.Error("an empty log holds rows")
 	}
@@ -370,4 +408,49 @@ func TestAnyNumberIsCompared(t *testing.T) {
 	want(t, "7 tens", "air-range", room([]acclimate.Air{e}), met)
 	e.Temp = evidence.Reading{Written: "90", Value: decimal.New(9, 1), Unit: evidence.Fahrenheit}
 	want(t, "9 tens", "air-range", room([]acclimate.Air{e}), notMet)
+}
+
+// The worst value comes first, in its own unit and the limit's, by its
+// instrument; the rows that say nothing are named.
+func TestReasonsOfTheAir(t *testing.T) {
+	cold := airAt(48, "70", "40", "AL1")
+	cold.Temp = num("15", evidence.Celsius)
+	r := room([]acclimate.Air{cold})
+	want(t, "C", "air-range", r, notMet, "15 C at 2026-03-04 00:00:00, which is 59 F by AL1 (limit 60 to 80 F)")
+	want(t, "nobody's", "air-range", room([]acclimate.Air{airAt(48, "59", "40", "")}), notMet, "59 F at 2026-03-04 00:00:00 (limit 60 to 80 F)")
+	want(t, "blank", "air-range", room([]acclimate.Air{airAt(48, "", "40", "AL1")}), notShown, "the air at 2026-03-04 00:00:00 (AL1): no reading")
+	want(t, "blank, nobody's", "air-range", room([]acclimate.Air{airAt(48, "", "4", "")}), notShown, "the air at 2026-03-04 00:00:00: no reading")
+	want(t, "dry", "air-range", room([]acclimate.Air{airAt(48, "70", "4", "AL1")}), notShown, "the meter failed")
+	f := find(t, "air-range", room([]acclimate.Air{airAt(48, "70", "", "AL1")}))
+	if len(f.Evidence) != 1 || f.Evidence[0] != line(2) {
+		t.Errorf("the evidence of a blank is %v", f.Evidence)
+	}
+	placed := airAt(48, "70", "", "AL1")
+	placed.RH.Place = line(77)
+	if f := find(t, "air-range", room([]acclimate.Air{placed})); f.Evidence[0] != line(77) {
+		t.Errorf("the evidence of a blank cell is %v", f.Evidence)
+	}
+	if f.Worked.Value.Shown() || f.Worked.Room.Shown() {
+		t.Error("a window has a form as figures")
+	}
+}
+
+// Of many rows out of range the worst is told, and the evidence is short.
+func TestALongBreachIsToldShortly(t *testing.T) {
+	var rows []acclimate.Air
+	for i := range 30 {
+		rows = append(rows, airAt(20+float64(i), fmt.Sprint(81+(i*7)%30), "29", "AL1"))
+	}
+	f := find(t, "air-held", room(append(rows, steady(-24, 19, 1)...)))
+	// The lowest and the highest of each, and the first eight.
+	if f.Value != "110" || len(f.Evidence) != 9 || f.Evidence[0] != line(19) {
+		t.Errorf("worst %s, evidence %v (%s)", f.Value, f.Evidence, f.Reason)
+	}
+	for i := range rows {
+		rows[i].Temp, rows[i].RH, rows[i].ReadAt = num("70", evidence.Fahrenheit), num("", evidence.RH), at(20+float64(i))
+	}
+	f = find(t, "air-held", room(append(rows, steady(-24, 19, 1)...)))
+	if len(f.Evidence) != 8 {
+		t.Errorf("evidence %v (%s)", f.Evidence, f.Reason)
+	}
 }

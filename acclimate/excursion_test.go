@@ -33,6 +33,7 @@ func TestShortExcursionsAreExcused(t *testing.T) {
 	want(t, "two rows", "air-held", log([]float64{20}, one(20, "85"), one(20.5, "84")), met, "85 F")
 	want(t, "three hours", "air-held", log([]float64{20, 21}, one(20, "85"), one(21, "85")), notMet, "2 of them out of range")
 	want(t, "just over 2 h", "air-held", log([]float64{20, 21}, one(20, "85"), one(21.01, "70")), notMet)
+	want(t, "at the first row", "air-held", log(nil, airAt(20, "85", "40", "AL2"), airAt(20.5, "85", "40", "AL2"), airAt(21, "70", "40", "AL2")), notMet)
 	want(t, "just 2 h", "air-held", log([]float64{20, 21}, one(19.5, "85"), one(20, "85"), one(20.5, "85"), one(21, "70")), met)
 	want(t, "other instrument's rows", "air-held", log(nil, airAt(20, "85", "40", "AL2")), notMet)
 	want(t, "of its own rows", "air-held", log(nil,
@@ -87,6 +88,7 @@ func TestTheWorstExcusedValueIsShown(t *testing.T) {
 	less := []float64{10, 36}
 	want(t, "5 F and 9 %", "air-held", log(less, one(10, "85"), airAt(36, "70", "59", "AL1")), met, "2 excursions", "the worst value 59 % RH")
 	want(t, "5 F and 7 %", "air-held", log(less, one(10, "85"), airAt(36, "70", "57", "AL1")), met, "the worst value 85 F")
+	want(t, "two alike", "air-held", log(less, one(10, "85"), one(36, "55")), met, "the worst value 85 F")
 	want(t, "two of one", "air-held", log(less, one(10, "55"), one(36, "86")), met, "the worst value 86 F")
 	f := find(t, "air-held", log(less, one(10, "55")))
 	if n := len(f.Evidence); f.Evidence[n-1].String() != "air.csv row 145" {
@@ -109,6 +111,10 @@ func TestExcursionsLieApart(t *testing.T) {
 		airAt(13, "70", "40", "AL2"), airAt(14, "85", "40", "AL2"), airAt(15, "70", "40", "AL2")), met, "2 excursions")
 	want(t, "of no instrument", "air-held", log([]float64{10}, one(10, "85"),
 		airAt(60, "70", "40", ""), airAt(34, "85", "40", ""), airAt(33, "70", "40", ""), airAt(35, "70", "40", "")), notMet)
+	want(t, "a day before, at the edge", "air-held", two(-23, 1), notMet)
+	nameless := []acclimate.Air{airAt(63, "70", "40", ""), airAt(64, "85", "40", ""), airAt(65, "70", "40", "")}
+	want(t, "of no instrument, outside", "air-held", log([]float64{40}, append(nameless, one(40, "85"))...), notMet)
+	want(t, "of no instrument alone", "air-held", log(nil, airAt(19, "70", "40", ""), airAt(20, "85", "40", ""), airAt(21, "70", "40", "")), met, "1 excursion")
 	want(t, "a long one that began long before", "air-held", log([]float64{10, -15, -14, -13}, one(10, "85"),
 		one(-15, "85"), one(-14, "85"), one(-13, "85")), met)
 }
@@ -164,6 +170,9 @@ func TestExcursionSetting(t *testing.T) {
 // Of two rows of one instrument at one time the worse counts.
 func TestTwoRowsAtOneTime(t *testing.T) {
 	want(t, "excused", "air-held", log(nil, one(20, "85")), met, "1 excursion")
-	want(t, "at the end", "air-held", log(nil, one(48, "85")), notMet)
+	want(t, "at the end", "air-held", log(nil, one(48, "85")), notMet, "50 rows, 1 of them out of range")
+	want(t, "at the end, typed first", "air-held", room(append([]acclimate.Air{one(48, "85")}, steady(-1, 50, 1)...)), notMet)
+	first := []acclimate.Air{airAt(20, "70", "40", "AL2"), airAt(20, "85", "40", "AL2"), airAt(21, "70", "40", "AL2")}
+	want(t, "at the beginning", "air-held", log(nil, first...), notMet)
 	want(t, "on either side", "air-held", log(nil, one(20, "85"), one(21, "85")), notMet)
 }

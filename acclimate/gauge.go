@@ -7,7 +7,8 @@ import "firstboard/report/evidence"
 type gauge struct {
 	limit evidence.Limit
 	far   evidence.Exact // how far outside a value may lie and be excused, in the limit's unit
-	read  func(*Air) evidence.Reading
+	typed func(*Air) evidence.Reading
+	read  func(*Air) evidence.Reading // blank where what was typed is not believed
 	u     func(instrument string) *evidence.Uncertainty // nil: compared as read
 	acc   evidence.Acceptance
 	known map[meterUnit]meterEnds
@@ -35,9 +36,9 @@ const (
 
 // gauges are the quantities that a window asks for.
 func (r Room) gauges(w window) []*gauge {
-	temp := &gauge{limit: w.temp, acc: w.acceptance, read: func(a *Air) evidence.Reading { return a.Temp }}
+	temp := &gauge{limit: w.temp, acc: w.acceptance, typed: (*Air).temperature, read: (*Air).temperature}
 	temp.far = evidence.ConvertSpan(evidence.Whole(FarTemp), evidence.Fahrenheit, w.temp.Unit())
-	rh := &gauge{limit: w.rh, acc: w.acceptance, far: evidence.Whole(FarRH), read: (*Air).Humidity}
+	rh := &gauge{limit: w.rh, acc: w.acceptance, far: evidence.Whole(FarRH), typed: (*Air).humidity, read: (*Air).Humidity}
 	if !w.asRead {
 		temp.u = func(id string) *evidence.Uncertainty { return r.Instruments.UTemp(id, w.temp.Unit()) }
 		rh.u = func(id string) *evidence.Uncertainty { return r.Instruments.U(id, evidence.RH) }
@@ -118,7 +119,7 @@ func (g *gauge) item(a *Air) evidence.Item {
 	if it.Place == nil {
 		it.Place = a.Place
 	}
-	if it.Lack != "" && a.RH.Shown() && !a.Humidity().Shown() && a.Temp.Shown() {
+	if g.typed(a).Shown() && !g.read(a).Shown() {
 		it.Lack = tooDry
 	}
 	return it

@@ -112,6 +112,29 @@ func TestIndoorAirHoldsNoMoreThanItCan(t *testing.T) {
 	}
 }
 
+// Heating and cooling may meet.
+func TestOneSetPoint(t *testing.T) {
+	in := home(1)
+	in.CoolToC = in.HeatToC
+	for outdoor, cooling := range map[float64]bool{10: false, 17: false, 17.5: true} {
+		if air, err := in.Air(acclimate.OutdoorMonth{TempC: outdoor, VaporPa: 300}); err != nil || air.TempC != 20 || air.Cooling != cooling {
+			t.Errorf("at %v C outdoors: %+v, %v", outdoor, air, err)
+		}
+	}
+}
+
+// Air that just holds its vapor is not cut.
+func TestSaturatedIsMoreThanItHolds(t *testing.T) {
+	most, err := acclimate.SaturationPressure(20)
+	if err != nil {
+		t.Fatal(err)
+	}
+	none := acclimate.Indoors{HeatToC: 20}
+	if air, err := none.Air(acclimate.OutdoorMonth{TempC: 10, VaporPa: most}); err != nil || air.Saturated || air.RHPct != 100 {
+		t.Errorf("%+v, %v", air, err)
+	}
+}
+
 func TestIndoorAirOutOfRangeIsAnError(t *testing.T) {
 	for _, in := range []acclimate.Indoors{
 		{HeatToC: 25, Cooled: true, CoolToC: 20},

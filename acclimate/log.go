@@ -119,13 +119,18 @@ func (r AirRows) between(from, to time.Time) []*Air {
 }
 
 func between(rows []*Air, from, to time.Time) []*Air {
-	first, end := since(rows, from), since(rows, to.Add(1))
+	first, end := since(rows, from), after(rows, to)
 	return rows[first:max(first, end)]
 }
 
 // since is the place of the first row at a time or later.
 func since(rows []*Air, t time.Time) int {
 	return sort.Search(len(rows), func(i int) bool { return !rows[i].ReadAt.First.Before(t) })
+}
+
+// after is the place of the first row later than a time.
+func after(rows []*Air, t time.Time) int {
+	return sort.Search(len(rows), func(i int) bool { return rows[i].ReadAt.First.After(t) })
 }
 
 // merged joins two lists in order of time, without copying where one is empty.
@@ -136,7 +141,7 @@ func merged(a, b []*Air) []*Air {
 	case len(a) == 0:
 		return b
 	}
-	all := make([]*Air, 0, len(a)+len(b))
+	var all []*Air
 	for len(a) > 0 && len(b) > 0 {
 		if later(b[0], a[0]) {
 			all, b = append(all, b[0]), b[1:]
@@ -149,7 +154,7 @@ func merged(a, b []*Air) []*Air {
 
 // before is the last row at or before a time, nil where there is none.
 func (r AirRows) before(t time.Time) *Air {
-	upTo := func(rows []*Air) *Air { return tail(rows[:since(rows, t.Add(1))]) }
+	upTo := func(rows []*Air) *Air { return tail(rows[:after(rows, t)]) }
 	return choose(upTo(r.site), upTo(r.own), later)
 }
 
@@ -158,8 +163,10 @@ func (r AirRows) nearest(t time.Time, most time.Duration) []*Air {
 	best := most
 	for _, rows := range [][]*Air{r.site, r.own} {
 		i := since(rows, t)
-		for _, a := range rows[max(i-1, 0):min(i+1, len(rows))] {
-			best = min(best, a.ReadAt.First.Sub(t).Abs())
+		for _, a := range []*Air{tail(rows[:i]), head(rows[i:])} {
+			if a != nil {
+				best = min(best, a.ReadAt.First.Sub(t).Abs())
+			}
 		}
 	}
 	near := r.between(t.Add(-best), t.Add(-best))

@@ -31,6 +31,9 @@ func (a *Air) Humidity() evidence.Reading {
 	return a.RH
 }
 
+func (a *Air) temperature() evidence.Reading { return a.Temp }
+func (a *Air) humidity() evidence.Reading    { return a.RH }
+
 // Surface is one reading of a surface's temperature.
 type Surface struct {
 	Area, Spot string

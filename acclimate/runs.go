@@ -113,11 +113,8 @@ func (m *meter) excused(x run, n int, longest time.Duration, nameless *meter) bo
 	first, last := m.readings[x.first].at, m.readings[x.end-1].at
 	for way, begins := range m.begins {
 		own := within(begins, first, last)
-		if len(own) > 1 {
-			return false
-		}
 		if len(own) == 0 {
-			continue
+			continue // a run by its uncertainty alone
 		}
 		near := len(within(begins, own[0].Add(-apart), own[0].Add(apart)))
 		if nameless != nil && nameless != m {

@@ -217,8 +217,19 @@ func TestJudgedAir(t *testing.T) {
 	if got := says(r); got != "AL1:-3 AL2:-3 AL1:48" {
 		t.Error(got)
 	}
+	r = room(steady(0, 48, 12))
 	r.NoHeld = "no slab"
-	if got := says(r); got != "AL1:-3 AL2:-3 AL1:48" {
+	if got := says(r); got != "AL1:24 AL1:36 AL1:48" {
+		t.Error(got)
+	}
+	r.NoHeld, r.HeldFor = "", nil
+	if got := says(r); got != "AL1:24 AL1:36 AL1:48" {
+		t.Error(got)
+	}
+	r.NoDew = ""
+	r.Surfaces = []acclimate.Surface{spotAt("S1", 30, "60")}
+	r.Air = acclimate.NewLog(append(steady(0, 48, 12), airAt(30, "70", "40", "AL1"))).Of("A1", evidence.Date{})
+	if got := says(r); got != "AL1:24 AL1:36 AL1:48" {
 		t.Error(got)
 	}
 }

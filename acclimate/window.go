@@ -89,13 +89,8 @@ func (r Room) uncovered(w window) []evidence.Item {
 		items = append(items, evidence.Item{Name: "an air row", Limit: w.temp, Lack: evidence.NoTime, Place: a.Place})
 	}
 	times, gap := r.times(w), evidence.Duration(r.Gap.Exact())
-	if w.covered {
-		switch a := r.Air.before(w.from); {
-		case a == nil:
-			add("no reading at or before %s, where the window begins", clock(w.from))
-		case w.from.Sub(a.ReadAt.First) > gap:
-			add("no reading in the %s h before %s, where the window begins", r.Gap.Written, clock(w.from))
-		}
+	if w.covered && r.Air.before(w.from) == nil {
+		add("no reading at or before %s, where the window begins", clock(w.from))
 	}
 	for i := 1; i < len(times); i++ {
 		if times[i].Sub(times[i-1]) > gap {
