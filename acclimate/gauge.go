@@ -8,7 +8,7 @@ type gauge struct {
 	limit evidence.Limit
 	far   evidence.Exact // how far outside a value may lie and be excused, in the limit's unit
 	typed func(*Air) evidence.Reading
-	read  func(*Air) evidence.Reading // blank where what was typed is not believed
+	read  func(*Air) evidence.Reading                   // blank where what was typed is not believed
 	u     func(instrument string) *evidence.Uncertainty // nil: compared as read
 	acc   evidence.Acceptance
 	known map[meterUnit]meterEnds
