@@ -15,7 +15,7 @@ func climateNotes() map[string]note {
 func instrumentNotes() map[string]note {
 	return map[string]note{
 		"Instrument":       {says: "a short name; the readings name the instrument by it", example: "M1"},
-		"Kind":             {says: "what it reads", example: "RH probe"},
+		"Kind":             {says: "what it reads; several with commas for a meter that does several", example: "RH probe"},
 		"Make and model":   {says: "who made it, and which it is", example: "reusable hole probe"},
 		"Serial":           {says: "its number", example: "R-0117"},
 		"Calibrated on":    {says: "day of the last calibration", example: "2025-09-15"},
@@ -63,12 +63,12 @@ func dishNotes() map[string]note {
 
 func otherNotes() map[string]note {
 	return map[string]note{
-		"Test":       {says: "name of the test that a manufacturer asks for", example: "water drop absorption"},
-		"Result":     {says: "what it gave", example: "145"},
-		"At least":   {says: "lowest result the manufacturer allows", example: "30"},
-		"At most":    {says: "highest result the manufacturer allows", example: "300"},
+		"Test":       {says: "name of a further test that somebody asks for", example: "drop of water gone"},
+		"Result":     {says: "what it gave", example: "38"},
+		"At least":   {says: "lowest result allowed; blank where there is none", example: ""},
+		"At most":    {says: "highest result allowed; blank where there is none", example: "60"},
 		"Unit":       {says: "of the three numbers", example: "s"},
-		"Data sheet": {says: "title and date of the sheet that asks for it", example: "tile adhesive data sheet, 2025-01"},
+		"Data sheet": {says: "who asks for it: a data sheet or a standard", example: "ASTM F3191"},
 	}
 }
 
@@ -89,7 +89,7 @@ func woodNotes() map[string]note {
 		"Lot":            {says: "the delivery that a board came with", example: "L1"},
 		"Method":         {says: "how it was read", example: "pin"},
 		"Reading":        {says: "moisture content as the meter showed it", example: "8.2"},
-		"Scale":          {says: "species, gravity or panel setting of the meter, or corrected", example: "white oak"},
+		"Scale":          {says: "what the meter was set to: a species, a gravity or a panel; or corrected, where the number is corrected already. Blank counts for nothing", example: "white oak"},
 		"Species":        {says: "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the flooring's", example: "white oak"},
 		"Wood temp":      {says: "temperature of the wood", example: "66", metric: "19"},
 		"Temp corrected": {says: "whether the meter corrected for it", example: "yes"},
