@@ -21,6 +21,7 @@ func allowed() map[string][]string {
 
 		"testdata/published":    {},
 		"slab":                  {"report/evidence"},
+		"slab/drying":           {"report/evidence"},
 		"wood":                  {"report/evidence"},
 		"acclimate":             {"report/evidence", "slab", "wood"},
 		"report":                domain,
