@@ -79,8 +79,7 @@ func (e *extremes) add(g *gauge, a *Air, m mark) {
 }
 
 // widen takes a row in where it is lower than the lowest or higher than the
-// highest; of equal ones the first stays, and of those read at one time the one
-// whose name comes first, whatever the order of rows.
+// highest; of equal ones the earliest stays, whatever the order of rows.
 func widen(to map[evidence.Unit]*reach, g *gauge, a *Air) {
 	r := to[g.read(a).Unit]
 	if r == nil {
@@ -96,15 +95,12 @@ func widen(to map[evidence.Unit]*reach, g *gauge, a *Air) {
 }
 
 // less says whether a comes before b: by its value on that side, then by time
-// and by name.
+// and by what was written. Instruments come in the order of their names.
 func less(g *gauge, a, b *Air, side int) bool {
 	if c := order(g.read(a).Value, g.read(b).Value); c != 0 {
 		return c == side
 	}
 	if c := earlier(a, b); c != 0 {
-		return c < 0
-	}
-	if c := evidence.Order(a.Instrument, b.Instrument); c != 0 {
 		return c < 0
 	}
 	return strings.Compare(g.read(a).Written, g.read(b).Written) < 0
