@@ -75,6 +75,57 @@ func TestReasonsSayTheValueFirst(t *testing.T) {
 	}
 }
 
+// At its uncertainty a reading is not close, just nearer it is; of a lowest
+// limit what is beyond lies under it; two owners are both named.
+func TestReasonsAtTheirEdges(t *testing.T) {
+	least := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("60", evidence.Hour), Whose: "GLUE"})
+	both := evidence.Limit{
+		Least: evidence.Bound{Number: evidence.Typed("7", evidence.PH), Whose: "GLUE"},
+		Most:  evidence.Bound{Number: evidence.Typed("10", evidence.PH), Whose: "TILE"},
+	}
+	dish := func(name, n string) evidence.Item {
+		return evidence.Measure("dish "+name, read(n, evidence.Hour, "D"+name), least)
+	}
+	unsure := func(n string) evidence.Item {
+		it := dish("D1", n)
+		it.U = evidence.Within(evidence.Whole(2))
+		return it
+	}
+	for _, c := range []struct {
+		items []evidence.Item
+		want  string
+	}{
+		{[]evidence.Item{unsure("62")}, "dish D1, 62 h (limit at least 60 h, GLUE)"},
+		{[]evidence.Item{unsure("61.9")}, "dish D1, 61.9 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
+		{[]evidence.Item{unsure("59.9")}, "dish D1, 59.9 h (limit at least 60 h, GLUE)"},
+		{[]evidence.Item{dish("D1", "58"), dish("D2", "59"), dish("D3", "61")}, "lowest of 3 dishes: D1, 58 h (limit at least 60 h, GLUE); also under: D2"},
+		{[]evidence.Item{evidence.Measure("pH spot P1", read("7", evidence.PH, "P1"), both), evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both)},
+			"lowest of 2 pH spots: P1, 7 (limit 7 to 10, GLUE and TILE)"},
+		{[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			"closest of 2 values: hole H1, 74.5 % RH (limit 75 %)"},
+		{[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			"worst of 2 values: dish D1, 50 h (limit at least 60 h, GLUE)"},
+	} {
+		if f := evidence.Weigh(c.items, evidence.Acceptance{}, "nothing"); f.Reason != c.want {
+			t.Errorf("got  %s\nwant %s", f.Reason, c.want)
+		}
+	}
+	agreed := evidence.Weigh([]evidence.Item{unsure("61")}, evidence.Acceptance{Agreed: "the owner on 2026-03-01"}, "nothing")
+	if !strings.HasSuffix(agreed.Reason, "accepted as read, as agreed by the owner on 2026-03-01") {
+		t.Error(agreed.Reason)
+	}
+	var lacking []evidence.Item
+	for _, why := range []string{"a", "b", "c", "d", "e", "f"} {
+		lacking = append(lacking, evidence.Item{Name: "hole " + why, Lack: "no " + why})
+	}
+	if f := evidence.Weigh(lacking, evidence.Acceptance{}, "nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d; 2 more reasons" {
+		t.Error(f.Reason)
+	}
+	if f := evidence.Weigh(lacking[:4], evidence.Acceptance{}, "nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d" {
+		t.Error(f.Reason)
+	}
+}
+
 // The words of a finding lead from its cells to its outcome.
 func TestAFindingExplainsItself(t *testing.T) {
 	most := evidence.AtMost(evidence.Bound{Number: read("75", evidence.RH, "Products!E2"), Whose: "TILE"})
