@@ -103,7 +103,7 @@ func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement) error {
 	}
 	switch e.Name.Local {
 	case "t":
-		p.said = append(p.said, text)
+		p.said = append(p.said, strings.Join(strings.Fields(text), " "))
 	case "f":
 		p.refers = append(p.refers, normal(text))
 	case "v":

@@ -46,14 +46,17 @@ func (b *book) readStyles() error {
 // formatWords are the words that a number format puts beside, or in place of,
 // what its cell holds. A part of it that shows nothing of the cell is told too.
 func formatWords(code string) string {
+	if code == "" {
+		return ""
+	}
 	var words []string
 	for i, section := range sections(code) {
 		text, shows := literals(section)
-		if text != "" || !shows && code != "" {
-			words = append(words, fmt.Sprintf("%d:%s", i, text))
-		}
 		if text == "" && !shows {
-			words[len(words)-1] += "(nothing)"
+			text = "(nothing)"
+		}
+		if text != "" {
+			words = append(words, fmt.Sprintf("%d:%s", i, text))
 		}
 	}
 	return strings.Join(words, "; ")
