@@ -18,6 +18,7 @@ import (
 	"firstboard/report/page"
 	"firstboard/report/plan"
 	"firstboard/report/record"
+	"firstboard/report/seal"
 	"firstboard/report/workbook"
 )
 
@@ -48,7 +49,7 @@ type judged struct {
 	record.Record
 	decisions []report.Decision
 	advice    []report.Advice // one a decision
-	seal      report.Seal
+	seal      string
 }
 
 // advised is what is said under each decision.
@@ -63,7 +64,7 @@ func advised(decisions []report.Decision) []report.Advice {
 // sealed is a record with these decisions, sealed.
 func sealed(rec record.Record, decisions []report.Decision) judged {
 	answer := report.Answers(rec.Job, decisions, nil)
-	return judged{rec, decisions, advised(decisions), report.SealOf(madeWith(), report.Rules(), rec.Tables, answer)}
+	return judged{rec, decisions, advised(decisions), seal.Of(madeWith(), rec.Tables, answer)}
 }
 
 func check(c *cli.Context) error {
@@ -193,7 +194,7 @@ func (j judged) book() workbook.Book {
 func (j judged) only(d report.Decision) judged {
 	part := j.Record
 	part.Job.Areas = []report.Area{d.Area}
-	if j.Job.StandsAlone(d) {
+	if seal.StandsAlone(j.Job, d) {
 		part.Tables = slices.Clone(part.Tables)
 		for i, t := range part.Tables {
 			part.Tables[i] = t.Concerning(d.Area.ID)
@@ -206,7 +207,7 @@ func (j judged) writeJSON(w io.Writer) error {
 	a := report.Answers(j.Job, j.decisions, j.advice)
 	a.Tool = report.ToolAnswer{Name: toolName, Version: version}
 	a.Record = report.RecordAnswer{Name: j.Name, SHA256: j.SHA256, NotRead: append([]string{}, j.NotRead...)}
-	a.Seal = j.seal.String()
+	a.Seal = j.seal
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", " ")
@@ -224,7 +225,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	if len(j.NotRead) > 0 {
 		say(w, "not read: "+strings.Join(j.NotRead, ", "), "")
 	}
-	fmt.Fprintln(w, "seal: "+j.seal.String())
+	fmt.Fprintln(w, "seal: "+j.seal)
 	for _, t := range targets {
 		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
 			return errors.New("standard output: cannot be written")

@@ -11,6 +11,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/record"
+	"firstboard/report/seal"
 )
 
 // target is one file to write.
@@ -57,11 +58,15 @@ func typedInto(path string, tables []report.Table) []string {
 	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
 		return nil
 	}
-	sealed, err := record.ReadSealed(path)
+	was, err := record.ReadJudged(path, filepath.Base(path))
 	if err != nil {
 		return nil
 	}
-	return sealed.TypedSince(tables)
+	now, err := record.Read(path)
+	if err != nil {
+		return []string{"its tables no longer read"}
+	}
+	return seal.Typed(was.Tables, now.Tables, tables)
 }
 
 func kindOf(was fs.FileInfo) string {

@@ -20,7 +20,7 @@ import (
 // page is all that the web page shows, with photos where their folder is given.
 func (j judged) page(photos string) (page.Page, error) {
 	p := page.Page{
-		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal.String(),
+		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
 		Decisions: j.decisions, Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 	for _, of := range j.Job.Photos {

@@ -1,16 +1,24 @@
 package main
 
 import (
+	"bytes"
 	"encoding/hex"
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 	"firstboard/report/record"
+	"firstboard/report/seal"
+	"firstboard/report/workbook"
 )
 
 // altered ends a run that read a workbook well and found it changed.
@@ -19,11 +27,12 @@ var altered = exit{exitNoGo, errors.New("the workbook does not hold")}
 func verifyCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "verify",
-		Usage:     "say whether a decision workbook still holds what was sealed",
+		Usage:     "say whether a decision workbook is still what was written",
 		ArgsUsage: toolName + " verify WORKBOOK [--seal HEX]",
 		UsageText: toolName + " verify millrace-decision.xlsx",
-		Description: "WORKBOOK is what check RECORD -o FILE.xlsx wrote. It is judged again from its own\n" +
-			"tables and held against its seal. Exit code: 0 all of it holds, 1 something was\nchanged, 2 the workbook cannot be read.",
+		Description: "WORKBOOK is what check RECORD -o FILE.xlsx wrote. It is judged again from its own tables, " +
+			"written again, and compared: every cell, formula, picture and hidden row. " +
+			"Exit code: 0 all of it holds, 1 something was changed, 2 the workbook cannot be read.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "seal", Usage: "the seal as it was written down: 64 digits of `HEX`"},
 		},
@@ -40,19 +49,98 @@ func verify(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	sealed, err := record.ReadSealed(c.Args().First())
+	w, err := toVerify(c.Args().First())
 	if err != nil {
 		return exit{exitUnusable, err}
 	}
-	v, err := report.Verify(sealed, known, madeWith(), report.Rules())
-	if err != nil {
-		return exit{exitUnusable, err}
-	}
-	printVerification(c.App.Writer, sealed, v)
+	w.Known = known
+	v := seal.Verify(w)
+	printVerification(c.App.Writer, w.Name, v)
 	if len(v.Broken) > 0 {
 		return altered
 	}
 	return nil
+}
+
+// toVerify is a decision workbook beside what firstboard writes of the record
+// it was judged by.
+func toVerify(path string) (seal.Workbook, error) {
+	w := seal.Workbook{Name: filepath.Base(path), Tool: madeWith(), SignOff: "Sign-off", Tables: record.TableNames()}
+	data, err := os.ReadFile(path)
+	if err == nil {
+		w.Given, err = seal.Read(data)
+	}
+	if err != nil { // the record's reader says what is wrong with a file
+		if _, cause := record.ReadJudged(path, ""); cause != nil {
+			err = cause
+		}
+		return w, err
+	}
+	about := aboutOf(w.Given)
+	was, err := record.ReadJudged(path, about.record)
+	if err != nil {
+		return w, err
+	}
+	was.Name, was.SHA256, w.By, w.Shown = about.record, about.sum, about.tool, about.seal
+	again := rewritten(was, w.Shown)
+	w.Was, w.Seal = again.decisions, again.seal
+	var out bytes.Buffer
+	if err := workbook.Write(&out, again.book()); err != nil {
+		return w, fmt.Errorf("%s: cannot be written again: %w", w.Name, err)
+	}
+	if w.Again, err = seal.Read(out.Bytes()); err != nil {
+		return w, fmt.Errorf("%s: %w", w.Name, err)
+	}
+	now, fault := record.Read(path)
+	if fault == nil {
+		w.Now = report.Judge(now.Job)
+	}
+	w.NowFault = fault
+	return w, nil
+}
+
+// rewritten is the record judged again: whole, or the one area of it whose seal
+// the workbook shows.
+func rewritten(was record.Record, shown string) judged {
+	whole := sealed(was, report.Judge(was.Job))
+	if whole.seal == shown {
+		return whole
+	}
+	for _, d := range whole.decisions {
+		if part := whole.only(d); part.seal == shown {
+			return part
+		}
+	}
+	return whole
+}
+
+// about is what a decision workbook says of itself.
+type about struct{ record, sum, tool, seal string }
+
+// aboutOf reads it from the file's properties and from the page Decision.
+func aboutOf(given seal.Content) about {
+	var a about
+	find := func(pattern, text string, to ...*string) bool {
+		found := regexp.MustCompile(pattern).FindStringSubmatch(text)
+		for i := range to {
+			if found != nil {
+				*to[i] = found[i+1]
+			}
+		}
+		return found != nil
+	}
+	inProperties := find(`^record (.*), SHA-256 ([0-9a-f]{64})$`, given.About, &a.record, &a.sum)
+	at := slices.IndexFunc(given.Sheets, func(s seal.Sheet) bool { return evidence.Same(s.Name, "Decision") })
+	if at < 0 {
+		return a
+	}
+	for _, c := range given.Sheets[at].Cells {
+		find(`^Seal ([0-9a-f]{64})\. (.*), catalog of`, c.Value, &a.seal, &a.tool)
+		if !inProperties {
+			find(`^Record: (.*)\. SHA-256: ([0-9a-f]{64})\.`, c.Value, &a.record, &a.sum)
+		}
+	}
+	return a
 }
 
 // givenSeal is the seal of the flag as seals are written, empty where none was
@@ -69,12 +157,12 @@ func givenSeal(c *cli.Context) (string, error) {
 	return given, nil
 }
 
-func printVerification(w io.Writer, s report.Sealed, v report.Verification) {
+func printVerification(w io.Writer, name string, v seal.Verification) {
 	says := "holds"
 	if len(v.Broken) > 0 {
 		says = "does not hold"
 	}
-	say(w, s.Name+": "+says, "")
+	say(w, name+": "+says, "")
 	for _, line := range v.Broken {
 		say(w, line, "    ")
 	}

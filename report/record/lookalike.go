@@ -54,7 +54,7 @@ func (d *decoder) ours(name string) bool {
 		return true
 	}
 	if table, copied := strings.CutPrefix(name, "As judged "); copied {
-		return slices.Contains(tableNames(), table)
+		return slices.Contains(TableNames(), table)
 	}
 	for _, of := range []string{"Area ", "Working ", "Field "} {
 		if id, about := strings.CutPrefix(name, of); about {

@@ -35,19 +35,10 @@ func Read(path string) (Record, error) {
 
 // open reads the tables of the record at path.
 func open(path string) (*sheet.Source, error) {
-	return sheet.Open(path, tableNames(), func(o sheet.Other) bool {
+	return sheet.Open(path, TableNames(), func(o sheet.Other) bool {
 		table, _ := resembled(o)
 		return table != ""
 	})
-}
-
-// tableNames are the names of the tables of a record, in the design's order.
-func tableNames() []string {
-	var names []string
-	for _, s := range schemas() {
-		names = append(names, s.title())
-	}
-	return names
 }
 
 // decoded is the record, its tables settled by the schemas.

@@ -17,6 +17,7 @@ type Content struct {
 	Sheets []Sheet
 	Names  map[string]string // defined names and what they refer to, in normal form
 	Tool   string            // the program that wrote the file
+	About  string            // what its properties say it is
 }
 
 // Sheet is one sheet of a workbook.
@@ -95,7 +96,7 @@ func (b *book) content() (Content, error) {
 	if err != nil {
 		return Content{}, err
 	}
-	c := Content{Names: map[string]string{}, Tool: b.tool()}
+	c := Content{Names: map[string]string{}, Tool: b.tool(), About: b.about()}
 	for _, s := range w.Sheets {
 		sheet, err := b.sheet(links[s.ID])
 		if err != nil {
@@ -125,6 +126,17 @@ func (b *book) tool() string {
 		return ""
 	}
 	return app.Application
+}
+
+// about is the description in the file's properties.
+func (b *book) about() string {
+	var core struct {
+		Description string `xml:"description"`
+	}
+	if b.parts["docProps/core.xml"] == nil || b.decode("docProps/core.xml", &core) != nil {
+		return ""
+	}
+	return core.Description
 }
 
 func (b *book) open(part string) (io.ReadCloser, error) {

@@ -3,6 +3,7 @@ package seal
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"firstboard/report"
@@ -226,7 +227,7 @@ func (c Content) rows(name string) []string {
 	last := 0
 	for _, place := range s.places(s) {
 		row, _ := position(place)
-		byRow[row] = append(byRow[row], s.Cells[place].Value)
+		byRow[row] = append(byRow[row], s.Cells[place].asRead())
 		last = max(last, row)
 	}
 	var all []string
@@ -236,6 +237,15 @@ func (c Content) rows(name string) []string {
 		}
 	}
 	return all
+}
+
+// asRead is what a cell holds, a number to the 12 figures that every program
+// keeps.
+func (c Cell) asRead() string {
+	if x, err := strconv.ParseFloat(c.Value, 64); err == nil && c.Kind == "n" {
+		return strconv.FormatFloat(x, 'g', 12, 64)
+	}
+	return c.Value
 }
 
 // pages tells what was changed beside the record: values, formulas, what is

@@ -16,7 +16,7 @@ type Book struct {
 	Record    string         // name of the record
 	SHA256    string         // of the record
 	Tool      string         // name and version
-	Seal      report.Seal    // of the tables and the decisions
+	Seal      string         // of the tables and the decisions
 	Tables    []report.Table // the record's tables, copied unchanged
 	Known     []string       // the names of all tables that a record may have
 	Decisions []report.Decision
@@ -91,7 +91,7 @@ func pages(b Book) []page {
 			all = append(all, p)
 		}
 	}
-	all = append(all, d.checksPage(), sealedPage(b, t))
+	all = append(all, d.checksPage())
 	if d.plots.Widest() > 0 {
 		all = append(all, d.plottedPage())
 	}

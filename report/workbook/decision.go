@@ -221,7 +221,7 @@ func (d *desk) decisionFoot(n notes) []row {
 	rows = append(rows,
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
 			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", look{gray: true}),
-		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks %.16s.", d.book.Seal, d.book.Tool, len(d.book.Catalog), d.book.Seal.Catalog), look{gray: true}),
+		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks.", d.book.Seal, d.book.Tool, len(d.book.Catalog)), look{gray: true}),
 	)
 	sign := row{least: signTall}
 	for _, c := range []struct {

@@ -22,7 +22,6 @@ type titles struct {
 	cautions string
 	plotted  string
 	signOff  string
-	sealed   string
 	judged   string // the guard's
 	figures  string
 
@@ -46,7 +45,6 @@ func title(b Book) titles {
 	}
 	t.decision, t.limits = take(taken, "Decision"), take(taken, "Limits")
 	t.checks, t.cautions, t.plotted = take(taken, "Checks"), take(taken, "Cautions"), take(taken, "Plotted")
-	t.sealed = take(taken, "Sealed")
 	for _, d := range b.Decisions {
 		t.areas = append(t.areas, take(taken, "Area "+d.Area.ID))
 	}

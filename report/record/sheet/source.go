@@ -20,6 +20,8 @@ type Source struct {
 	Tables  map[string]*Table
 
 	known []string // the tables of a record
+	copy  string   // what the names of the sheets begin with, of copies
+	first string   // the name of the record that was copied
 	left  *Room
 }
 
@@ -35,12 +37,23 @@ type Other struct {
 // workbook. Known are the names of the tables a record may have. Where it has
 // none, there is one that like says is meant for a table, or it is an error.
 func Open(path string, known []string, like func(Other) bool) (*Source, error) {
+	return opened(path, &Source{known: known}, like)
+}
+
+// OpenCopies reads the copies of a record's tables that a decision workbook
+// carries: sheets whose names begin with prefix. Places are named as in the
+// record of that name, a workbook or a folder.
+func OpenCopies(path string, known []string, prefix, record string) (*Source, error) {
+	return opened(path, &Source{known: known, copy: prefix, first: record}, func(Other) bool { return false })
+}
+
+func opened(path string, s *Source, like func(Other) bool) (*Source, error) {
 	abs, err := filepath.Abs(path)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", path, err)
 	}
 	name := filepath.Base(abs)
-	s := &Source{Name: name, Tables: map[string]*Table{}, known: known, left: NewRoom()}
+	s.Name, s.Tables, s.left = name, map[string]*Table{}, NewRoom()
 	info, err := os.Stat(abs)
 	switch {
 	case errors.Is(err, os.ErrNotExist):
@@ -106,7 +119,22 @@ func (s *Source) named(same func(table string) bool) string {
 	return ""
 }
 
+// place is the table to come from a sheet, in the words of its places.
+func (s *Source) place(table, sheet string) *Table {
+	switch {
+	case s.copy == "":
+		return s.table(table, s.Name, sheet)
+	case strings.EqualFold(filepath.Ext(s.first), ".xlsx"):
+		return s.table(table, s.first, table)
+	}
+	return s.table(table, FileName(table), "")
+}
+
 func (s *Source) ofSheet(name string) string {
+	name, copied := strings.CutPrefix(name, s.copy)
+	if !copied {
+		return ""
+	}
 	return s.named(func(table string) bool { return evidence.Same(name, table) })
 }
 

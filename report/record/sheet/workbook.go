@@ -49,6 +49,9 @@ func (o *Source) addSheets(w *workbook) error {
 		table := o.ofSheet(s.Name)
 		part := w.partOf(s)
 		if table == "" || part == "" {
+			if o.copy != "" {
+				continue
+			}
 			o.NotRead = append(o.NotRead, s.Name)
 			o.Others = append(o.Others, Other{Name: s.Name, Sheet: true, First: w.firstRow(part)})
 			continue
@@ -56,7 +59,7 @@ func (o *Source) addSheets(w *workbook) error {
 		if was := o.Tables[table]; was != nil {
 			return fmt.Errorf("%s: the sheets %q and %q are both the table %s; keep one of them", o.Name, was.Sheet, s.Name, table)
 		}
-		src := o.table(table, o.Name, s.Name)
+		src := o.place(table, s.Name)
 		if err := w.read(src, part); err != nil {
 			return err
 		}

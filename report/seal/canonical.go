@@ -1,30 +1,27 @@
-package report
+package seal
 
 import (
 	"iter"
 	"strconv"
 	"strings"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-// HeaderMark begins the line of a table's header, where the others have the
-// numbers of their rows.
-const HeaderMark = "row"
-
-// Lines are a table in its canonical form, a line a row: first the names of
+// lines are a table in its canonical form, a line a row: first the names of
 // its columns, then each row behind its number. Columns without a name hold
 // nothing and are left out. Kinds are not told: a column has but one.
-func (t Table) Lines() iter.Seq[string] {
+func lines(t report.Table) iter.Seq[string] {
 	return func(yield func(string) bool) {
-		names, at := t.columns()
-		if !yield(Line(append([]string{HeaderMark}, names...))) {
+		names, at := columns(t)
+		if !yield(line(append([]string{"row"}, names...))) {
 			return
 		}
-		var fields []string
+		var all []string
 		for _, r := range t.Rows {
-			fields = r.fields(append(fields[:0], strconv.Itoa(r.Number)), at)
-			if !yield(Line(fields)) {
+			all = fields(r, append(all[:0], strconv.Itoa(r.Number)), at)
+			if !yield(line(all)) {
 				return
 			}
 		}
@@ -32,7 +29,7 @@ func (t Table) Lines() iter.Seq[string] {
 }
 
 // columns are the names of the columns that have one, and where they stand.
-func (t Table) columns() (names []string, at []int) {
+func columns(t report.Table) (names []string, at []int) {
 	for i, h := range t.Header {
 		if name := tidied(h); name != "" {
 			names, at = append(names, name), append(at, i)
@@ -42,10 +39,10 @@ func (t Table) columns() (names []string, at []int) {
 }
 
 // fields adds what a row holds in some columns.
-func (r TableRow) fields(to []string, at []int) []string {
+func fields(r report.TableRow, to []string, at []int) []string {
 	for _, i := range at {
 		if i < len(r.Cells) {
-			to = append(to, r.Cells[i].canonical())
+			to = append(to, canonical(r.Cells[i]))
 		} else {
 			to = append(to, "")
 		}
@@ -55,8 +52,8 @@ func (r TableRow) fields(to []string, at []int) []string {
 
 // canonical is what a cell holds whatever file it stands in: a number without
 // idle zeros, a time as records write it, anything else tidied.
-func (c Cell) canonical() string {
-	if c.Kind != NumberCell {
+func canonical(c report.Cell) string {
+	if c.Kind != report.NumberCell {
 		return tidied(c.Text)
 	}
 	if s := loose(c.Text); s != "-0" {
@@ -121,9 +118,8 @@ func withoutZeros(part string) string {
 	return ""
 }
 
-// Line joins fields to a line that Fields parts again. Blank ones at its end
-// are left out.
-func Line(fields []string) string {
+// line joins fields. Blank ones at its end are left out.
+func line(fields []string) string {
 	for len(fields) > 0 && fields[len(fields)-1] == "" {
 		fields = fields[:len(fields)-1]
 	}
@@ -132,28 +128,7 @@ func Line(fields []string) string {
 		if i > 0 {
 			b.WriteByte('|')
 		}
-		if strings.ContainsAny(f, `\|`) {
-			f = strings.ReplaceAll(strings.ReplaceAll(f, `\`, `\\`), "|", `\|`)
-		}
-		b.WriteString(f)
+		b.WriteString(strings.NewReplacer(`\`, `\\`, "|", `\|`).Replace(f))
 	}
 	return b.String()
-}
-
-// Fields are the fields of a line.
-func Fields(line string) []string {
-	var fields []string
-	var b strings.Builder
-	for i := 0; i < len(line); i++ {
-		switch {
-		case line[i] == '|':
-			fields = append(fields, b.String())
-			b.Reset()
-			continue
-		case line[i] == '\\' && i+1 < len(line):
-			i++
-		}
-		b.WriteByte(line[i])
-	}
-	return append(fields, b.String())
 }

@@ -1,0 +1,109 @@
+package seal
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"io"
+	"maps"
+	"slices"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+)
+
+// Of is the seal of a record and what was decided on it: the SHA-256 in hex of
+// a text that holds the tables and the findings in one form, whatever file they
+// stand in. A folder, its workbook and the decision workbook have one seal.
+// Sign-offs, which may be added later, are left out, and so are reasons and
+// where the evidence stands, for files name their places differently.
+func Of(tool string, tables []report.Table, a report.Answer) string {
+	h := sha256.New()
+	write(h, []string{"firstboard seal", "2", tool})
+	for _, t := range tables {
+		if len(t.Rows) == 0 || IsSignOff(t.Name) {
+			continue
+		}
+		write(h, []string{"table", t.Name})
+		for l := range lines(t) {
+			_, _ = io.WriteString(h, l+"\n")
+		}
+	}
+	j := a.Job
+	write(h, []string{"job", j.Name, j.Site, j.Acceptance})
+	for _, item := range slices.Sorted(maps.Keys(j.Settings)) {
+		write(h, []string{"setting", item, j.Settings[item]})
+	}
+	for _, d := range a.Areas {
+		for _, l := range decided(d) {
+			write(h, l)
+		}
+	}
+	return hex.EncodeToString(h.Sum(nil))
+}
+
+// IsSignOff says whether a table is that of the signatures.
+func IsSignOff(table string) bool { return evidence.Same(table, "Sign-off") }
+
+func write(w io.Writer, fields []string) {
+	for i := range fields {
+		fields[i] = loose(fields[i])
+	}
+	_, _ = io.WriteString(w, line(fields)+"\n")
+}
+
+func decided(d report.AreaAnswer) [][]string {
+	all := [][]string{
+		{"area", d.ID, d.Name, d.Verdict, d.Why, d.Size, d.InstallOn, d.GoodUntil},
+		append([]string{"read again"}, d.ReRead...),
+		append([]string{"conditions"}, d.Conditions...),
+		append([]string{"discarded"}, d.Discarded...),
+	}
+	if t := d.Target; t != nil {
+		all = append(all, []string{"target", t.Low, t.High, t.Mid})
+	}
+	for _, f := range d.Findings {
+		counts := "advice"
+		if f.Deciding {
+			counts = "deciding"
+		}
+		all = append(all, []string{"finding", f.ID, f.Outcome, counts, f.Value, f.Limit, f.Unit, f.Source, f.Standing})
+	}
+	return all
+}
+
+// StandsAlone says whether an area is judged the same from its own rows alone.
+// One whose single-use probe was used in another area too is not, nor one that
+// shares a zone.
+func StandsAlone(j report.Job, d report.Decision) bool {
+	whole := Of("", nil, report.Answers(j, []report.Decision{d}, nil))
+	j.Areas = []report.Area{d.Area}
+	j.Holes = slices.DeleteFunc(slices.Clone(j.Holes), func(h slab.Hole) bool { return !evidence.Same(h.Area, d.Area.ID) })
+	return Of("", nil, report.Answers(j, report.Judge(j), nil)) == whole
+}
+
+// Typed is what somebody typed into a decision workbook since it was written:
+// lines of its tables that neither the copy of what was judged holds nor the
+// tables that are to take its place.
+func Typed(was, now, kept []report.Table) []string {
+	var all []string
+	for _, t := range now {
+		known := map[string]bool{}
+		for _, tables := range [][]report.Table{was, kept} {
+			for _, o := range tables {
+				if o.Name != t.Name {
+					continue
+				}
+				for l := range lines(o) {
+					known[l] = true
+				}
+			}
+		}
+		for l := range lines(t) {
+			if !known[l] {
+				all = append(all, t.Name+": "+l)
+			}
+		}
+	}
+	return all
+}
