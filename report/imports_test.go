@@ -24,6 +24,7 @@ func allowed() map[string][]string {
 		"slab/drying":           {"report/evidence"},
 		"wood":                  {"report/evidence"},
 		"acclimate":             {"report/evidence", "slab", "wood"},
+		"acclimate/settling":    {"report/evidence", "wood"},
 		"report":                domain,
 		"report/record/sheet":   outer,
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
