@@ -62,6 +62,7 @@ func (f Floor) unusedPieces(all *evidence.LeftOut, what, unneeded string) {
 
 func notAsked(what, unneeded string) string { return "no check asks for " + what + ": " + unneeded }
 
+// and is how many rows of two lots were not judged.
 func (p past) and(q past) past {
-	return past{p.wet + q.wet, p.earlier + q.earlier, p.again + q.again, p.judged + q.judged}
+	return past{wet: p.wet + q.wet, earlier: p.earlier + q.earlier, again: p.again + q.again}
 }
