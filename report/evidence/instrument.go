@@ -73,12 +73,16 @@ func (in Instruments) UAs(id string, unit Unit, kinds ...string) *Uncertainty {
 	return &Uncertainty{}
 }
 
-// USurface is U for a surface's temperature: an instrument that reads humidity
-// states that of its temperatures apart.
+// USurface is U for a surface's temperature. An instrument that reads humidity
+// states that of its temperatures apart; on a surface its usual one is that of
+// a surface instrument, not the one it has in air.
 func (in Instruments) USurface(id string, unit Unit) *Uncertainty {
 	meter, _ := in.Find(id)
-	if meter.Has(Probe) || meter.Has(SingleUse) || meter.Has(AirMeter) {
+	switch humid := meter.Has(Probe) || meter.Has(SingleUse) || meter.Has(AirMeter); {
+	case humid && meter.UncertaintyTemp.Shown():
 		return in.UTemp(id, unit)
+	case humid:
+		return Within(ConvertSpan(Whole(2), Fahrenheit, unit))
 	}
 	return in.U(id, unit)
 }
