@@ -1,0 +1,75 @@
+package acclimate
+
+import (
+	"math"
+	"testing"
+)
+
+// Every range of the equations of moist air ends where its comment says, both
+// ends included.
+func TestMoistAirEndsOfRange(t *testing.T) {
+	below := func(x float64) float64 { return math.Nextafter(x, -1e9) }
+	above := func(x float64) float64 { return math.Nextafter(x, 1e9) }
+	pressure := func(c float64) error { _, err := SaturationPressure(c); return err }
+	dew := func(c, rh float64) error { _, err := DewPoint(c, rh); return err }
+	vapor := func(rh float64) error { _, err := VaporPressure(20, rh); return err }
+	ratio := func(vapor, air float64) error { _, err := HumidityRatio(vapor, air); return err }
+	height := func(m float64) error { _, err := PressureAt(m); return err }
+	for name, c := range map[string]struct {
+		err  error
+		good bool
+	}{
+		"pressure at -100 C": {pressure(-100), true}, "pressure under it": {pressure(below(-100)), false},
+		"pressure at 200 C": {pressure(200), true}, "pressure over it": {pressure(above(200)), false},
+		"dew point at -100 C": {dew(-100, 100), true}, "dew point under it": {dew(below(-100), 100), false},
+		"dew point at 200 C": {dew(200, 50), true}, "dew point over it": {dew(above(200), 50), false},
+		"dew point at 0 %": {dew(20, 0), false}, "dew point just over 0 %": {dew(20, 0.01), true},
+		"dew point at 100 %": {dew(20, 100), true}, "dew point over 100 %": {dew(20, above(100)), false},
+		"vapor at 0 %": {vapor(0), true}, "vapor under it": {vapor(below(0)), false},
+		"vapor at 100 %": {vapor(100), true}, "vapor over it": {vapor(above(100)), false},
+		"ratio of no vapor": {ratio(0, 1), true}, "ratio of less": {ratio(below(0), 1), false},
+		"ratio of all vapor": {ratio(1, 1), false}, "ratio of almost all": {ratio(below(1), 1), true}, "ratio in no air": {ratio(0, 0), false},
+		"5000 m down": {height(-5000), true}, "more": {height(below(-5000)), false},
+		"11000 m up": {height(11000), true}, "further": {height(above(11000)), false},
+	} {
+		if (c.err == nil) != c.good {
+			t.Errorf("%s: %v", name, c.err)
+		}
+	}
+}
+
+// The slope that the search for a dew point steps by is that of the equation,
+// over water and over ice; from the triple point up it is that over water.
+func TestSlopeOfLog(t *testing.T) {
+	for _, c := range []float64{-80, -20, -1, 0, 0.02, 1, 20, 90} {
+		const h = 1e-4
+		want := (logSaturation(c+h) - logSaturation(c-h)) / (2 * h)
+		if got := slopeOfLog(c); math.Abs(got-want) > 1e-7 {
+			t.Errorf("at %v C the slope is %v, want %v", c, got, want)
+		}
+	}
+	water, ice := logSaturation(triplePoint), logSaturation(math.Nextafter(triplePoint, -1))
+	if water == ice || slopeOfLog(triplePoint) > slopeOfLog(math.Nextafter(triplePoint, -1)) {
+		t.Error("the triple point is counted as ice")
+	}
+}
+
+// The first guess lies within half a degree, and on its side.
+func TestRoughGuess(t *testing.T) {
+	for _, c := range []float64{-20, -5, 0.5, 10, 20, 40} {
+		if got := roughly(logSaturation(c)); math.Abs(got-c) > 2.5 {
+			t.Errorf("at %v C the guess is %v", c, got)
+		}
+	}
+	for _, c := range []struct {
+		temp  float64
+		frost bool
+		want  float64
+	}{
+		{5, true, math.Nextafter(triplePoint, -1)}, {-5, true, -5}, {-200, true, -100}, {-5, false, triplePoint}, {5, false, 5}, {300, false, 200},
+	} {
+		if got := side(c.temp, c.frost); got != c.want {
+			t.Errorf("%v C (frost: %v) becomes %v, want %v", c.temp, c.frost, got, c.want)
+		}
+	}
+}
