@@ -30,7 +30,7 @@ func VaporPressure(tempC, rhPct float64) (pa float64, err error) {
 // Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20. The
 // vapor's pressure is at least 0 and below the air's.
 func HumidityRatio(vaporPa, airPa float64) (kgPerKg float64, err error) {
-	if !(airPa > 0 && vaporPa >= 0 && vaporPa < airPa) {
+	if !(vaporPa >= 0 && vaporPa < airPa) {
 		return 0, fmt.Errorf("a vapor pressure of %.5g Pa cannot be in air at %.6g Pa", vaporPa, airPa)
 	}
 	return gasRatio * vaporPa / (airPa - vaporPa), nil
@@ -88,9 +88,9 @@ func WetBulb(tempC, rhPct, airPa float64) (wetC float64, err error) {
 	}
 	over := func(wet float64) float64 { return ratioAtWetBulb(tempC, wet, airPa) - ratio }
 	if ice := math.Nextafter(0, -1); tempC < 0 || over(ice) >= 0 {
-		return falsePosition(coldestAir, math.Min(tempC, ice), over), nil
+		return halved(coldestAir, math.Min(tempC, ice), over), nil
 	}
-	return falsePosition(0, tempC, over), nil
+	return halved(0, tempC, over), nil
 }
 
 // ratioAtWetBulb is the humidity ratio of air with that wet bulb.
@@ -103,32 +103,17 @@ func ratioAtWetBulb(tempC, wetC, airPa float64) float64 {
 	return ((2830-0.24*wetC)*saturated - 1.006*(tempC-wetC)) / (2830 + 1.86*tempC - 2.1*wetC)
 }
 
-// falsePosition finds where a rising function crosses zero, by the Illinois
-// method: never slower than halving.
-func falsePosition(low, high float64, f func(float64) float64) float64 {
-	atLow, atHigh := f(low), f(high)
-	side := 0
-	for range 100 {
-		x := (low*atHigh - high*atLow) / (atHigh - atLow)
-		at := f(x)
-		switch {
-		case at == 0 || high-low < 1e-9 || math.Abs(at) < 1e-15:
-			return x
-		case at > 0:
-			high, atHigh = x, at
-			if side == 1 {
-				atLow /= 2
-			}
-			side = 1
-		default:
-			low, atLow = x, at
-			if side == -1 {
-				atHigh /= 2
-			}
-			side = -1
+// halved finds where a rising function crosses zero, by halving what is left:
+// 300 C sixty times is far under 1e-9 C.
+func halved(low, high float64, f func(float64) float64) float64 {
+	for range 60 {
+		if middle := low + (high-low)/2; f(middle) < 0 {
+			low = middle
+		} else {
+			high = middle
 		}
 	}
-	return (low + high) / 2
+	return high
 }
 
 // RHAtSurface gives the relative humidity of air where it touches a surface of
