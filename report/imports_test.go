@@ -36,6 +36,7 @@ func allowed() map[string][]string {
 		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
 
 		"report/page":    outer,
+		"report/outlook": append(slices.Clone(outer), "slab/drying", "acclimate/settling"),
 		"report/plan":    outer,
 		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan"),
 	}
