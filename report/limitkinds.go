@@ -12,10 +12,11 @@ import (
 // checks that are held against it, and of which products it must have been
 // looked up.
 type LimitKind struct {
-	What        string      // what it bounds, in words
-	Least, Most LimitColumn // without a name where it has no such end
-	Between     bool        // a membrane that states a number stands alone
-	Checks      []string    // which read it
+	What        string          // what it bounds, in words
+	Least, Most LimitColumn     // without a name where it has no such end
+	Units       []evidence.Unit // it may be typed in, the default's first
+	Between     bool            // a membrane that states a number stands alone
+	Checks      []string        // which read it
 
 	blanks   blankBrings
 	usual    func(system, []acclimate.Period) evidence.Limit // where nobody states one
@@ -64,7 +65,8 @@ func LimitKinds() []LimitKind {
 
 func slabRH() LimitKind {
 	return LimitKind{
-		What: "slab relative humidity", Between: true, Checks: []string{"slab-rh"},
+		Units: []evidence.Unit{evidence.RH},
+		What:  "slab relative humidity", Between: true, Checks: []string{"slab-rh"},
 		Most:     LimitColumn{"Slab RH max", func(p *Product) *Stated { return &p.SlabRH }},
 		blanks:   everyones,
 		usual:    func(system, []acclimate.Period) evidence.Limit { return evidence.AtMost(slab.DefaultRH()) },
@@ -76,7 +78,8 @@ func slabRH() LimitKind {
 
 func mver() LimitKind {
 	return LimitKind{
-		What: "slab moisture emission", Between: true, Checks: []string{"mver-rate"},
+		Units: []evidence.Unit{evidence.Pounds, evidence.Grams},
+		What:  "slab moisture emission", Between: true, Checks: []string{"mver-rate"},
 		Most:     LimitColumn{"MVER max", func(p *Product) *Stated { return &p.MVER }},
 		expected: overSlab, known: Site.standsOnSlab,
 		unneeded: func(s Site) string { return s.Slab.NoDishes },
@@ -86,7 +89,8 @@ func mver() LimitKind {
 
 func carbide() LimitKind {
 	return LimitKind{
-		What: "slab carbide (CM)", Between: true, Checks: []string{"slab-cm"},
+		Units: []evidence.Unit{evidence.CM},
+		What:  "slab carbide (CM)", Between: true, Checks: []string{"slab-cm"},
 		Most:     LimitColumn{"CM max", func(p *Product) *Stated { return &p.CM }},
 		expected: overSlab,
 		known:    func(s Site, p *Product) bool { return len(s.Slab.Carbides) > 0 && s.standsOnSlab(p) },
@@ -97,7 +101,8 @@ func carbide() LimitKind {
 
 func alkalinity() LimitKind {
 	return LimitKind{
-		What: "slab pH", Between: true, Checks: []string{"slab-ph"},
+		Units: []evidence.Unit{evidence.PH},
+		What:  "slab pH", Between: true, Checks: []string{"slab-ph"},
 		Least:    LimitColumn{"pH min", func(p *Product) *Stated { return &p.PHMin }},
 		Most:     LimitColumn{"pH max", func(p *Product) *Stated { return &p.PHMax }},
 		expected: func(s Site, _ *Product) bool { return s.Area.Substrate == onSlab },
@@ -109,7 +114,8 @@ func alkalinity() LimitKind {
 
 func subfloorMC() LimitKind {
 	return LimitKind{
-		What: "subfloor moisture content", Checks: []string{"subfloor-mc", "joists-dry"},
+		Units: []evidence.Unit{evidence.MC},
+		What:  "subfloor moisture content", Checks: []string{"subfloor-mc", "joists-dry"},
 		Most:   LimitColumn{"Subfloor MC max", func(p *Product) *Stated { return &p.SubfloorMC }},
 		blanks: floorings,
 		usual:  func(system, []acclimate.Period) evidence.Limit { return evidence.AtMost(wood.DefaultSubfloorMC()) },
@@ -123,7 +129,8 @@ func subfloorMC() LimitKind {
 
 func flooringMC() LimitKind {
 	return LimitKind{
-		What: "flooring moisture content", Checks: []string{"flooring-mc"},
+		Units: []evidence.Unit{evidence.MC},
+		What:  "flooring moisture content", Checks: []string{"flooring-mc"},
 		Least:    LimitColumn{"Flooring MC min", func(p *Product) *Stated { return &p.FlooringMin }},
 		Most:     LimitColumn{"Flooring MC max", func(p *Product) *Stated { return &p.FlooringMax }},
 		expected: Site.woodOf, known: Site.woodOf,
@@ -134,7 +141,8 @@ func flooringMC() LimitKind {
 
 func difference() LimitKind {
 	return LimitKind{
-		What: "flooring less subfloor", Checks: []string{"wood-difference"},
+		Units: []evidence.Unit{evidence.Points},
+		What:  "flooring less subfloor", Checks: []string{"wood-difference"},
 		Most:   LimitColumn{"Difference max", func(p *Product) *Stated { return &p.Difference }},
 		blanks: floorings,
 		usual:  func(s system, _ []acclimate.Period) evidence.Limit { return evidence.AtMost(s.usualDifference()) },
@@ -148,7 +156,8 @@ func difference() LimitKind {
 
 func airTemp() LimitKind {
 	return LimitKind{
-		What: "air temperature", Checks: []string{"air-range", "air-held", "slab-temp", "climate-range"},
+		Units: []evidence.Unit{evidence.Fahrenheit, evidence.Celsius},
+		What:  "air temperature", Checks: []string{"air-range", "air-held", "slab-temp", "climate-range"},
 		Least:    LimitColumn{"Air temp min", func(p *Product) *Stated { return &p.AirTempMin }},
 		Most:     LimitColumn{"Air temp max", func(p *Product) *Stated { return &p.AirTempMax }},
 		usual:    func(s system, _ []acclimate.Period) evidence.Limit { return acclimate.UsualTemp(s.covering()) },
@@ -159,7 +168,8 @@ func airTemp() LimitKind {
 
 func airRH() LimitKind {
 	return LimitKind{
-		What: "air humidity", Checks: []string{"air-range", "air-held", "climate-range"},
+		Units: []evidence.Unit{evidence.RH},
+		What:  "air humidity", Checks: []string{"air-range", "air-held", "climate-range"},
 		Least: LimitColumn{"Air RH min", func(p *Product) *Stated { return &p.AirRHMin }},
 		Most:  LimitColumn{"Air RH max", func(p *Product) *Stated { return &p.AirRHMax }},
 		usual: func(s system, service []acclimate.Period) evidence.Limit {
@@ -172,7 +182,8 @@ func airRH() LimitKind {
 
 func surfaceTemp() LimitKind {
 	return LimitKind{
-		What: "surface temperature", Checks: []string{"surface-max"},
+		Units: []evidence.Unit{evidence.Fahrenheit, evidence.Celsius},
+		What:  "surface temperature", Checks: []string{"surface-max"},
 		Most:   LimitColumn{"Surface temp max", func(p *Product) *Stated { return &p.SurfaceTemp }},
 		blanks: floorings,
 		usual: func(s system, _ []acclimate.Period) evidence.Limit {

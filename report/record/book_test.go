@@ -169,6 +169,6 @@ const styled = `<styleSheet xmlns="` + mainSpace + `"><numFmts count="4">
 
 // named is the table that a file's name stands for.
 func named(file string) string {
-	at := slices.IndexFunc(record.TableNames(), func(table string) bool { return sheet.FileName(table) == file })
-	return record.TableNames()[at]
+	at := slices.IndexFunc(TableNames(), func(table string) bool { return sheet.FileName(table) == file })
+	return TableNames()[at]
 }

@@ -5,8 +5,6 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
-
-	"firstboard/report"
 )
 
 // either a job or an error that names its place: never a panic, never half.
@@ -71,35 +69,5 @@ func FuzzWorkbook(f *testing.F) {
 		}
 		p[name] = was
 		settled(t, path)
-	})
-}
-
-// A sealed workbook is read or refused, whatever became of one of its parts,
-// and what is read can be verified.
-func FuzzSealed(f *testing.F) {
-	p := unpacked(f, sealedBook(f, folderOf(f, files())))
-	for _, sheet := range []string{sealedSheet, "Decision", "Area A1", "Checks", "Areas"} {
-		f.Add(partOfSheet(f, p, sheet), p[partOfSheet(f, p, sheet)])
-	}
-	dir := f.TempDir()
-	f.Fuzz(func(t *testing.T, name, text string) {
-		if _, known := p[name]; !known {
-			name = partOfSheet(t, p, sealedSheet)
-		}
-		was := p[name]
-		p[name] = text
-		path := filepath.Join(dir, "mill.xlsx")
-		if err := os.WriteFile(path, p.bytes(t), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		p[name] = was
-		s, err := ReadSealed(path)
-		if err != nil {
-			return
-		}
-		v, err := report.Verify(s, "", tool, report.Rules())
-		if err == nil && len(v.Notes) == 0 {
-			t.Error("verified without a seal")
-		}
 	})
 }

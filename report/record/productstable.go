@@ -1,6 +1,8 @@
 package record
 
 import (
+	"slices"
+
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -12,7 +14,7 @@ func productsTable() table[report.Product] {
 		name: "Products", more: moreProduct,
 		rows:  func(j *report.Job) *[]product { return &j.Products },
 		place: func(p *product) *evidence.Place { return &p.Place },
-		columns: []column[product]{
+		columns: slices.Concat([]column[product]{
 			listed("Product", func(d *decoder) *index { return &d.products }, func(p *product) *string { return &p.ID }).always(),
 			word("Kind", append(floorings(), "adhesive", "membrane"), func(p *product) *string { return &p.Kind }).always(),
 			text("Description", func(p *product) *string { return &p.Description }),
@@ -21,31 +23,47 @@ func productsTable() table[report.Product] {
 			yesNo("Below grade", func(p *product) *string { return &p.BelowGrade }),
 			number("Face width", inches(), aboveZero, func(p *product) *evidence.Reading { return &p.FaceWidth }),
 			number("Thickness", inches(), aboveZero, func(p *product) *evidence.Reading { return &p.Thickness }),
-			limit("Slab RH max", in(evidence.RH), humidity(), func(p *product) *report.Stated { return &p.SlabRH }),
-			limit("MVER max", []evidence.Unit{evidence.Pounds, evidence.Grams}, notNegative, func(p *product) *report.Stated { return &p.MVER }),
-			limit("CM max", in(evidence.CM), within(0, 200), func(p *product) *report.Stated { return &p.CM }),
-			limit("pH min", in(evidence.PH), acidity(), func(p *product) *report.Stated { return &p.PHMin }),
-			limit("pH max", in(evidence.PH), acidity(), func(p *product) *report.Stated { return &p.PHMax }),
-			limit("Subfloor MC max", in(evidence.MC), moisture(), func(p *product) *report.Stated { return &p.SubfloorMC }),
-			limit("Flooring MC min", in(evidence.MC), moisture(), func(p *product) *report.Stated { return &p.FlooringMin }),
-			limit("Flooring MC max", in(evidence.MC), moisture(), func(p *product) *report.Stated { return &p.FlooringMax }),
-			limit("Difference max", in(evidence.Points), notNegative, func(p *product) *report.Stated { return &p.Difference }),
-			limit("Air temp min", fahrenheit(), temperature(), func(p *product) *report.Stated { return &p.AirTempMin }),
-			limit("Air temp max", fahrenheit(), temperature(), func(p *product) *report.Stated { return &p.AirTempMax }),
-			limit("Air RH min", in(evidence.RH), humidity(), func(p *product) *report.Stated { return &p.AirRHMin }),
-			limit("Air RH max", in(evidence.RH), humidity(), func(p *product) *report.Stated { return &p.AirRHMax }),
-			limit("Surface temp max", fahrenheit(), temperature(), func(p *product) *report.Stated { return &p.SurfaceTemp }),
+		}, limitColumns(), []column[product]{
 			number("Movement coefficient", unitless(), notNegative, func(p *product) *evidence.Reading { return &p.Across }),
 			text("Data sheet", func(p *product) *string { return &p.DataSheet }),
-		},
+		}),
 	}
 }
 
+// limitColumns are the columns of the limits that products state.
+func limitColumns() []column[report.Product] {
+	var all []column[report.Product]
+	for _, k := range report.LimitKinds() {
+		for _, c := range k.Columns() {
+			all = append(all, limit(c.Name, k.Units, ruleOf(k.Units[0]), c.Cell))
+		}
+	}
+	return all
+}
+
+// ruleOf is what a limit in a unit may be.
+func ruleOf(u evidence.Unit) rule {
+	switch u {
+	case evidence.RH:
+		return humidity()
+	case evidence.MC:
+		return moisture()
+	case evidence.CM:
+		return within(0, 200)
+	case evidence.PH:
+		return acidity()
+	case evidence.Fahrenheit:
+		return temperature()
+	}
+	return notNegative
+}
+
 func moreProduct(d *decoder, p *report.Product) {
-	d.ordered("pH min", p.PHMin.Number, p.PHMax.Number)
-	d.ordered("Flooring MC min", p.FlooringMin.Number, p.FlooringMax.Number)
-	d.ordered("Air temp min", p.AirTempMin.Number, p.AirTempMax.Number)
-	d.ordered("Air RH min", p.AirRHMin.Number, p.AirRHMax.Number)
+	for _, k := range report.LimitKinds() {
+		if len(k.Columns()) == 2 {
+			d.ordered(k.Least.Name, k.Least.Of(p).Number, k.Most.Of(p).Number)
+		}
+	}
 }
 
 // ordered faults a minimum that lies above its maximum.
