@@ -42,19 +42,24 @@ func milliEm(r rune) int {
 		return 600
 	case r > '~':
 		return 750
-	case strings.ContainsRune("'ijl|", r):
+	}
+	switch r {
+	case '\'', 'i', 'j', 'l', '|':
 		return 230
-	case strings.ContainsRune(` !,./:;I[\]ft`, r):
+	case ' ', '!', ',', '.', '/', ':', ';', 'I', '[', '\\', ']', 'f', 't':
 		return 278
-	case strings.ContainsRune("()-`r\"*{}", r):
+	case '(', ')', '-', '`', 'r', '"', '*', '{', '}':
 		return 350
-	case strings.ContainsRune("Jckvsxyz^", r):
+	case 'J', 'c', 'k', 's', 'v', 'x', 'y', 'z', '^':
 		return 500
-	case strings.ContainsRune("wCDHNRUGOQ", r):
+	case 'w', 'C', 'D', 'H', 'N', 'R', 'U', 'G', 'O', 'Q':
 		return 750
-	case strings.ContainsRune("mMW%@", r):
+	case 'm', 'M', 'W', '%', '@':
 		return 900
-	case unicode.IsUpper(r) || strings.ContainsRune("&+<=>~", r):
+	case '&', '+', '<', '=', '>', '~':
+		return 640
+	}
+	if r >= 'A' && r <= 'Z' {
 		return 640
 	}
 	return 556
@@ -78,7 +83,8 @@ func lines(s string, room float64) int {
 }
 
 func wrapped(line string, room float64) int {
-	if span(line) <= room {
+	const widest = 10 * slack // of a letter
+	if float64(len(line))*widest <= room || span(line) <= room {
 		return 1
 	}
 	n, used, gap := 1, 0.0, span(" ")

@@ -13,6 +13,7 @@ type sheet struct {
 	page   page
 	sw     *excelize.StreamWriter
 	values []any // of the row in hand
+	cells  []excelize.Cell
 	links  []link
 }
 
@@ -20,7 +21,7 @@ type link struct{ from, to string }
 
 // write adds one row, as high as its longest text asks.
 func (s *sheet) write(number int, r row) error {
-	s.values = s.values[:0]
+	s.values, s.cells = s.values[:0], s.cells[:0]
 	for _, c := range r.cells {
 		if err := s.put(number, c); err != nil {
 			return err
@@ -47,11 +48,17 @@ func (s *sheet) put(number int, c cell) error {
 	if err != nil {
 		return err
 	}
-	s.values = append(s.values, excelize.Cell{StyleID: id, Formula: c.formula, Value: c.value})
+	s.lay(excelize.Cell{StyleID: id, Formula: c.formula, Value: c.value})
 	for i := 1; i < c.across; i++ {
-		s.values = append(s.values, excelize.Cell{StyleID: id})
+		s.lay(excelize.Cell{StyleID: id})
 	}
 	return s.join(number, column, c)
+}
+
+// lay adds a cell to the row in hand. The cells are kept from row to row.
+func (s *sheet) lay(c excelize.Cell) {
+	s.cells = append(s.cells, c)
+	s.values = append(s.values, &s.cells[len(s.cells)-1])
 }
 
 // join merges a cell across its columns and notes where it leads.

@@ -123,7 +123,9 @@ func columnsOf(t report.Table) columns {
 			if c.first[i] == report.BlankCell {
 				c.first[i] = entry.Kind
 			}
-			c.widths[i] = max(c.widths[i], entryWidth(entry))
+			if couldBeWider(entry, c.widths[i]) {
+				c.widths[i] = max(c.widths[i], entryWidth(entry))
+			}
 		}
 	}
 	return c
@@ -148,6 +150,17 @@ func entryWidth(c report.Cell) float64 {
 		return w
 	}
 	return min(max(most, w/linesWanted), widest)
+}
+
+// couldBeWider says whether an entry may ask for more than a width: most are
+// plainly short enough.
+func couldBeWider(c report.Cell, width float64) bool {
+	const widest, longestClock = 10 * slack, 16
+	n := len(c.Text)
+	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
+		n = longestClock
+	}
+	return wideFor(float64(n+c.Places)*widest+indent)+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.

@@ -40,7 +40,7 @@ type part struct {
 func (p *parts) Create(name string) (io.Writer, error) {
 	one := &part{name: name, sum: crc32.NewIEEE()}
 	var err error
-	one.pack, err = flate.NewWriter(&one.packed, flate.DefaultCompression)
+	one.pack, err = flate.NewWriter(&one.packed, flate.BestSpeed)
 	p.all = append(p.all, one)
 	return one, err
 }

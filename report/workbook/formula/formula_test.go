@@ -122,7 +122,7 @@ func TestWhatLiesNowhereHasNoForm(t *testing.T) {
 func TestPhysicsHasCellsOfItsOwn(t *testing.T) {
 	temp := evidence.Working{Op: evidence.OpTyped, Value: evidence.Whole(70), Unit: evidence.Fahrenheit, Place: spot{2, 4}}
 	rh := typed(3, 4, "45")
-	for op, want := range map[evidence.Op]string{evidence.OpEMC: "ROUND(MAX(0,", evidence.OpDewPoint: "ROUND("} {
+	for op, want := range map[evidence.Op]string{evidence.OpEMC: "ROUND(MAX(0,", evidence.OpDewPoint: "("} {
 		p := printer()
 		text, ok := p.Print(evidence.Physics(op, evidence.Ratio(85, 10), evidence.Fahrenheit, temp, rh))
 		last := p.Figures.Rows[len(p.Figures.Rows)-1].Figures[0]

@@ -28,7 +28,7 @@ func (p *Printer) emc(w evidence.Working, args []expr) expr {
 // dewPoint is the temperature at which air is saturated, by Newton's steps on
 // the saturation pressure of Hyland and Wexler (ASHRAE Handbook Fundamentals
 // 2017, chapter 1, equations 5 and 6), each in a cell of its own: over ice below
-// the triple point. The last is rounded once, to 0.01, in the unit asked for.
+// the triple point. It is not rounded here.
 func (p *Printer) dewPoint(w evidence.Working, args []expr) expr {
 	t := p.celsius(w.Args[0], args[0])
 	rh := told{args[1].text, w.Args[1].Value.Float()}
@@ -41,9 +41,10 @@ func (p *Printer) dewPoint(w evidence.Working, args []expr) expr {
 		miss := either(frost, pressure.minus(overIce(dew)).over(slopeOverIce(dew)), pressure.minus(overWater(dew)).over(slopeOverWater(dew)))
 		dew = p.step("dew point, a closer guess (C)", dew.plus(miss))
 	}
-	const places = 2
-	text := converted(dew.text, evidence.Celsius, w.Unit)
-	return p.own(w, expr{text: "ROUND(" + text + "," + strconv.Itoa(places) + ")"})
+	if w.Unit != evidence.Celsius {
+		dew.text = converted(dew.text, evidence.Celsius, w.Unit)
+	}
+	return p.own(w, expr{text: dew.text})
 }
 
 func kelvin(c told) told { return c.plus(number(273.15)) }
