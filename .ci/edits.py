@@ -22,7 +22,7 @@ from com.sun.star.beans import PropertyValue
 from com.sun.star.sheet.CellDeleteMode import UP
 from com.sun.star.table import CellAddress, CellRangeAddress
 
-OURS = ("Decision", "Limits", "Cautions", "Sign-off", "Checks", "Sealed", "Plotted", "Figures")
+OURS = ("Decision", "Limits", "Cautions", "Sign-off", "Checks", "Plotted", "Figures")
 
 
 def prop(name, value):
