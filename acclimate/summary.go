@@ -174,7 +174,7 @@ func (s *summary) says(longest evidence.Reading) string {
 	text += fmt.Sprintf("; excused: %s of at most %s h, the worst value %s at %s",
 		evidence.Count(s.excused, "excursion", "excursions"), longest.Written, s.worst.by.read(s.worst.row), s.worst.row.ReadAt.Written)
 	if p := s.worst.row.Place; p != nil {
-		text += " (" + p.String() + ")"
+		text += " (" + evidence.RowOf(p) + ")"
 	}
 	return text
 }

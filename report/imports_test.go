@@ -38,7 +38,9 @@ func allowed() map[string][]string {
 		"report/page":    outer,
 		"report/outlook": append(slices.Clone(outer), "slab/drying", "acclimate/settling"),
 		"report/plan":    outer,
-		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan"),
+		"report/seal":    outer,
+		"report/outlook": append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook"),
 	}
 }
 

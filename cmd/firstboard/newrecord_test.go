@@ -30,7 +30,7 @@ func findings(rec record.Record) []report.AreaAnswer {
 	areas := report.Answers(rec.Job, report.Judge(rec.Job), nil).Areas
 	for _, a := range areas {
 		for i := range a.Findings {
-			a.Findings[i].Evidence = nil
+			a.Findings[i].Evidence, a.Findings[i].Working = nil, ""
 		}
 	}
 	return areas

@@ -2,12 +2,19 @@ package evidence
 
 import (
 	"math/big"
+	"strings"
 
 	"github.com/shopspring/decimal"
 )
 
 // Place is where something was typed: a cell or a row of the record.
 type Place interface{ String() string }
+
+// RowOf is the row of a place, by which a record names it in every kind of file.
+func RowOf(p Place) string {
+	s := p.String()
+	return "row " + s[len(strings.TrimRight(s, "0123456789")):]
+}
 
 // Reading is a number somebody typed: the decimal as written, its unit and
 // its place. Nothing was written where Written is empty: a blank is never

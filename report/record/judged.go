@@ -1,6 +1,7 @@
 package record
 
 import (
+	"errors"
 	"fmt"
 
 	"firstboard/report/record/sheet"
@@ -15,7 +16,7 @@ const CopyPrefix = "As judged "
 // that carries none is an error.
 func ReadJudged(path, name string) (Record, error) {
 	from, err := sheet.OpenCopies(path, TableNames(), CopyPrefix, name)
-	if err != nil && from != nil && len(from.Tables) == 0 {
+	if errors.Is(err, sheet.ErrNoTable) {
 		return Record{}, fmt.Errorf("%s: it is no decision workbook; verify takes what check RECORD -o FILE.xlsx writes, and check judges a record", from.Name)
 	}
 	if err != nil {

@@ -6,6 +6,7 @@ import (
 	"io"
 	"maps"
 	"slices"
+	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -100,7 +101,7 @@ func Typed(was, now, kept []report.Table) []string {
 			}
 		}
 		for l := range lines(t) {
-			if !known[l] {
+			if !known[l] && !strings.HasPrefix(l, "row|") {
 				all = append(all, t.Name+": "+l)
 			}
 		}

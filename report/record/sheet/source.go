@@ -11,6 +11,9 @@ import (
 	"firstboard/report/evidence"
 )
 
+// ErrNoTable says that a workbook holds no table of a record.
+var ErrNoTable = errors.New("no sheet is a table of a record")
+
 // Source is a record before it is decoded: its tables by name.
 type Source struct {
 	Name    string // base name of the folder or file, never a path
@@ -85,7 +88,7 @@ func (s *Source) empty(folder bool) error {
 	if folder {
 		return fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv", s.Name)
 	}
-	return fmt.Errorf("%s: no sheet is a table of a record; name its sheets as the tables are, such as Areas and Slab RH", s.Name)
+	return fmt.Errorf("%s: %w; name its sheets as the tables are, such as Areas and Slab RH", s.Name, ErrNoTable)
 }
 
 // Table is the table of that name, or a new one that the record lacks, as it
