@@ -14,7 +14,11 @@ type AirState struct{ Day, TempC, RHPct float64 }
 // the air. Each state of the log holds until the next one; before the log and
 // beyond it its mean goes on. The log holds one state at least, in any order.
 func AirMean(log []AirState, value func(AirState) float64) func(from, to float64) float64 {
-	states := slices.SortedStableFunc(slices.Values(log), func(a, b AirState) int { return cmp.Compare(a.Day, b.Day) })
+	byDay := func(a, b AirState) int { return cmp.Compare(a.Day, b.Day) }
+	states := log
+	if !slices.IsSortedFunc(log, byDay) {
+		states = slices.SortedStableFunc(slices.Values(log), byDay)
+	}
 	values, sums := make([]float64, len(states)), make([]float64, len(states))
 	for i, s := range states {
 		values[i] = value(s)

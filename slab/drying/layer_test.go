@@ -95,7 +95,7 @@ func airs(name string) (log []evidence.AirState) {
 }
 
 // Air that changes in humidity and temperature, one face and two: compared
-// with a committed table that SciPy's solve_ivp made.
+// with a committed table that SciPy's solve_ivp made (testdata/solve_ivp.py).
 func TestTraceUnderChangingAirAgainstSolveIVP(t *testing.T) {
 	file, err := os.Open("testdata/solve-ivp.csv")
 	if err != nil {
@@ -152,5 +152,25 @@ func TestLayerConservesAndKeepsOrder(t *testing.T) {
 				t.Errorf("after long it is at %.3f, the air at %.3f", end, air)
 			}
 		})
+	}
+}
+
+// solvedHistory is the one that testdata/solve_ivp.py times: 100 mm, one face, 95 %
+// RH, air at 50 %, Model Code values with D1 28.8 mm2/day, 40 mm deep.
+func solvedHistory() *trace {
+	return dry(Shape{Floor: 0.05, Middle: 0.8, Power: 15}.potential(), 0.95, 0.4, []surface{{rh: 0.5}})
+}
+
+// That script's run of SciPy's solve_ivp is at 80 % RH on day 267.5.
+func TestTraceReachesItsLimitWithSolveIVP(t *testing.T) {
+	log, ok := solvedHistory().reaches(0.80, firstLog)
+	if day := math.Exp(log) * 100 * 100 / 28.8; !ok || math.Abs(day-267.5) > 2 {
+		t.Errorf("on day %.1f, solve_ivp says 267.5", day)
+	}
+}
+
+func BenchmarkTrace(b *testing.B) {
+	for b.Loop() {
+		solvedHistory()
 	}
 }
