@@ -58,8 +58,9 @@ func (d *decoder) ours(name string) bool {
 	}
 	for _, of := range []string{"Area ", "Working ", "Field "} {
 		if id, about := strings.CutPrefix(name, of); about {
-			_, listed := d.areas.find(id)
-			return listed
+			return slices.ContainsFunc(d.areas.ids, func(listed string) bool { // a long one is cut
+				return joined(id) != "" && strings.HasPrefix(joined(listed), joined(id))
+			})
 		}
 	}
 	return false

@@ -176,7 +176,7 @@ func airRecord(t testing.TB, rows int) string {
 }
 
 func BenchmarkReadAir(b *testing.B) {
-	const rows = 300_000
+	const rows = 200_000
 	folder := airRecord(b, rows)
 	for name, path := range map[string]string{"csv": folder, "xlsx": twin(b, folder)} {
 		b.Run(name, func(b *testing.B) {
