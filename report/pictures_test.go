@@ -212,7 +212,7 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 			seen[p.Shows] = true
 			for _, s := range p.Series {
 				for _, x := range s.Points {
-					if at, ok := x.Y.Place.(record.Place); !s.Role.Bound() && (!ok || at.Column == 0) {
+					if at, ok := x.Y.Place.(*record.Place); !s.Role.Bound() && (!ok || at.Column == 0) {
 						t.Errorf("area %s, %s, %s %s: no cell", a.ID, p.Title, s.Name, x.Name)
 					}
 				}

@@ -22,17 +22,21 @@ type TableRow struct {
 }
 
 // Cell is one cell: its kind, decided by its column and not by its looks, and
-// what was typed. A number is kept as Text with Places decimals; a day or a
-// time is a clock time in UTC as well, without its zone.
+// what was typed. A number is kept as Text with Places decimals.
 type Cell struct {
-	Kind   CellKind
 	Text   string
-	Places int
-	Clock  time.Time
+	Kind   CellKind
+	Places uint8
+}
+
+// Clock is the clock time of a day or a time, in UTC, without its zone.
+func (c Cell) Clock() time.Time {
+	t, _ := evidence.ParseClock(c.Text)
+	return t
 }
 
 // CellKind is what a cell holds.
-type CellKind int
+type CellKind uint8
 
 // The kinds of cell.
 const (

@@ -51,3 +51,27 @@ func ClockText(t time.Time) string {
 	}
 	return t.Format("2006-01-02 15:04")
 }
+
+// ParseClock reads a day, or a day and a time, as a record writes them, as a
+// clock time in UTC.
+func ParseClock(s string) (time.Time, bool) {
+	var at [6]int // year, month, day, hour, minute, second
+	layout := "0000-00-00 00:00:00"
+	if len(s) != len("2026-03-04") && len(s) != len("2026-03-04 08:30") && len(s) != len(layout) {
+		return time.Time{}, false
+	}
+	part := 0
+	for i := range len(s) {
+		switch digit := s[i] - '0'; {
+		case layout[i] == '0' && digit <= 9:
+			at[part] = at[part]*10 + int(digit)
+		case layout[i] != '0' && s[i] == layout[i]:
+			part++
+		default:
+			return time.Time{}, false
+		}
+	}
+	t := time.Date(at[0], time.Month(at[1]), at[2], at[3], at[4], at[5], 0, time.UTC)
+	y, m, d := t.Date()
+	return t, y == at[0] && int(m) == at[1] && d == at[2] && at[3] < 24 && at[4] < 60 && at[5] < 60
+}

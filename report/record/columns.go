@@ -29,10 +29,14 @@ func text[T any](name string, field func(*T) *string) column[T] {
 	}}
 }
 
-// name is a column of identifiers.
+// name is a column of identifiers, which often are those of the row before.
 func name[T any](title string, field func(*T) *string) column[T] {
+	var typed, tidy string
 	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
-		*field(row) = evidence.Tidy(words(c))
+		if text := words(c); text != typed {
+			typed, tidy = text, evidence.Tidy(text)
+		}
+		*field(row) = tidy
 	}}
 }
 
@@ -77,31 +81,41 @@ func area[T any](field func(*T) *string) column[T] {
 func instrument[T any](field func(*T) *string, kinds ...string) column[T] {
 	col := reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
 	store := col.read
+	took := "" // the row before
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
-		d.taker(*field(row), kinds)
+		if id := *field(row); id != took && d.taker(id, kinds) {
+			took = id
+		}
 	}
 	return col
 }
 
-// taker faults an instrument that is of none of some kinds.
-func (d *decoder) taker(id string, kinds []string) {
+// taker says whether an instrument is of one of some kinds, and faults it where
+// it is listed as another.
+func (d *decoder) taker(id string, kinds []string) bool {
 	meter, listed := d.job.Instruments.Find(id)
 	if !listed || len(kinds) == 0 || len(meter.Kinds) == 0 || slices.ContainsFunc(kinds, meter.Has) {
-		return
+		return true
 	}
 	d.complain(about(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
 		strings.Join(meter.Kinds, ", "), evidence.Either(kinds)))
+	return false
 }
 
 func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {
 	col := name(title, field)
 	col.takes.Of = of
 	store := col.read
+	found := "" // in the row before
 	col.read = func(d *decoder, c *report.Cell, row *T) {
 		store(d, c, row)
-		if to(d).lacks(*field(row)) {
+		switch id := *field(row); {
+		case id == found && id != "":
+		case to(d).lacks(id):
 			d.complain(to(d).complaint(c.Text))
+		default:
+			found = id
 		}
 	}
 	return col

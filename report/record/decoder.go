@@ -19,6 +19,8 @@ type decoder struct {
 	apart  bool              // a fault for each row
 	last   []func()          // what can be checked only when every table is read
 	zones  map[string]int    // of the areas, the first of each zone
+	spare  []Place           // for evidence to come
+	clocks clocks
 
 	installs evidence.Date // the last Install on
 
@@ -34,12 +36,14 @@ type sameFault struct {
 // position is the cell the decoder stands at.
 type position struct {
 	src    *sheet.Table
+	in     *Sheet
 	order  int // of the table
 	row    *report.TableRow
 	nth    int // of the rows read, from 0
 	column int // from 0
 	unit   evidence.Unit
-	place  map[string]int // columns of the table by their names in the schema
+	place  map[string]int             // columns of the table by their names in the schema
+	known  map[entry]evidence.Reading // numbers of the column that were sound
 }
 
 func newDecoder() *decoder {
@@ -60,7 +64,7 @@ func newDecoder() *decoder {
 
 // read reads one table, the order-th of the design.
 func (d *decoder) read(order int, s schema, src *sheet.Table) {
-	d.position = position{src: src, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
+	d.position = position{src: src, in: &Sheet{src.File, src.Sheet, src.Name}, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
 	if at := headerBelow(s, src); at > 0 {
 		d.row = &report.TableRow{Number: at}
 		d.faultIn("", told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
@@ -184,14 +188,21 @@ func (d *decoder) faultIn(header string, c complaint) {
 }
 
 // cell is the place the decoder stands at; here is its row.
-func (d *decoder) cell() Place {
-	p := d.here()
-	p.Column = d.column + 1
-	return p
-}
+func (d *decoder) cell() Place { return Place{d.in, int32(d.row.Number), int32(d.column + 1)} }
 
-func (d *decoder) here() Place {
-	return Place{File: d.src.File, Sheet: d.src.Sheet, Table: d.src.Name, Number: d.row.Number}
+func (d *decoder) here() Place { return Place{d.in, int32(d.row.Number), 0} }
+
+// kept is a place for evidence to point to. Places are cut from larger pieces:
+// a long log has a million of them.
+func (d *decoder) kept(p Place) *Place {
+	const piece = 1024
+	if len(d.spare) == 0 {
+		d.spare = make([]Place, piece)
+	}
+	at := &d.spare[0]
+	d.spare = d.spare[1:]
+	*at = p
+	return at
 }
 
 // typed is what a cell of the row holds, by the name of its column.

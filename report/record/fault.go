@@ -26,13 +26,13 @@ type span struct{ from, to int }
 // Error is the fault as one line, led by its place.
 func (f Fault) Error() string {
 	at := f.Place.String()
-	if f.Place.Sheet == "" && f.many() {
-		at = f.Place.File + " " + f.spelledRows()
+	if f.Place.In.Sheet == "" && f.many() {
+		at = f.Place.In.File + " " + f.spelledRows()
 	}
 	if f.Column != "" {
 		at += " " + evidence.Quote(f.Column)
 	}
-	if f.Place.Sheet != "" && f.many() {
+	if f.Place.In.Sheet != "" && f.many() {
 		at += " " + f.spelledRows()
 	}
 	return at + ": " + f.Text
@@ -92,7 +92,7 @@ func (fs Faults) Error() string {
 
 func (fs Faults) sort() {
 	slices.SortStableFunc(fs, func(a, b Fault) int {
-		return cmp.Or(a.order-b.order, a.Place.Number-b.Place.Number, a.Place.Column-b.Place.Column)
+		return cmp.Or(a.order-b.order, int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
 	})
 }
 

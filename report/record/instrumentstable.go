@@ -75,6 +75,7 @@ func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading
 		if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
 			rule = unbounded
 		}
+		d.known = nil // the rule is the row's own
 		*field(row) = d.number(c, rule)
 	}}
 }

@@ -43,7 +43,7 @@ func (d *decoder) item(i *item, items []column[report.Job]) {
 		return
 	}
 	if i.entry != nil && i.entry.Kind != report.BlankCell {
-		d.column, d.unit = d.place["Entry"], m.unit
+		d.column, d.unit, d.known = d.place["Entry"], m.unit, nil
 		items[m.column].read(d, i.entry, &d.job)
 	}
 }

@@ -30,11 +30,11 @@ func (d *decoder) lookAlikes(others []sheet.Other) {
 		case now:
 			text = fmt.Sprintf("is now %s; rename it", evidence.Quote(right))
 		}
-		place := Place{File: o.Name, Table: table}
+		at := &Sheet{File: o.Name, Table: table}
 		if o.Sheet {
-			place.Sheet = o.Name
+			at.Sheet = o.Name
 		}
-		d.faults = append(d.faults, Fault{Place: place, Text: text, order: -1})
+		d.faults = append(d.faults, Fault{Place: Place{In: at}, Text: text, order: -1})
 	}
 }
 

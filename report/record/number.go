@@ -10,22 +10,44 @@ import (
 	"firstboard/report/record/sheet"
 )
 
+// entry is a number as it stands in a cell.
+type entry struct {
+	text   string
+	kind   report.CellKind
+	places uint8
+}
+
+// mostKnown is how many numbers of a column are kept: a logger writes the same
+// ones over and over.
+const mostKnown = 4096
+
 // number reads the number of a cell, in the unit of its column.
 func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
-	percent := c.Kind == sheet.Percent
-	typed := strings.TrimSpace(c.Text)
+	is := entry{c.Text, c.Kind, c.Places}
+	r, known := d.known[is]
+	if !known {
+		var wrong complaint
+		if r, wrong = d.measured(c, rule); wrong.text != "" {
+			d.complain(wrong)
+			return evidence.Reading{}
+		}
+		if len(d.known) < mostKnown && d.known != nil {
+			d.known[is] = r
+		}
+	}
+	r.Place = d.kept(d.cell())
+	c.Kind, c.Text, c.Places = report.NumberCell, r.Written, uint8(min(places(r.Written), 255))
+	return r
+}
+
+// measured is the number of a cell without its place, or what is wrong with it.
+func (d *decoder) measured(c *report.Cell, rule rule) (evidence.Reading, complaint) {
 	written, wrong := d.written(c)
 	if wrong.text != "" {
-		d.complain(wrong)
-		return evidence.Reading{}
+		return evidence.Reading{}, wrong
 	}
-	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit, Place: d.cell()}
-	if wrong := outside(rule(r.Unit), r, typed, percent); wrong.text != "" {
-		d.complain(wrong)
-		return evidence.Reading{}
-	}
-	c.Kind, c.Text, c.Places = report.NumberCell, written, places(written)
-	return r
+	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit}
+	return r, outside(rule(r.Unit), r, strings.TrimSpace(c.Text), c.Kind == sheet.Percent)
 }
 
 // written is the plain decimal that a cell holds.
@@ -38,7 +60,7 @@ func (d *decoder) written(c *report.Cell) (string, complaint) {
 		return "", mistake(c.Text, "is a date, not a number; write the number, and format the cell as one")
 	}
 	typed := strings.TrimSpace(c.Text)
-	text := sheet.Padded(typed, c.Places)
+	text := sheet.Padded(typed, int(c.Places))
 	if d.src.Comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
 		text = strings.Replace(text, ",", ".", 1)
 	}

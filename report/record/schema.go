@@ -67,8 +67,9 @@ func (c column[T]) titles() []string {
 // bound is a column that the header names, and where.
 type bound[T any] struct {
 	column[T]
-	at   int
-	unit evidence.Unit
+	at    int
+	unit  evidence.Unit
+	known map[entry]evidence.Reading
 }
 
 func (t table[T]) title() string { return t.name }
@@ -100,7 +101,7 @@ func (t table[T]) read(d *decoder, src *sheet.Table) {
 
 func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 	for _, c := range columns {
-		d.column, d.unit = c.at, c.unit
+		d.column, d.unit, d.known = c.at, c.unit, c.known
 		switch cell := &d.row.Cells[c.at]; {
 		case cell.Kind != report.BlankCell && d.usable(cell):
 			c.read(d, cell, row)
@@ -109,7 +110,7 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 		}
 	}
 	if t.place != nil {
-		*t.place(row) = d.here()
+		*t.place(row) = d.kept(d.here())
 	}
 	if t.more != nil {
 		t.more(d, row)
@@ -140,7 +141,7 @@ func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 		case m.complaint != "":
 			d.complain(told(m.complaint))
 		default:
-			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit})
+			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit, map[entry]evidence.Reading{}})
 			d.place[t.columns[m.column].name] = i
 		}
 		if m.meant >= 0 && first[m.meant] == 0 {

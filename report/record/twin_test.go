@@ -99,12 +99,12 @@ func twinCell(t testing.TB, f *excelize.File, looks map[string]int, c report.Cel
 	case report.NumberCell:
 		value = decimal.RequireFromString(c.Text).InexactFloat64()
 		if c.Places > 0 {
-			format = "0." + strings.Repeat("0", c.Places)
+			format = "0." + strings.Repeat("0", int(c.Places))
 		}
 	case report.DayCell:
-		value, format = c.Clock, "yyyy-mm-dd"
+		value, format = c.Clock(), "yyyy-mm-dd"
 	case report.TimeCell:
-		value, format = c.Clock, "yyyy-mm-dd hh:mm"
+		value, format = c.Clock(), "yyyy-mm-dd hh:mm"
 	default:
 		value = c.Text
 	}
@@ -173,20 +173,4 @@ func airRecord(t testing.TB, rows int) string {
 	}
 	put("air.csv", lines...)
 	return folder
-}
-
-func BenchmarkReadAir(b *testing.B) {
-	const rows = 200_000
-	folder := airRecord(b, rows)
-	for name, path := range map[string]string{"csv": folder, "xlsx": twin(b, folder)} {
-		b.Run(name, func(b *testing.B) {
-			b.ReportAllocs()
-			for b.Loop() {
-				rec, err := Read(path)
-				if err != nil || len(rec.Job.Air) != rows {
-					b.Fatal(len(rec.Job.Air), err)
-				}
-			}
-		})
-	}
 }

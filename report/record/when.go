@@ -36,23 +36,6 @@ const (
 	writeClock = "write the day and the time, such as 2026-03-04 08:30"
 )
 
-// parseClock reads a day, or a day and a time, as the clock showed it.
-func parseClock(s string) (time.Time, bool) {
-	var t time.Time
-	var err error
-	switch len(s) {
-	case len(time.DateOnly):
-		t, err = time.Parse(time.DateOnly, s)
-	case len(minute):
-		t, err = time.Parse(minute, s)
-	case len(time.DateTime):
-		t, err = time.Parse(time.DateTime, s)
-	default:
-		return t, false
-	}
-	return t, err == nil
-}
-
 // isDay says whether a cell holds a day alone.
 func isDay(c *report.Cell) bool {
 	return c.Kind == report.DayCell || c.Kind == report.TextCell && len(strings.TrimSpace(c.Text)) == len(time.DateOnly)
@@ -61,7 +44,7 @@ func isDay(c *report.Cell) bool {
 // date reads the calendar day of a cell.
 func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 	text := strings.TrimSpace(c.Text)
-	t, ok := parseClock(text)
+	t, ok := evidence.ParseClock(text)
 	midnight := c.Kind == report.TimeCell && t.Equal(t.Truncate(24*time.Hour))
 	switch {
 	case d.numeric(c):
@@ -72,8 +55,8 @@ func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 		d.wrong(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly))
 	case d.inYears(text, t, from):
 		written := t.Format(time.DateOnly)
-		c.Kind, c.Text, c.Clock = report.DayCell, written, t
-		return evidence.Date{Written: written, Day: evidence.DayOf(t), Place: d.cell()}
+		c.Kind, c.Text = report.DayCell, written
+		return evidence.Date{Written: written, Day: evidence.DayOf(t), Place: d.kept(d.cell())}
 	}
 	return evidence.Date{}
 }
@@ -81,7 +64,7 @@ func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 // time reads the day and time of a cell.
 func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 	text := strings.TrimSpace(c.Text)
-	t, ok := parseClock(text)
+	t, ok := evidence.ParseClock(text)
 	switch {
 	case d.numeric(c):
 		d.wrong(text, "is a number, not a time; %s", writeClock)
@@ -96,13 +79,16 @@ func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 }
 
 func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
-	first, last, ok := instants(clock, d.job.Zone)
+	first, last, ok := d.clocks.instants(clock, d.job.Zone)
 	if !ok {
 		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName)
 		return evidence.Time{}
 	}
-	c.Kind, c.Text, c.Clock = report.TimeCell, evidence.ClockText(clock), clock
-	return evidence.Time{Written: c.Text, First: first, Last: last, Place: d.cell()}
+	c.Kind = report.TimeCell
+	if text := c.Text; len(text) != len(minute) {
+		c.Text = evidence.ClockText(clock)
+	}
+	return evidence.Time{Written: c.Text, First: first, Last: last, Place: d.kept(d.cell())}
 }
 
 // endOf is the instant that ends a day.
@@ -148,14 +134,29 @@ func (d *decoder) yearMeant(text string, t time.Time) string {
 	return fmt.Sprintf(" write %d%s", year, text[len("2026"):])
 }
 
+// clocks keeps the stretch of time in which the clocks of a zone were last
+// found not to change.
+type clocks struct {
+	from, to time.Time // on the clock
+	ahead    time.Duration
+}
+
+// near is how far from a change of the clocks a time may come twice or never.
+const near = 26 * time.Hour
+
 // instants are the first and the last time a clock showed that time; it never
 // did where clocks went forward over it.
-func instants(clock time.Time, zone *time.Location) (first, last time.Time, ok bool) {
+func (k *clocks) instants(clock time.Time, zone *time.Location) (first, last time.Time, ok bool) {
 	if zone == time.UTC {
 		return clock, clock, true
 	}
+	if !clock.Before(k.from) && clock.Before(k.to) {
+		at := clock.Add(-k.ahead).In(zone)
+		return at, at, true
+	}
 	y, m, n := clock.Date()
 	guess := time.Date(y, m, n, clock.Hour(), clock.Minute(), clock.Second(), 0, zone)
+	k.around(guess)
 	for _, at := range neighbors(guess) {
 		_, offset := at.Zone()
 		t := clock.Add(-time.Duration(offset) * time.Second).In(zone)
@@ -173,10 +174,20 @@ func instants(clock time.Time, zone *time.Location) (first, last time.Time, ok b
 	return first, last, ok
 }
 
+// around keeps the stretch without a change of the clocks that a time lies in.
+func (k *clocks) around(t time.Time) {
+	start, end := t.ZoneBounds()
+	if start.IsZero() || end.IsZero() {
+		return
+	}
+	_, offset := t.Zone()
+	k.ahead = time.Duration(offset) * time.Second
+	k.from, k.to = start.Add(near+k.ahead).UTC(), end.Add(k.ahead-near).UTC()
+}
+
 // neighbors are a time and, where clocks change near it, times of before and
 // after the change.
 func neighbors(t time.Time) []time.Time {
-	const near = 26 * time.Hour
 	all := []time.Time{t}
 	start, end := t.ZoneBounds()
 	if !start.IsZero() && t.Sub(start) < near {

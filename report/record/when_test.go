@@ -3,6 +3,8 @@ package record
 import (
 	"testing"
 	"time"
+
+	"firstboard/report/evidence"
 )
 
 // Where clocks go back, a time comes twice; where they go forward, never.
@@ -26,8 +28,8 @@ func TestInstants(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		clock, _ := parseClock(c.clock)
-		first, last, ok := instants(clock, zone)
+		clock, _ := evidence.ParseClock(c.clock)
+		first, last, ok := new(clocks).instants(clock, zone)
 		if ok != (c.first != "") {
 			t.Errorf("%s in %s: read is %v", c.clock, c.zone, ok)
 		}
@@ -45,7 +47,7 @@ func TestInstants(t *testing.T) {
 
 func TestParseClock(t *testing.T) {
 	for _, s := range []string{"2026-03-04", "2026-03-04 08:30", "2026-03-04 08:30:15", "2024-02-29"} {
-		if _, ok := parseClock(s); !ok {
+		if _, ok := evidence.ParseClock(s); !ok {
 			t.Errorf("%q is not read", s)
 		}
 	}
@@ -53,7 +55,7 @@ func TestParseClock(t *testing.T) {
 		"", "2026-3-4", "04-03-2026", "2026-02-29", "2026-03-04 8:30", "2026-03-04T08:30", "2026-03-04 24:00",
 		"2026-03-04 08:30:60", "2026-03-04 08:30:1.", "2026-03-04 08:30 AM", "2026-03-04  08:30", "+026-03-04",
 	} {
-		if _, ok := parseClock(s); ok {
+		if _, ok := evidence.ParseClock(s); ok {
 			t.Errorf("%q is read", s)
 		}
 	}

@@ -49,11 +49,11 @@ func copied(c report.Cell) cell {
 		return cell{}
 	case report.NumberCell:
 		if x, places, ok := plainNumber(c.Text); ok {
-			return cell{value: x, look: look{form: number, places: max(places, c.Places)}}
+			return cell{value: x, look: look{form: number, places: max(places, int(c.Places))}}
 		}
 	case report.DayCell, report.TimeCell:
-		if holdsClock(c.Clock) {
-			return cell{value: c.Clock, look: look{form: clockForm(c)}}
+		if holdsClock(c.Clock()) {
+			return cell{value: c.Clock(), look: look{form: clockForm(c)}}
 		}
 	}
 	return copiedText(c.Text)
@@ -79,7 +79,7 @@ func clockForm(c report.Cell) form {
 	switch {
 	case c.Kind == report.DayCell:
 		return day
-	case c.Clock.Second() != 0:
+	case c.Clock().Second() != 0:
 		return second
 	}
 	return minute
@@ -171,7 +171,7 @@ func shown(c report.Cell) string {
 	case report.TimeCell:
 		return "2006-01-02 15:04"
 	case report.NumberCell:
-		return c.Text + strings.Repeat("0", c.Places)
+		return c.Text + strings.Repeat("0", int(c.Places))
 	}
 	return c.Text
 }

@@ -87,7 +87,7 @@ func (g *goal) convert(c *report.Cell, t tie) (rounded bool) {
 	x := evidence.Convert(evidence.Of(decimal.RequireFromString(c.Text)), t.unit, to)
 	short := x.Round(most)
 	c.Text = short.Text()
-	c.Places = decimalsOf(c.Text)
+	c.Places = uint8(decimalsOf(c.Text))
 	return short.Cmp(x) != 0
 }
 

@@ -125,7 +125,7 @@ func (x *arrival) line(number int, text string, into []string) []string {
 }
 
 func (x *arrival) fault(line int, column, text string) {
-	x.faults = append(x.faults, record.Fault{Place: record.Place{Number: line}, Column: column, Text: text})
+	x.faults = append(x.faults, record.Fault{Place: record.Place{Number: int32(line)}, Column: column, Text: text})
 }
 
 // row puts the cells of a row that are tied into the batch.
@@ -230,11 +230,11 @@ func (x *arrival) settleBatch() error {
 		x.faults = append(x.faults, record.Fault{Place: f.Place, Column: x.fileColumn(f), Text: f.Text})
 	}
 	slices.SortStableFunc(x.faults, func(a, b record.Fault) int {
-		return cmp.Or(a.Place.Number-b.Place.Number, a.Place.Column-b.Place.Column)
+		return cmp.Or(int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
 	})
 	unsound := map[int]bool{}
 	for _, f := range x.faults {
-		if line := f.Place.Number; !unsound[line] {
+		if line := int(f.Place.Number); !unsound[line] {
 			unsound[line] = true
 			x.unread(f)
 		}
@@ -254,7 +254,7 @@ func (x *arrival) settleBatch() error {
 // fileColumn is the file's name of the column that a fault of the decoder
 // lies in, or the record's where the file has none.
 func (x *arrival) fileColumn(f record.Fault) string {
-	if i := f.Place.Column - 1; i < len(x.ties) && x.ties[i].at >= 0 {
+	if i := int(f.Place.Column) - 1; i < len(x.ties) && x.ties[i].at >= 0 {
 		return x.names[x.ties[i].at]
 	}
 	return f.Column

@@ -107,11 +107,15 @@ func (s *Table) readCSV(data []byte) error {
 	if !utf8.Valid(data) || bytes.IndexByte(data, 0) >= 0 {
 		return fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", s.File)
 	}
+	sep := separator(data)
+	s.Comma = sep == ';'
+	if bytes.IndexByte(data, '"') < 0 {
+		return s.readLines(string(data), string(sep))
+	}
 	r := csv.NewReader(bytes.NewReader(data))
-	r.Comma = separator(data)
+	r.Comma = sep
 	r.FieldsPerRecord = -1
 	r.ReuseRecord = true
-	s.Comma = r.Comma == ';'
 	for first := true; ; first = false {
 		fields, err := r.Read()
 		if err == io.EOF {
@@ -125,6 +129,32 @@ func (s *Table) readCSV(data []byte) error {
 			return err
 		}
 	}
+}
+
+// readLines is readCSV for a text without quotes, in which each line is a row.
+// Its cells are parts of it, and nothing is copied.
+func (s *Table) readLines(text, sep string) error {
+	s.Rows = make([]report.TableRow, 0, min(strings.Count(text, "\n"), MostRows))
+	var fields []string
+	first := true
+	for number := 1; text != ""; number++ {
+		var line string
+		line, text, _ = strings.Cut(text, "\n")
+		if line = strings.TrimSuffix(line, "\r"); line == "" {
+			continue
+		}
+		fields = fields[:0]
+		for more := true; more; {
+			var field string
+			field, line, more = strings.Cut(line, sep)
+			fields = append(fields, field)
+		}
+		if err := s.line(first, number, fields); err != nil {
+			return err
+		}
+		first = false
+	}
+	return nil
 }
 
 func (s *Table) line(header bool, number int, fields []string) error {

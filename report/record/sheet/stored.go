@@ -47,7 +47,7 @@ func (w *workbook) numberCell(stored string, f format) (report.Cell, bool) {
 	case f == percentage:
 		c.Kind, c.Text = Percent, decimal.RequireFromString(text).Shift(2).String()
 	case f > decimals:
-		c.Places = f.places()
+		c.Places = uint8(f.places())
 	case f == dayFormat, f == clockFormat:
 		if t, ok := w.clock(stored); ok {
 			return clockCell(t, f), true
