@@ -36,7 +36,6 @@ func allowed() map[string][]string {
 		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
 
 		"report/page":    outer,
-		"report/outlook": append(slices.Clone(outer), "slab/drying", "acclimate/settling"),
 		"report/plan":    outer,
 		"report/seal":    outer,
 		"report/outlook": append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),

@@ -160,7 +160,7 @@ func couldBeWider(c report.Cell, width float64) bool {
 	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
 		n = longestClock
 	}
-	return wideFor(float64(n+c.Places)*widest+indent)+1 > width
+	return wideFor(float64(n+int(c.Places))*widest+indent)+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.
