@@ -27,7 +27,8 @@ func (d *desk) areaPage(nth int) page {
 	last := len(rows)
 	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
 	told := &rows[standingRow-1].cells[0]
-	told.formula, told.value = formula.Quoted(d.titles.decision)+"!"+formula.Fixed(1, toldRow), unchanged
+	told.formula = formula.Quoted(d.titles.decision) + "!" + formula.Fixed(1, toldRow)
+	_, told.value = d.told()
 	rows = append(rows, adviceRows(decision, d.advice(nth))...)
 	return page{
 		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,

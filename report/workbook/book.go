@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"io"
+	"slices"
 	"sort"
 	"strings"
 
@@ -30,6 +31,13 @@ type Book struct {
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
 	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
+}
+
+// WritePrint writes only what is signed and filed, in one workbook: the
+// decision, the areas, limits, cautions and lines to sign, as values. The
+// record is not in it.
+func WritePrint(w io.Writer, b Book) error {
+	return write(w, b, "to sign and file, record "+b.Record+", SHA-256 "+b.SHA256, filed(b), 0)
 }
 
 // WriteRecord writes a record alone: a sheet for each of its tables. Over so
@@ -101,6 +109,25 @@ func pages(b Book) []page {
 	all[0] = d.decisionPage()
 	for i := range all {
 		all[i].job = b.Job.Name
+	}
+	return all
+}
+
+// filed are the sheets that are signed and filed, without a formula.
+func filed(b Book) []page {
+	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables), func(t report.Table) bool { return squash(t.Name) != squash(signOffName) })
+	d := deskOf(b)
+	d.filed = true
+	all := []page{d.decisionPage()}
+	for i := range b.Decisions {
+		all = append(all, d.areaPage(i))
+	}
+	all = append(all, limitsPage(b, d.titles), cautionsPage(b, d.titles), signOffPage(b, d.titles))
+	if d.plots.Widest() > 0 {
+		all = append(all, d.plottedPage())
+	}
+	for i := range all {
+		all[i].job, all[i].values, all[i].tints = b.Job.Name, true, nil
 	}
 	return all
 }

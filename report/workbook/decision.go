@@ -39,13 +39,21 @@ func (d *desk) decisionPage() page {
 	last := len(rows)
 	rows[0].cells[1].formula = d.tally(head+1, last)
 	told := &rows[toldRow-1].cells[0]
-	told.formula, told.value = d.guard.told()
+	told.formula, told.value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
 	return page{
 		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
-		tints: append(verdictTints(fmt.Sprintf("B%d:B%d", head+1, last), fmt.Sprintf("$B%d", head+1)),
+		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
 			tint{fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)), look{tone: orange, size: small}}),
 	}
+}
+
+// told says whether the record still stands as it was judged, or where it is.
+func (d *desk) told() (text, value string) {
+	if d.filed {
+		return "", "To sign and file. The record, and what follows its every cell, are in the decision workbook of the seal below."
+	}
+	return d.guard.told()
 }
 
 // smaller is a row in the small letters of the decision page.

@@ -18,6 +18,7 @@ type desk struct {
 	figures *formula.Figures
 	guard   guard
 	plots   *chart.Plots
+	filed   bool // the record is not in the workbook
 }
 
 func deskOf(b Book) *desk {

@@ -116,17 +116,29 @@ const (
 	followsColumn
 )
 
-func findingHeader() row {
-	return header("Check", "Outcome", "Counts as", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", "Formula")
+func (d *desk) findingHeader() row {
+	follows := "Formula"
+	if d.filed {
+		follows = ""
+	}
+	return header("Check", "Outcome", "Counts as", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", follows)
 }
 
-const followsNote = "Findings. Outcome, value and limit follow the record's cells where Formula says yes; elsewhere they are the values that were judged."
+func (d *desk) findingsNote() string {
+	if d.filed {
+		return "Findings"
+	}
+	return "Findings. Outcome, value and limit follow the record's cells where Formula says yes; elsewhere they are the values that were judged."
+}
 
 // findingRow is a finding in full, in a row of its area's sheet.
 func (d *desk) findingRow(f evidence.Finding, sheet string, number int) row {
 	w := d.worked(f, sheet, number)
 	id, follows := text(f.ID), "no"
-	if w.follows {
+	switch {
+	case d.filed:
+		follows = ""
+	case w.follows:
 		follows = "yes"
 	}
 	id.look.bold, w.outcome.look.bold = true, true
@@ -181,7 +193,7 @@ func findingGroups(all []evidence.Finding) []group {
 
 // findingRows are all findings of an area below so many rows of its sheet.
 func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []row {
-	rows := []row{{}, {cells: []cell{{value: followsNote, across: followsColumn}}}, findingHeader()}
+	rows := []row{{}, {cells: []cell{{value: d.findingsNote(), across: followsColumn}}}, d.findingHeader()}
 	for _, g := range findingGroups(all) {
 		if len(g.findings) == 0 {
 			continue

@@ -24,7 +24,8 @@ type page struct {
 	hidden bool
 
 	unprinted bool
-	shown     int // number of the last row that is printed, 0 for all
+	values    bool // formulas are left out
+	shown     int  // number of the last row that is printed, 0 for all
 	tints     []tint
 	charts    []placedChart
 

@@ -44,6 +44,9 @@ func (s *sheet) put(number int, c cell) error {
 	if text, _ := c.value.(string); tooLong(text) {
 		return errors.New("a text is longer than a cell of a workbook holds")
 	}
+	if s.page.values {
+		c.formula = ""
+	}
 	id, err := s.style(c.look)
 	if err != nil {
 		return err

@@ -33,10 +33,18 @@ func between(column, first, last int) string {
 	return formula.Fixed(column, first) + ":" + formula.Fixed(column, last)
 }
 
-// tints color verdict and outcomes by what they give now.
+// cellsOf are cells of a column, one alone by its own name.
+func cellsOf(column, first, last int) string {
+	if first == last {
+		return formula.Name(column, first)
+	}
+	return formula.Name(column, first) + ":" + formula.Name(column, last)
+}
+
+// areaTints color verdict and outcomes by what they give now.
 func areaTints(first, last int) []tint {
 	outcome, counts := formula.Letters(outcomeColumn), formula.Letters(countsColumn)
-	cells := fmt.Sprintf("%s%d:%s%d", outcome, first, outcome, last)
+	cells := cellsOf(outcomeColumn, first, last)
 	at := fmt.Sprintf("$%s%d", outcome, first)
 	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met",%s<>"not needed")`, counts, first, at, at)
 	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)), tint{cells, stops, look{tone: orange}})
