@@ -40,6 +40,6 @@ func (s Site) heated(e entry, limit evidence.Limit) evidence.Item {
 		return it
 	}
 	it = it.By(evidence.HoursBetween(s.Area.HeatOnSince, e.from, evidence.Shortest).Called(e.what))
-	it.Says = fmt.Sprintf("the heating had run for %s h when %s began", it.Written, e.what)
+	it.Says = fmt.Sprintf("the heating had run for %s h when %s began", it.Figure(), e.what)
 	return it
 }

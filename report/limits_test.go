@@ -96,7 +96,9 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 // flooring's default.
 func TestAirBounds(t *testing.T) {
 	kind := func(k string) func(*report.Job) { return flooring(func(p *report.Product) { p.Kind = k }) }
-	strict := adhesive(func(p *report.Product) { p.AirTempMin, p.AirRHMax = says(65, evidence.Fahrenheit), says(42, evidence.RH) })
+	strict := adhesive(func(p *report.Product) {
+		p.AirTempMin, p.AirRHMax = says(65, evidence.Fahrenheit), says(42, evidence.RH)
+	})
 	for _, c := range []struct {
 		changes []func(*report.Job)
 		want    string

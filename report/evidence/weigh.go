@@ -49,7 +49,7 @@ func Measure(name string, r Reading, l Limit) Item {
 	it = it.By(Converted(Cell(name, r), u))
 	it.Written = r.WrittenIn(u, l.Ends()...)
 	if r.Unit != u {
-		it.Says = fmt.Sprintf("%s read %s, which is %s", name, r, join(it.Written, u))
+		it.Says = fmt.Sprintf("%s, %s, which is %s", name, r, it.Amount())
 	}
 	return it
 }
