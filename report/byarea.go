@@ -2,6 +2,7 @@ package report
 
 import (
 	"slices"
+	"time"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
@@ -28,6 +29,7 @@ type byArea struct {
 	checks   map[string][]InstrumentCheck
 	probes   map[string][]slab.Hole // by instrument
 	doubtful doubtful
+	latest   time.Time // of any entry
 }
 
 func (j Job) byArea() *byArea {
@@ -47,6 +49,7 @@ func (j Job) byArea() *byArea {
 		checks:   gathered(j.Checks, func(r InstrumentCheck) string { return r.Instrument }),
 		probes:   gathered(j.Holes, func(r slab.Hole) string { return r.Instrument }),
 		doubtful: j.doubtful(),
+		latest:   j.latest(),
 	}
 }
 

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"time"
+
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/slab"
@@ -13,8 +15,20 @@ type JudgedRow struct{ entry }
 // ReadAt is when it was read; blank where it has no time.
 func (r JudgedRow) ReadAt() evidence.Time { return r.at }
 
+// BeganAt is when it began: for a dish, when it was set.
+func (r JudgedRow) BeganAt() evidence.Time { return r.from }
+
 // Instrument is the instrument it was read with.
 func (r JudgedRow) Instrument() string { return r.instrument }
+
+// By is the same row, read with another instrument.
+func (r JudgedRow) By(instrument string) JudgedRow {
+	r.instrument = instrument
+	return r
+}
+
+// As is the kind of instrument that takes such a reading, empty where any may.
+func (r JudgedRow) As() string { return r.as }
 
 // OfAir says whether it is a row of the air.
 func (r JudgedRow) OfAir() bool { return r.kind == airRow }
@@ -39,6 +53,9 @@ func WoodRow(what string, r wood.Row) JudgedRow { return judgedAs(woodEntry(r), 
 func SurfaceRow(what string, r acclimate.Surface) JudgedRow {
 	return judgedAs(surfaceEntry(r), surfaceRow, what)
 }
+
+// AirRow is a row of the air.
+func AirRow(a *acclimate.Air) JudgedRow { return JudgedRow{airEntry(a)} }
 
 func judgedAs(e entry, k kind, what string) JudgedRow {
 	e.kind, e.what = k, what
@@ -92,3 +109,58 @@ func (s Site) Unheated(r JudgedRow) bool {
 
 // Untimed says whether it is not known when a row was read, or when it began.
 func (r JudgedRow) Untimed() bool { return r.began() != "" || !r.at.Shown() }
+
+// Latest is the time of the latest entry of the record, of whatever area: what
+// a plan takes for today. It is zero where nothing has a time.
+func (s Site) Latest() time.Time { return s.record.latest }
+
+// As is the decision on the same area, described otherwise.
+func (d Decision) As(a Area) Decision {
+	return d.Site.Job.siteOf(a, d.Site.record).decide()
+}
+
+// latest is the time of the latest entry of a job; zero where nothing has one.
+func (j Job) latest() time.Time {
+	var last time.Time
+	see := func(times ...evidence.Time) {
+		for _, t := range times {
+			if t.Shown() && t.First.After(last) {
+				last = t.First
+			}
+		}
+	}
+	for _, r := range j.Holes {
+		see(r.SealedAt, r.ReadAt)
+	}
+	for _, r := range j.Dishes {
+		see(r.SetAt, r.RetrievedAt)
+	}
+	for _, r := range j.PHs {
+		see(r.ReadAt)
+	}
+	for _, r := range j.Carbides {
+		see(r.ReadAt)
+	}
+	for _, r := range j.Others {
+		see(r.ReadAt)
+	}
+	for _, r := range j.Scans {
+		see(r.ReadAt)
+	}
+	for i := range j.Air {
+		see(j.Air[i].ReadAt)
+	}
+	for _, r := range j.Surfaces {
+		see(r.ReadAt)
+	}
+	for _, r := range j.Wood {
+		see(r.ReadAt)
+	}
+	for _, r := range j.Checks {
+		see(r.CheckedAt)
+	}
+	for _, r := range j.Events {
+		see(r.At)
+	}
+	return last
+}

@@ -41,7 +41,7 @@ func holeChecks() []evidence.Check[Floor] {
 		{
 			ID: "slab-rh", Deciding: true, Advises: Floor.HolesAdvise, Judge: holeRH,
 			Asks: "does every hole meet the RH limit (" + DefaultRH().Number.String() + " unless a product states one)? Never an average; " +
-				"a reading under " + leastRH().String() + " shows nothing",
+				"a reading under " + LeastRH().String() + " shows nothing",
 			Default: DefaultRH().Number.String(),
 			Cite:    DefaultRH().Cite,
 		},

@@ -35,14 +35,14 @@ func (f Floor) repeated(holes gathered[Hole]) []evidence.Item {
 	return items
 }
 
-// leastRH is the least that a probe in sound concrete reads: below it the probe
+// LeastRH is the least that a probe in sound concrete reads: below it the probe
 // or its seal failed (practice).
-func leastRH() evidence.Reading { return evidence.Typed("30", evidence.RH) }
+func LeastRH() evidence.Reading { return evidence.Typed("30", evidence.RH) }
 
 func (f Floor) humidity(name string, h Hole) evidence.Item {
 	it := f.asRead(name, h)
-	if h.RH.Shown() && h.RH.Exact().Cmp(leastRH().Exact()) < 0 {
-		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the probe or its seal failed", h.RH, leastRH())
+	if h.RH.Shown() && h.RH.Exact().Cmp(LeastRH().Exact()) < 0 {
+		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the probe or its seal failed", h.RH, LeastRH())
 	}
 	return it
 }

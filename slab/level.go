@@ -21,8 +21,8 @@ func levelChecks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "slab-age", Deciding: true, Judge: slabAge, Advises: func(f Floor) bool { return f.Loose },
-			Asks:    "wood flooring over a slab: was the slab placed " + leastAge().String() + " or more before installing?",
-			Default: leastAge().String(),
+			Asks:    "wood flooring over a slab: was the slab placed " + LeastAge().String() + " or more before installing?",
+			Default: LeastAge().String(),
 			Cite:    evidence.Cite{Source: "NWFA guidelines 2019", Standing: evidence.Recalled},
 		},
 	}
@@ -80,9 +80,9 @@ func retarder(f Floor) evidence.Finding {
 	return found
 }
 
-// leastAge is how old a slab is before wood goes over it: 30 days (NWFA,
+// LeastAge is how old a slab is before wood goes over it: 30 days (NWFA,
 // recalled).
-func leastAge() evidence.Reading { return evidence.Typed("30", evidence.DayUnit) }
+func LeastAge() evidence.Reading { return evidence.Typed("30", evidence.DayUnit) }
 
 func slabAge(f Floor) evidence.Finding {
 	switch {
@@ -95,7 +95,7 @@ func slabAge(f Floor) evidence.Finding {
 	case !f.InstallOn.Shown():
 		return evidence.Finding{Reason: "the day of installing is not recorded", Evidence: rowOf(f.Place)}
 	}
-	it := evidence.Item{Name: "the slab", Limit: evidence.AtLeast(evidence.Bound{Number: leastAge()}), Place: f.PlacedOn.Place}
+	it := evidence.Item{Name: "the slab", Limit: evidence.AtLeast(evidence.Bound{Number: LeastAge()}), Place: f.PlacedOn.Place}
 	it = it.By(evidence.DaysBetween(evidence.OnDay("placed on", f.PlacedOn), evidence.OnDay("install on", f.InstallOn)))
 	it.Says = fmt.Sprintf("the slab, %s days old on the day of installing", it.Written)
 	return evidence.Weigh([]evidence.Item{it}, evidence.Acceptance{}, "")

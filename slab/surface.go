@@ -13,7 +13,7 @@ func surfaceChecks() []evidence.Check[Floor] {
 			ID: "slab-ph", Deciding: true, Judge: slabPH,
 			Advises: func(f Floor) bool { return f.Loose && f.NoPH != "" },
 			Asks: fmt.Sprintf("is every pH within the range that a product states, at %d spots at least? One under %s shows nothing",
-				PHSpots, leastPH().Written),
+				PHSpots, LeastPH().Written),
 			Cite: evidence.Cite{Source: "the record; the number of spots: common practice, no source", Standing: evidence.Practice},
 		},
 		{
@@ -26,8 +26,8 @@ func surfaceChecks() []evidence.Check[Floor] {
 	}
 }
 
-// leastPH is the least pH of a concrete surface (practice).
-func leastPH() evidence.Reading { return evidence.Typed("5", evidence.PH) }
+// LeastPH is the least pH of a concrete surface (practice).
+func LeastPH() evidence.Reading { return evidence.Typed("5", evidence.PH) }
 
 func slabPH(f Floor) evidence.Finding {
 	if f.NoPH != "" {
@@ -43,8 +43,8 @@ func slabPH(f Floor) evidence.Finding {
 func (f Floor) alkalinity(name string, r PH) evidence.Item {
 	it := evidence.Measure("spot "+name, r.PH, f.PH)
 	it.U = f.Instruments.U(r.Instrument, evidence.PH)
-	if r.PH.Shown() && r.PH.Exact().Cmp(leastPH().Exact()) < 0 {
-		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the meter or its paper failed", r.PH, leastPH())
+	if r.PH.Shown() && r.PH.Exact().Cmp(LeastPH().Exact()) < 0 {
+		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the meter or its paper failed", r.PH, LeastPH())
 	}
 	return it
 }

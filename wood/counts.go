@@ -17,7 +17,7 @@ const (
 	PerJoist    = 5
 	LeastPieces = 3
 	EachLot     = 10
-	oneAsideIn  = 10
+	OneAsideIn  = 10
 )
 
 const noSubfloor = "no subfloor piece was read"
@@ -100,12 +100,12 @@ func enoughOfLot(lot Lot) evidence.Finding {
 func fewAside(lot Lot) evidence.Finding {
 	read := evidence.Stated("boards of the visit", evidence.Whole(lot.Read), evidence.Pieces)
 	aside := evidence.Stated("boards set aside", evidence.Whole(lot.SetAside), evidence.Pieces)
-	most := evidence.DividedBy(read, evidence.Stated("1 in", evidence.Whole(oneAsideIn), evidence.None), evidence.Pieces)
+	most := evidence.DividedBy(read, evidence.Stated("1 in", evidence.Whole(OneAsideIn), evidence.None), evidence.Pieces)
 	f := evidence.Finding{
-		Value: strconv.Itoa(lot.SetAside), Limit: strconv.Itoa(lot.Read / oneAsideIn), Unit: evidence.Pieces, Evidence: lot.Aside,
+		Value: strconv.Itoa(lot.SetAside), Limit: strconv.Itoa(lot.Read / OneAsideIn), Unit: evidence.Pieces, Evidence: lot.Aside,
 		Worked: evidence.Worked{Value: aside, Most: most, Room: evidence.Less(most, aside)},
 		Reason: fmt.Sprintf("%d of the %s read of %s were set aside; no more than 1 in %d may be",
-			lot.SetAside, evidence.Count(lot.Read, "board", "boards"), lot.Title(), oneAsideIn),
+			lot.SetAside, evidence.Count(lot.Read, "board", "boards"), lot.Title(), OneAsideIn),
 		Cite: evidence.Cite{Source: "no more than 1 in 10 set aside: common practice, no source", Standing: evidence.Practice},
 	}
 	f.Outcome = f.Worked.Outcome()

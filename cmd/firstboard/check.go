@@ -15,8 +15,8 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/outlook"
 	"firstboard/report/page"
-	"firstboard/report/plan"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 	"firstboard/report/workbook"
@@ -52,19 +52,10 @@ type judged struct {
 	seal      string
 }
 
-// advised is what is said under each decision.
-func advised(decisions []report.Decision) []report.Advice {
-	all := make([]report.Advice, len(decisions))
-	for i, d := range decisions {
-		all[i].Missing = plan.Missing(d)
-	}
-	return all
-}
-
 // sealed is a record with these decisions, sealed.
 func sealed(rec record.Record, decisions []report.Decision) judged {
 	answer := report.Answers(rec.Job, decisions, nil)
-	return judged{rec, decisions, advised(decisions), seal.Of(madeWith(), rec.Tables, answer)}
+	return judged{rec, decisions, outlook.Advice(decisions), seal.Of(madeWith(), rec.Tables, answer)}
 }
 
 func check(c *cli.Context) error {

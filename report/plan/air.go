@@ -1,128 +1,185 @@
 package plan
 
 import (
-	"fmt"
 	"time"
 
-	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-func (p *planner) surveySurfaces() {
-	r := p.Room
-	if r.NoDew != "" && r.NoMax != "" {
+// heating adds the run of a heated floor.
+func (p *planner) heating() {
+	if p.Area.RadiantHeat != "yes" || p.Area.HeatOnSince.Shown() {
 		return
 	}
-	p.surfaces = survey(p.Site, r.JudgedSurfaces(), view[acclimate.Surface]{
-		spoil: p.farFromAir, row: report.SurfaceRow,
-		read:  func(s acclimate.Surface) bool { return s.Temp.Shown() },
-		blank: func(s acclimate.Surface) []string { return blanks(cell{"Instrument", s.Instrument != ""}) },
+	run := p.Job.Settings.HeatRun
+	fill := Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Heat on since"}}
+	if p.hasHeated() || !p.readsHeated() {
+		p.ask(contractor, []string{"heat-run"}, "write down since when the heating has run at its design setpoint",
+			"(Areas, Heat on since), "+run.String()+" or more before the first reading; where it was not on, run it and read again", fill)
+		return
+	}
+	p.add(Act{
+		Short: "run the heating at its design setpoint for " + run.String(),
+		How:   "before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat on since)",
+		Who:   contractor, Checks: []string{"heat-run"}, Things: 1, Fills: []Fill{fill},
+		stage: ofHeat, takes: evidence.Duration(run.Exact()),
 	})
-	if len(p.surfaces) == 0 {
-		p.moreSpots = newNames("S", 1, nil)
+}
+
+// heatedThings are the things before whose reading a heated floor must have run.
+func (p *planner) heatedThings() [][]thing {
+	all := [][]thing{p.holes, p.dishes, p.pH, p.cm, p.subfloor}
+	for _, lot := range p.lots {
+		all = append(all, lot.boards)
+	}
+	return all
+}
+
+// hasHeated says whether a reading on record stays for which it must have run.
+func (p *planner) hasHeated() bool {
+	for _, things := range p.heatedThings() {
+		for _, t := range things {
+			if !toRead(t) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (p *planner) readsHeated() bool {
+	return p.readsSlab() || p.left(p.dishes, p.moreDishes) || p.readsFlooring() || p.left(p.subfloor, p.moreSubfloor)
+}
+
+// warm is when a heating that is on has run for long enough.
+func (p *planner) warm() time.Time {
+	on := p.Area.HeatOnSince
+	if p.Area.RadiantHeat != "yes" || !on.Shown() {
+		return time.Time{}
+	}
+	return on.Last.Add(evidence.Duration(p.Job.Settings.HeatRun.Exact()))
+}
+
+// ofTheAir are the checks that the air log serves.
+func ofTheAir() []string {
+	return []string{"air-range", "air-held", "air-usual", "surface-dew", "calibration", "reading-age"}
+}
+
+// air adds the log of the air: one to be held for readings, the 24 h of
+// air-range, or a last reading.
+func (p *planner) air() {
+	p.airRows()
+	held := evidence.Duration(p.Job.Settings.HeldConditions.Exact())
+	switch {
+	case p.readsHeld() && (p.now.IsZero() || p.kept.from.After(p.now)):
+		a := p.airAct("for "+p.Job.Settings.HeldConditions.String(), p.heldHow())
+		a.stage, a.from, a.takes = ofAir, p.kept.from.Add(-held), held
+		if p.now.IsZero() {
+			a.from = time.Time{}
+		}
+		p.add(a)
+		p.runOn()
+	case p.rangeFails():
+		a := p.airAct("for 24 h", "until it has been "+p.airBand()+" for 24 h"+p.badAir())
+		a.from, a.takes = p.fresh(), day
+		a.stage = ofAir
+		p.add(a)
+		p.runOn()
+	case p.readsHeld():
+		p.runOn()
+	case p.airIsOld() || p.finding("air-range").Blocks():
+		a := p.airAct("", "temperature and humidity, within "+p.Job.Settings.AirReadingLife.String()+" of the day of installing")
+		a.from, a.stage = p.youngAir(), latestAir
+		p.add(a)
 	}
 }
 
-// farFromAir says why a surface has to be read again: no air was read near
-// enough in time to tell its dew point.
-func (p *planner) farFromAir(s acclimate.Surface) string {
-	if p.Room.NoDew != "" || !s.ReadAt.Shown() {
-		return ""
+const day = 24 * time.Hour
+
+func (p *planner) airAct(how, more string) Act {
+	return Act{
+		Short: sentenceOf("read the air", how), How: sentence(p.with(anAirMeter()), more),
+		Who: installer, Checks: ofTheAir(), Things: 1,
 	}
-	if near, _ := p.Room.AirNear(s); len(near) == 0 {
-		return "no air was read within " + hours(acclimate.Nearest) + " of it"
+}
+
+// sentenceOf joins words that are not empty.
+func sentenceOf(words ...string) string {
+	all := ""
+	for _, w := range words {
+		if w != "" && all != "" {
+			all += " "
+		}
+		all += w
+	}
+	return all
+}
+
+// heldHow is how the log for the readings is kept.
+func (p *planner) heldHow() string {
+	return "held " + p.airBand() + " from " + p.Job.Settings.HeldConditions.String() +
+		" before the first reading of slab or flooring to the last, read at least every " + p.Job.Settings.LargestAirGap.String() + p.badAir()
+}
+
+// badAir says why the log on record does not do.
+func (p *planner) badAir() string {
+	if why := p.airDistrusted(); why != "" {
+		return ": " + why
+	}
+	for _, id := range []string{"air-held", "air-range"} {
+		if f := p.finding(id); f.Blocks() && p.Room.Latest().Shown() && f.Reason != p.Room.HeldLack && (id == "air-range" || len(p.Room.HeldFor) > 0) {
+			return " (" + id + ": " + f.Reason + "; a log that was kept and is not in the record will do)"
+		}
 	}
 	return ""
 }
 
-// surfaceReadings adds the temperatures of surfaces, with the air beside them.
-func (p *planner) surfaceReadings() {
-	t := task{
-		one: "surface spot", many: "surface spots", verb: "read", day: p.days.read, tool: aThermometer(),
-		checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
-		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots,
-	}
+// airBand is the air that is asked for, in words.
+func (p *planner) airBand() string {
+	temp, rh := p.Room.Temp.String(), p.Room.RH.String()
 	switch {
-	case p.Room.NoDew == "" && p.Room.NoMax == "":
-		t.until = "at the coldest and the hottest place, the air read within " + hours(acclimate.Nearest)
-	case p.Room.NoDew == "":
-		t.until = "at the coldest place at least, the air read within " + hours(acclimate.Nearest)
-	default:
-		t.until = "at the hottest place at least, the heating running"
+	case temp == "" && rh == "":
+		return "in range"
+	case rh == "":
+		return "at " + temp
+	case temp == "":
+		return "at " + rh
 	}
-	p.do(t)
+	return "at " + temp + " and " + rh
 }
 
-// heating adds the run of a heated floor.
-func (p *planner) heating() {
-	from := p.Area.HeatOnSince
-	switch {
-	case p.Area.RadiantHeat != "yes":
-		return
-	case from.Shown():
-		p.notBefore(from.Last.Add(evidence.Duration(p.Job.Settings.HeatRun.Exact())), "since the heating began")
-		return
+// rangeFails says whether one more reading is not enough for air-range: one of
+// the last 24 h is out of range or says nothing.
+func (p *planner) rangeFails() bool {
+	f := p.finding("air-range")
+	if p.airDistrusted() != "" {
+		return true
 	}
-	run := p.Job.Settings.HeatRun.String()
-	since := "since when the heating has run at its design setpoint (Areas, Heat on since), from whoever runs it: " + run + " or more before the first reading"
-	if !p.readsHeld() && !p.left(p.subfloor, p.moreSubfloor) {
-		p.ask([]string{"heat-run"}, "write down "+since, since)
-		return
+	if !f.Blocks() || !p.Room.Latest().Shown() {
+		return false
 	}
-	p.add(p.days.heat, []string{"heat-run"},
-		"let the heating run at its design setpoint, "+run+" or more before the first reading of slab, subfloor or flooring, and write down since when (Areas, Heat on since)", since)
+	r := p.airOnly()
+	r.Open.At = evidence.Time{}
+	return p.judges(r, "air-range") != evidence.Met
 }
 
-// air adds the log of the air.
-func (p *planner) air() {
-	r, with := p.Room, p.with(anAirMeter())
-	checks := []string{"air-range", "air-held", "air-usual", "surface-dew", "calibration", "reading-age"}
-	every := "a reading at least every " + p.Job.Settings.LargestAirGap.String()
+// runOn has the log run on to the last reading.
+func (p *planner) runOn() {
 	life := p.Job.Settings.AirReadingLife.String()
-	end := "to the last reading and to within " + life + " of the day of installing"
-	before := p.Job.Settings.HeldConditions.String() + " before the first reading of slab or flooring"
-	first, last := r.Earliest(), r.Latest()
-	switch held := r.NoHeld == "" && p.readsHeld(); {
-	case held && !last.Shown():
-		p.add(p.days.log, checks, "start the air log "+with+": "+sentence("temperature and humidity", every, "begun "+before, "and kept running "+end),
-			"an air log from "+before+" "+end+", "+every+", "+with)
-	case held:
-		p.notBefore(first.First.Add(evidence.Duration(p.Job.Settings.HeldConditions.Exact())), "since the air log began")
-		p.add(p.runsOn(last), checks, "have the air log run on "+with+", "+every+", "+end+"; it must have begun "+before+", and its last entry is "+last.Written,
-			"the air log after "+last.Written+", "+end+", "+every+", "+with)
-	case p.airIsOld():
-		p.add(p.days.read, checks, "read the air "+with+": temperature and humidity, within "+life+" of the day of installing",
-			"a reading of the air within "+life+" of the day of installing, "+with)
-	}
-	if r.NoHeld == "" && last.Shown() && p.outcome("air-held") == evidence.NotShown && len(r.HeldFor) > 0 {
-		p.airBehind()
-	}
+	p.add(Act{
+		Short: "keep the air log running", Who: installer, Checks: ofTheAir(), Things: 1, stage: latestAir, ongoing: true,
+		How: sentence(p.with(anAirMeter()), "read at least every "+p.Job.Settings.LargestAirGap.String()+
+			", to the last reading and to within "+life+" of the day of installing"),
+		until: p.youngAir(),
+	})
 }
 
-// notBefore says that the day of installing cannot be kept where a reading planned
-// for which air and heating must be held would come too early.
-func (p *planner) notBefore(earliest time.Time, since string) {
-	if p.Area.InstallOn.Shown() && p.readsHeld() && p.dayOf(earliest) > 0 {
-		p.late = append(p.late, "no reading of slab or flooring counts before "+clock(earliest)+", long enough "+since)
-	}
-}
-
-// runsOn is the day from which a log that has begun must go on.
-func (p *planner) runsOn(last evidence.Time) int {
-	if !p.Area.InstallOn.Shown() {
-		return p.days.log
-	}
-	return min(max(p.days.log, p.dayOf(last.First)), p.days.read)
-}
-
-// airBehind asks for the part of the log that lies behind readings made.
-func (p *planner) airBehind() {
-	for _, f := range p.found {
-		if f.ID == "air-held" && f.Reason != p.Room.HeldLack {
-			what := "the air log behind the readings made, from whoever kept it; where none was kept, start one and read again after " + p.Job.Settings.HeldConditions.String() + " (" + f.Reason + ")"
-			p.ask([]string{"air-held"}, "bring in "+what, what)
-		}
+// airRows asks for what rows of the air lack.
+func (p *planner) airRows() {
+	if len(p.Room.Air.Untimed()) > 0 {
+		p.ask(installer, ofTheAir(), "write down when the air was read", "(Air, Read at), in each row without a time",
+			Fill{"Air", p.Area.ID, "", []string{"Read at"}})
 	}
 }
 
@@ -133,4 +190,23 @@ func (p *planner) airIsOld() bool {
 	return !last.ReadAt().Shown() || p.TooOld(last)
 }
 
-func hours(d interface{ Hours() float64 }) string { return fmt.Sprintf("%g h", d.Hours()) }
+// rest asks for whatever else stops the area.
+func (p *planner) rest() {
+	d := report.Decision{Findings: p.found}
+	for _, id := range d.Blocking() {
+		if !p.serves(id) {
+			f := p.finding(id)
+			p.add(Act{Short: "see to " + id, How: f.Reason, Who: installer, Checks: []string{id}, Things: 1, stage: onPaper, open: f.Outcome == evidence.NotMet})
+		}
+	}
+}
+
+// serves says whether an act serves a check.
+func (p *planner) serves(id string) bool {
+	for _, a := range p.acts {
+		if len(among(a.Checks, []string{id})) > 0 {
+			return true
+		}
+	}
+	return false
+}

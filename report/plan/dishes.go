@@ -2,35 +2,49 @@ package plan
 
 import (
 	"slices"
+	"time"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 )
 
-// surveyDishes looks at the dishes that are judged and names those still to be
-// set.
+// surveyDishes looks at the dishes that are judged.
 func (p *planner) surveyDishes() {
 	f := p.Slab
 	if f.NoDishes != "" || f.UnfitForDishes() != "" {
 		return
 	}
-	p.dishes = survey(p.Site, f.JudgedDishes(), view[slab.Dish]{
-		heat: true, row: report.DishRow, spoil: exposed,
-		read: func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
+	p.dishes = survey(p, f.JudgedDishes(), view[slab.Dish]{
+		heat: true, tool: aBalance(), row: report.DishRow, spoil: p.spoiltDish, all: f.Dishes,
+		id:    func(d slab.Dish) (string, string) { return d.Area, d.Dish },
+		place: func(d slab.Dish) evidence.Place { return d.Place },
+		read:  func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
 		blank: func(d slab.Dish) []string {
 			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
 		},
 	})
-	asked, known := asking(slab.HolesNeeded(f.Sizes...))
-	if !known {
-		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
+	for i, x := range p.dishes {
+		most := evidence.Duration(slab.Exposure().Most.Number.Exact())
+		if p.lies(x) && p.setAt(x).First.Add(most).Before(p.now) {
+			p.dishes[i].open, p.dishes[i].again = false, "it lay for more than "+slab.Exposure().Most.Number.String()+" (write down when it is lifted)"
+			p.dishes[i].blank = []string{"Retrieved at"}
+		}
 	}
-	p.moreDishes = newNames("D", asked-len(p.dishes), names(p.dishes, always))
 }
 
-// exposed says why a dish has to be set again: it lay too short or too long.
-func exposed(d slab.Dish) string {
+func (p *planner) nameDishes() {
+	if f := p.Slab; f.NoDishes == "" && f.UnfitForDishes() == "" {
+		p.moreDishes = p.taken.more(headDish, max(0, p.asked(slab.HolesNeeded)-len(p.dishes)))
+	}
+}
+
+// spoiltDish says why a dish has to be set again: it lay too short or too long,
+// it gained nothing, or its balance was not calibrated when it was set.
+func (p *planner) spoiltDish(d slab.Dish) string {
+	if d.Start.Shown() && d.End.Shown() && d.End.Exact().Cmp(d.Start.Exact()) <= 0 {
+		return "it gained nothing"
+	}
 	if !d.SetAt.Shown() || !d.RetrievedAt.Shown() {
 		return ""
 	}
@@ -47,41 +61,66 @@ func exposed(d slab.Dish) string {
 // setDishes adds the dishes: set on one day, lifted on another.
 func (p *planner) setDishes() {
 	t := task{
-		one: "dish", many: "dishes", verb: "weigh and set", day: p.days.set, tool: aBalance(), checks: dishIDs(),
-		table: "Slab MVER", column: "Dish", things: p.dishes, more: p.moreDishes,
+		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
+		how: "weighed first", table: "Slab MVER", column: "Dish", more: p.moreDishes, from: p.dishesFrom(), mend: p.dried,
 	}
-	for _, name := range names(p.dishes, p.lies) {
-		p.lift(t, name)
-	}
-	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
+	lying := chosen(p.dishes, p.lies)
+	t.things = slices.DeleteFunc(slices.Clone(p.dishes), p.lies)
+	first := len(p.acts)
 	p.do(t)
-	which := slices.Concat(names(t.things, func(x thing) bool { return x.open || x.again != "" }), p.moreDishes)
-	if len(which) > 0 {
-		p.add(p.days.slab, t.checks, "lift "+t.named(which)+", "+slab.Exposure().String()+" after each was set, and weigh "+p.with(t.tool), "")
+	for i := range p.acts[first:] {
+		if a := &p.acts[first+i]; a.stage == setting {
+			a.takes = evidence.Duration(slab.Exposure().Least.Number.Exact())
+		}
 	}
+	which := slices.Concat(names(t.things, toRead), p.moreDishes)
+	if len(which) > 0 {
+		a := p.reading(t, len(which))
+		a.Short = "lift " + t.called(which) + " after " + slab.Exposure().String() + " and weigh"
+		a.How, a.stage, a.from = p.with(t.tool), lifting, time.Time{}
+		p.add(a)
+	}
+	p.lift(t, lying)
+}
+
+// dishesFrom is when a dish may be set at the earliest: it is lifted when it is
+// young enough, and the heating has run before.
+func (p *planner) dishesFrom() time.Time {
+	from := p.youngSlab()
+	if !from.IsZero() {
+		from = from.Add(-evidence.Duration(slab.Exposure().Least.Number.Exact()))
+	}
+	return latest(from, p.warm())
 }
 
 // lies says whether a dish is set and not lifted yet.
-func (p *planner) lies(x thing) bool { return x.open && p.setAt(x.name).Shown() }
+func (p *planner) lies(x thing) bool { return x.open && p.setAt(x).Shown() }
 
 // setAt is when a dish was set that is not lifted yet; blank where there is none.
-func (p *planner) setAt(dish string) evidence.Time {
+func (p *planner) setAt(x thing) evidence.Time {
 	return evidence.Last(p.Slab.Dishes, func(d slab.Dish) evidence.Time {
-		if !evidence.Same(d.Dish, dish) || d.RetrievedAt.Shown() || !d.Start.Shown() {
+		if !evidence.Same(d.Dish, x.id) || !evidence.Same(d.Area, x.area) || d.RetrievedAt.Shown() || !d.Start.Shown() {
 			return evidence.Time{}
 		}
 		return d.SetAt
 	})
 }
 
-// lift adds the lifting of a dish that lies on the slab.
-func (p *planner) lift(t task, dish string) {
-	set, ends := p.setAt(dish), slab.Exposure().Ends()
-	from, to := set.Last.Add(evidence.Duration(ends[0])), set.First.Add(evidence.Duration(ends[1]))
-	what := t.named([]string{dish}) + " from " + clock(from) + " to " + clock(to) + ", weighed " + p.with(t.tool)
-	day := p.days.slab
-	if p.Area.InstallOn.Shown() {
-		day = p.dayOf(from)
+// lift adds the lifting of dishes that lie on the slab, those set together in
+// one act.
+func (p *planner) lift(t task, lying []thing) {
+	for len(lying) > 0 {
+		set, ends := p.setAt(lying[0]), slab.Exposure().Ends()
+		same := func(x thing) bool { return p.setAt(x).First.Equal(set.First) }
+		which := chosen(lying, same)
+		lying = slices.DeleteFunc(slices.Clone(lying), same)
+		a := p.reading(t, len(which))
+		a.stage, a.from = lifting, set.Last.Add(evidence.Duration(ends[0]))
+		a.Short = "lift " + t.called(names(which, always)) + " and weigh"
+		a.How = sentence("from "+clock(a.from)+" to "+clock(set.First.Add(evidence.Duration(ends[1]))), p.with(t.tool))
+		for _, x := range which {
+			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+		}
+		p.add(a)
 	}
-	p.add(day, t.checks, "lift "+what, "the lifting of "+what)
 }

@@ -1,6 +1,9 @@
 package plan
 
 import (
+	"slices"
+	"strconv"
+	"strings"
 	"time"
 
 	"github.com/shopspring/decimal"
@@ -10,88 +13,206 @@ import (
 	"firstboard/slab"
 )
 
-// surveyHoles looks at the holes that are judged and names those still to be
-// drilled. A hole at a wrong depth does not count: another takes its place.
+// surveyHoles looks at the holes that are judged. A hole at a wrong depth does
+// not count: another takes its place.
 func (p *planner) surveyHoles() {
 	f := p.Slab
 	if f.NoHoles != "" || f.UnfitForHoles() != "" {
 		return
 	}
-	judged := f.JudgedHoles()
 	p.sealed = map[string]time.Time{}
-	var good []evidence.Judged[slab.Hole]
-	for _, hole := range judged {
-		if p.wrongDepth(hole) {
-			p.wrong = append(p.wrong, hole.Name)
+	var good, wrong []evidence.Judged[slab.Hole]
+	for _, hole := range f.JudgedHoles() {
+		if p.wrongDepth(hole.Rows) || len(hole.Rows) == 0 && p.wrongDepth(p.rowsOf(p.named(hole.Name))) {
+			wrong = append(wrong, hole)
 			continue
 		}
 		good = append(good, hole)
 		for _, h := range hole.Rows {
-			if h.SealedAt.Shown() && f.ReadableFrom(h).After(p.sealed[hole.Name]) {
-				p.sealed[hole.Name] = f.ReadableFrom(h)
+			if h.SealedAt.Shown() {
+				p.sealed[hole.Name] = latest(p.sealed[hole.Name], f.ReadableFrom(h))
 			}
 		}
 	}
-	p.holes = survey(p.Site, good, view[slab.Hole]{
-		heat: true, spoil: p.spoiledHole,
-		row:  func(name string, h slab.Hole) report.JudgedRow { return report.SlabRow(name, h.ReadAt, h.Instrument) },
-		read: func(h slab.Hole) bool { return h.RH.Shown() },
-		blank: func(h slab.Hole) []string {
-			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()}, cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})
-		},
-	})
-	p.moreHoles = newNames("H", p.holesToDrill(good), p.holeNames())
+	p.holes, p.wrong = survey(p, good, p.viewOfHoles()), survey(p, wrong, p.viewOfHoles())
 }
 
-func (p *planner) wrongDepth(hole evidence.Judged[slab.Hole]) bool {
-	for _, h := range hole.Rows {
+func (p *planner) viewOfHoles() view[slab.Hole] {
+	return view[slab.Hole]{
+		heat: true, recounts: true, tool: anRHProbe(), all: p.Slab.Holes, spoil: p.spoiltHole,
+		id:    func(h slab.Hole) (string, string) { return h.Area, h.Hole },
+		place: func(h slab.Hole) evidence.Place { return h.Place },
+		row: func(name string, h slab.Hole) report.JudgedRow {
+			return report.SlabRow(name, h.ReadAt, h.Instrument)
+		},
+		read: func(h slab.Hole) bool { return h.RH.Shown() },
+		blank: func(h slab.Hole) []string {
+			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()},
+				cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})
+		},
+	}
+}
+
+func (p *planner) wrongDepth(rows []slab.Hole) bool {
+	return slices.ContainsFunc(rows, func(h slab.Hole) bool {
 		thick := h.Thickness
 		if !thick.Shown() {
 			thick = p.Slab.Thickness
 		}
-		if evidence.Measure("", h.Depth, p.Slab.DepthRange(thick)).Breaks(evidence.Acceptance{}) && h.Depth.Shown() {
-			return true
-		}
-	}
-	return false
+		return h.Depth.Shown() && evidence.Measure("", h.Depth, p.Slab.DepthRange(thick)).Breaks(evidence.Acceptance{})
+	})
 }
 
-// spoiledHole says why a hole has to be read again: too early, or by a probe
-// that cannot be believed.
-func (p *planner) spoiledHole(h slab.Hole) string {
+// spoiltHole says why a hole has to be read again: too early, by a probe that
+// cannot be believed, or so low that the probe failed.
+func (p *planner) spoiltHole(h slab.Hole) string {
 	if h.SealedAt.Shown() && h.ReadAt.Shown() && h.ReadAt.First.Before(p.Slab.ReadableFrom(h)) {
 		return "read before " + p.Slab.Wait.Number.String() + " had passed"
 	}
+	if h.RH.Shown() && h.RH.Exact().Cmp(slab.LeastRH().Exact()) < 0 {
+		return "it read under " + slab.LeastRH().String() + ": the probe or its seal failed"
+	}
+	if !h.ReadAt.Shown() {
+		return ""
+	}
+	if h.Instrument != "" {
+		return p.spoiltProbe(h)
+	}
+	why := ""
+	for _, m := range p.metersOf(anRHProbe()) {
+		h.Instrument = m.ID
+		if why = p.spoiltProbe(h); why == "" {
+			return ""
+		}
+	}
+	return why
+}
+
+// spoiltProbe says why the probe of a hole cannot be believed.
+func (p *planner) spoiltProbe(h slab.Hole) string {
 	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
-		if it.Breaks(evidence.Acceptance{}) {
+		switch {
+		case !it.Breaks(evidence.Acceptance{}):
+		case it.Place != h.Place:
+			return "a check of " + h.Instrument + " does not agree with its standard"
+		case it.Limit.Unit() == evidence.Hour:
+			return "read more than " + it.Limit.String() + " after the last check of " + h.Instrument
+		default:
 			return it.Says
 		}
 	}
-	return ""
+	return p.unchecked(h)
 }
 
-// holesToDrill is how many holes are still to be drilled: as many as the size
-// asks for, one near each exterior wall, and one beside each discarded hole that was over
-// the limit.
-func (p *planner) holesToDrill(good []evidence.Judged[slab.Hole]) int {
-	asked, known := asking(slab.HolesNeeded(p.Slab.Sizes...))
-	if !known {
-		asked, _ = asking(slab.HolesNeeded(evidence.Typed("1", evidence.SquareFoot)))
+// nameHoles names the holes still to be drilled: as many as the size asks for,
+// one at each exterior wall that has none, and one beside each discarded hole
+// that was over the limit.
+func (p *planner) nameHoles() {
+	f := p.Slab
+	if f.NoHoles != "" || f.UnfitForHoles() != "" {
+		return
 	}
-	lacking, unknown := p.Slab.WallsLacking(good)
-	p.unknownWall = lacking > 0 && unknown
-	if !unknown {
-		p.walls = lacking
-	}
-	return max(asked-len(good), len(p.Slab.Unreplaced())-len(names(p.holes, isOpen)), p.walls)
+	p.walls, p.unknownWall = p.wallsLacking()
+	more := max(p.asked(slab.HolesNeeded)-len(p.holes), len(p.replaced())-len(names(p.holes, isOpen)), p.walls)
+	p.moreHoles = p.taken.more(headHole, max(0, more))
 }
 
-func (p *planner) holeNames() []string {
-	var used []string
-	for _, h := range p.Slab.Holes {
-		used = append(used, h.Hole)
+// replaced are the holes beside which another must be sealed: those discarded
+// over the limit, and those at a wrong depth that are over it or do not say.
+func (p *planner) replaced() []string {
+	var all []string
+	for _, name := range p.Slab.Unreplaced() {
+		all = append(all, strings.TrimPrefix(name, "discarded hole "))
 	}
-	return used
+	for _, x := range p.wrong {
+		if slices.ContainsFunc(p.rowsOf(x), func(h slab.Hole) bool {
+			it := evidence.Measure("", h.RH, p.Slab.RH)
+			it.U = p.Job.Instruments.U(h.Instrument, evidence.RH)
+			return !it.Meets(p.Slab.Acceptance)
+		}) {
+			all = append(all, x.name)
+		}
+	}
+	return all
+}
+
+// rowsOf are all rows of a hole on record.
+func (p *planner) rowsOf(x thing) []slab.Hole {
+	return slices.DeleteFunc(slices.Clone(p.Slab.Holes), func(h slab.Hole) bool {
+		return !evidence.Same(h.Area, x.area) || !evidence.Same(h.Hole, x.id)
+	})
+}
+
+// asked is how many are asked for on the area's size, or on a small one where
+// that is blank.
+func (p *planner) asked(needed func(...evidence.Reading) evidence.Working) int {
+	if n := needed(p.Slab.Sizes...); n.Shown() {
+		return n.Value.Ceil()
+	}
+	return needed(evidence.Typed("1", evidence.SquareFoot)).Value.Ceil()
+}
+
+// wallsLacking are how many exterior walls no hole stands at, and the holes that
+// may stand at one: the distance or the name of the wall is not written down.
+func (p *planner) wallsLacking() (lacking int, unknown []string) {
+	f := p.finding("slab-edge")
+	if f.Outcome == evidence.NotNeeded || !p.Slab.ExteriorWalls.Shown() {
+		return 0, nil
+	}
+	walls, several := p.Slab.ExteriorWalls.Exact().Ceil(), p.Slab.ExteriorWalls.Exact().Cmp(evidence.Whole(1)) > 0
+	at, open := map[string]bool{}, 0
+	for _, hole := range p.Slab.JudgedHoles() {
+		if slices.ContainsFunc(p.wrong, func(x thing) bool { return x.name == hole.Name }) {
+			continue
+		}
+		if len(hole.Rows) == 0 { // its place is known from what was read before
+			hole.Rows = p.rowsOf(p.named(hole.Name))
+		}
+		switch which, known := wallsOf(hole, several); {
+		case !known:
+			open++
+			unknown = append(unknown, hole.Name)
+		default:
+			for _, w := range which {
+				at[w] = true
+			}
+		}
+	}
+	if lacking = max(0, walls-len(at)); lacking == 0 {
+		return 0, nil
+	}
+	return max(0, lacking-open), unknown
+}
+
+// named is the hole of that name.
+func (p *planner) named(name string) thing {
+	for _, x := range p.holes {
+		if x.name == name {
+			return x
+		}
+	}
+	return thing{name: name, area: p.Area.ID, id: name}
+}
+
+// wallsOf are the walls that a hole stands at, the only one without a name; not
+// known where a distance or a name is missing.
+func wallsOf(hole evidence.Judged[slab.Hole], several bool) (which []string, known bool) {
+	for _, h := range hole.Rows {
+		switch beyond := evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{}); {
+		case h.ToWall.Shown() && beyond:
+			return nil, true
+		case !h.ToWall.Shown() || several && len(h.Walls) == 0:
+			return nil, false
+		}
+		which = nil
+		for _, w := range h.Walls {
+			which = append(which, evidence.Key(w))
+		}
+		if !several {
+			which = []string{""}
+		}
+	}
+	return which, len(hole.Rows) > 0
 }
 
 // depth is how deep a hole is drilled, in words.
@@ -112,14 +233,17 @@ func (p *planner) depth() string {
 // where is where the holes are drilled, in words.
 func (p *planner) where() string {
 	wall, scan := "", ""
-	if p.walls > 0 || p.unknownWall {
-		wall = "one within " + slab.NearWall().String() + " of each exterior wall that has none (write its name in Wall)"
+	if p.walls > 0 {
+		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
 	}
-	if p.outcome("scan-probed") == evidence.NotMet {
+	if p.walls > 1 {
+		wall = strconv.Itoa(p.walls) + " within " + slab.NearWall().String() + " of exterior walls, a different one each (Wall)"
+	}
+	if p.finding("scan-probed").Outcome == evidence.NotMet {
 		scan = "one at the highest scan of the bare slab"
 	}
 	clauses := []string{"spread over the area", wall, scan}
-	for _, name := range p.Slab.Unreplaced() {
+	for _, name := range p.replaced() {
 		clauses = append(clauses, "one within 3 ft of "+name)
 	}
 	return sentence(clauses...)

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"slices"
+	"time"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -9,40 +10,67 @@ import (
 )
 
 // asker asks for a thing that several readings lack, once.
-type asker func(checks []string, do, what string)
+type asker func(who string, checks []string, short, how string, fills ...Fill)
 
 // meters asks for what the instruments lack: those behind the readings made,
 // and those for the readings to come.
 func (p *planner) meters() {
 	asked := map[string]bool{}
-	once := func(checks []string, do, what string) {
-		if !asked[what] {
-			asked[what] = true
-			p.ask(checks, do+what, what)
+	once := func(who string, checks []string, short, how string, fills ...Fill) {
+		if asked[short] {
+			return
 		}
+		asked[short] = true
+		p.add(Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
 	}
 	p.metersUsed(once)
 	p.metersToCome(once)
-	p.probesUsed(once)
+	p.checksInFull(once)
 	p.probesToCome()
 }
 
-func (once asker) calibrated(id string) {
-	once([]string{"calibration"}, "write down ", "the day of calibration of "+id+" (Instruments), from its certificate")
+// whose is who answers for an instrument.
+func whose(m evidence.Instrument) string {
+	for _, kind := range []string{evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter, evidence.CMMeter} {
+		if m.Has(kind) {
+			return tester
+		}
+	}
+	return installer
+}
+
+func (once asker) calibrated(m evidence.Instrument) {
+	once(whose(m), []string{"calibration"}, "get the day of calibration of "+m.ID+" from its certificate", "(Instruments, Calibrated on)",
+		Fill{"Instruments", "", m.ID, []string{"Calibrated on"}})
 }
 
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
-	for _, e := range p.byMeter() {
-		meter, listed := p.Job.Instruments.Find(e.Instrument())
+	for _, r := range p.byMeter() {
+		meter, listed := p.Job.Instruments.Find(r.Instrument())
+		if !listed && r.As() != "" {
+			p.mayHaveRead(once, r)
+		}
 		switch {
-		case !listed && e.OfAir():
-			once([]string{"calibration"}, "write down ", "the instrument of the air's readings (Air, Instrument), from whoever kept the log")
-		case listed && !meter.CalibratedOn.Shown():
-			once.calibrated(meter.ID)
+		case !listed && r.OfAir():
+			once(installer, []string{"calibration"}, "write down the instrument of the air's readings", "(Air, Instrument), from whoever kept the log",
+				Fill{"Air", p.Area.ID, "", []string{"Instrument"}})
+		case listed && !meter.CalibratedOn.Shown() && p.stops("calibration"):
+			once.calibrated(meter)
 		}
 		if listed && p.Job.Guarded && !p.Job.Instruments.U(meter.ID, evidence.None).Known {
-			once(uncertain(), "write down ", "the uncertainty of "+meter.ID+" (Instruments), from its certificate: acceptance is guarded")
+			once(whose(meter), uncertain(), "get the uncertainty of "+meter.ID+" from its certificate", "(Instruments, Uncertainty): acceptance is guarded",
+				Fill{"Instruments", "", meter.ID, []string{"Uncertainty"}})
+		}
+	}
+}
+
+// mayHaveRead asks for the calibration of the instruments that may have taken a
+// row that does not say which did.
+func (p *planner) mayHaveRead(once asker, r report.JudgedRow) {
+	for _, m := range p.metersOf(tool{kinds: []string{r.As()}}) {
+		if !m.CalibratedOn.Shown() {
+			once.calibrated(m)
 		}
 	}
 }
@@ -52,17 +80,37 @@ func (p *planner) metersUsed(once asker) {
 func (p *planner) metersToCome(once asker) {
 	for _, n := range p.needs() {
 		meters := p.metersOf(n.tool)
-		if len(meters) == 0 {
-			once([]string{"calibration", "probe-check"}, "find and list ", n.tool.words+" with its calibration (Instruments)")
+		if len(meters) == 0 && n.tool.words != aFurtherTest().words {
+			once(n.who, []string{"calibration", "probe-check"}, "find and list "+n.tool.words+" with its calibration", "(Instruments)",
+				Fill{"Instruments", "", n.tool.kinds[0], []string{"Kind", "Calibrated on"}})
 		}
 		for _, m := range meters {
-			if !m.CalibratedOn.Shown() {
-				once.calibrated(m.ID)
-			} else if due := report.DueOn(m); p.Area.InstallOn.Shown() && due < p.Area.InstallOn.Day+evidence.Day(n.day) {
-				once([]string{"calibration"}, "get ", "a new calibration of "+m.ID+": it lapses on "+due.String()+", before the reading")
+			due := report.DueOn(m)
+			switch {
+			case !m.CalibratedOn.Shown() && !(m.DueOn.Shown() && p.lapses(due, n.day)):
+				once.calibrated(m)
+			case p.distrusted[evidence.Key(m.ID)]:
+				once(whose(m), []string{"calibration"}, "have "+m.ID+" adjusted and checked against a standard again",
+					"(Instrument checks): it does not agree", Fill{"Instrument checks", "", m.ID, nil})
+			case p.lapses(due, n.day):
+				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID, "it lapses on "+due.String()+
+					", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
+					Fill{"Instruments", "", m.ID, []string{"Calibrated on", "Due on"}})
 			}
 		}
 	}
+}
+
+// lapses says whether a calibration ends before a day of the plan.
+func (p *planner) lapses(due evidence.Day, day int) bool {
+	if !p.Area.InstallOn.Shown() {
+		return !p.now.IsZero() && due < evidence.DayOf(p.now)
+	}
+	on := p.Area.InstallOn.Day + evidence.Day(day)
+	if !p.now.IsZero() {
+		on = max(on, evidence.DayOf(p.now))
+	}
+	return due < on
 }
 
 // byMeter are the judged rows in the order of their instruments.
@@ -86,88 +134,140 @@ func uncertain() []string {
 // need is an instrument that a planned reading needs, and the last day of it.
 type need struct {
 	tool tool
+	who  string
 	day  int
 }
 
 func (p *planner) needs() []need {
 	var all []need
-	add := func(needed bool, t tool, day int) {
+	add := func(needed bool, t tool, who string, day int) {
 		if needed {
-			all = append(all, need{t, day})
+			all = append(all, need{t, who, day})
 		}
 	}
-	add(p.left(p.holes, p.moreHoles), anRHProbe(), p.days.slab)
-	add(p.left(p.dishes, p.moreDishes), aBalance(), p.days.slab)
-	add(p.left(p.pH, p.morePH), aPHMeter(), p.days.slab)
-	add(p.left(p.cm, p.moreCM), aCarbideKit(), p.days.slab)
+	add(p.left(p.holes, p.moreHoles), anRHProbe(), tester, p.days.slab)
+	add(p.left(p.dishes, p.moreDishes), aBalance(), tester, p.days.slab)
+	add(p.left(p.pH, p.morePH), aPHMeter(), tester, p.days.slab)
+	add(p.left(p.others, nil), aFurtherTest(), tester, p.days.slab)
+	add(p.left(p.cm, p.moreCM), aCarbideKit(), tester, p.days.slab)
 	reads := p.left(p.subfloor, p.moreSubfloor) || p.left(p.joists, p.moreJoists) || p.readsFlooring()
-	add(reads, aWoodMeter(), p.days.read)
-	add(p.readsHeld() || p.airIsOld(), anAirMeter(), p.days.read)
-	add(p.left(p.surfaces, p.moreSpots), aThermometer(), p.days.read)
+	add(reads, aWoodMeter(), installer, p.days.read)
+	add(p.readsHeld() || p.airIsOld() || p.rangeFails(), anAirMeter(), installer, p.days.read)
+	add(p.left(p.surfaces, p.moreSpots), aThermometer(), installer, p.days.read)
 	return all
 }
 
-// probesUsed asks for the checks that probes lack behind readings made.
-func (p *planner) probesUsed(once asker) {
-	var all []string
-	for _, hole := range p.Slab.JudgedHoles() {
-		if !slices.ContainsFunc(p.holes, func(x thing) bool { return x.name == hole.Name && !x.open }) {
-			continue
-		}
-		for _, h := range hole.Rows {
-			all = append(all, p.checksLacking(h)...)
-		}
-	}
-	slices.Sort(all)
-	for _, what := range all {
-		once([]string{"probe-check"}, "bring in ", what)
-	}
-}
-
-// checksLacking are the checks of a reading's probe that are not there, or not
-// whole, in words.
-func (p *planner) checksLacking(h slab.Hole) []string {
+// unchecked says why a hole has to be read again: its probe has no check before
+// the reading.
+func (p *planner) unchecked(h slab.Hole) string {
 	meter, _ := p.Job.Instruments.Find(h.Instrument)
 	if !meter.Has(evidence.Probe) {
-		return nil
+		return ""
 	}
-	var all []string
 	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
-		switch {
-		case it.Lack == "":
-		case it.Place == h.Place:
-			all = append(all, "the check of "+meter.ID+" before its readings (Instrument checks), from whoever keeps it; where none was made, check it and read its holes again")
-		default:
-			all = append(all, it.Name+" in full (Instrument checks: "+it.Lack+"), from whoever made it")
+		if it.Lack != "" && it.Place == h.Place {
+			return "no check of " + meter.ID + " before the reading is on record (one that was made and is not there will do)"
 		}
+	}
+	return ""
+}
+
+// checksInFull asks for what checks of instruments lack.
+func (p *planner) checksInFull(once asker) {
+	speaks := map[string]bool{}
+	for _, id := range []string{"calibration", "probe-check"} {
+		for _, place := range p.finding(id).Evidence {
+			speaks[key(place)] = p.stops(id)
+		}
+	}
+	for _, h := range p.readings() {
+		for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {
+			for _, it := range p.ProbeItems("", slab.Hole{Instrument: m.ID, ReadAt: h}) {
+				speaks[key(it.Place)] = speaks[key(it.Place)] || it.Lack != ""
+			}
+		}
+	}
+	for _, c := range p.Job.Checks {
+		lacks := blanks(cell{"Checked at", c.CheckedAt.Shown()}, cell{"Expected", c.Expected.Shown()}, cell{"Read", c.Read.Shown()})
+		if len(lacks) == 0 || !speaks[key(c.Place)] {
+			continue
+		}
+		meter, _ := p.Job.Instruments.Find(c.Instrument)
+		once(whose(meter), []string{"calibration", "probe-check"}, "get the check of "+meter.ID+" in full from whoever made it",
+			"(Instrument checks): "+columnsOf(lacks), Fill{"Instrument checks", key(c.Place), meter.ID, lacks})
+	}
+}
+
+// readings are the times at which any of the probes may be read: those of holes
+// that do not say with which, and today where holes are still to be read.
+func (p *planner) readings() []evidence.Time {
+	var all []evidence.Time
+	for _, hole := range p.Slab.JudgedHoles() {
+		for _, h := range hole.Rows {
+			if h.Instrument == "" && h.ReadAt.Shown() {
+				all = append(all, h.ReadAt)
+			}
+		}
+	}
+	if p.left(p.holes, p.moreHoles) && !p.now.IsZero() {
+		all = append(all, moment(p.now.Add(time.Minute)))
 	}
 	return all
 }
 
-// probesToCome adds a check of each probe whose last one will be too old when
+// probesToCome adds a check of each probe that would not be believed on the day
 // the holes are read.
 func (p *planner) probesToCome() {
 	if !p.left(p.holes, p.moreHoles) {
 		return
 	}
-	life := report.ProbeLife().Most.Number
 	for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {
-		last := p.lastCheck(m)
-		says := "no check is recorded"
-		if last.Shown() {
-			until := last.First.Add(evidence.Duration(life.Exact()))
-			says = "its last check is good for readings to " + clock(until)
-			if !p.Area.InstallOn.Shown() || !until.Before((p.Area.InstallOn.Day + evidence.Day(p.days.slab) + 1).Begins(p.Job.Zone)) {
-				continue
-			}
+		why, from := p.doubted(m)
+		if why == "" {
+			continue
 		}
-		what := "a check of probe " + m.ID + " against a standard (Instrument checks), at most " + life.String() + " before the holes are read: " + says
-		var rows []PlannedRow
-		if !p.checkBegun(m) {
-			rows = []PlannedRow{{"Instrument checks", map[string]string{"Instrument": m.ID}}}
+		a := Act{
+			Short: "check probe " + m.ID + " against a salt",
+			How:   "or another standard (Instrument checks), at most " + report.ProbeLife().Most.Number.String() + " before the holes are read: " + why,
+			Who:   tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
+			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept.from).Add(-evidence.Again)),
 		}
-		p.add(p.days.seal, []string{"probe-check"}, "make "+what, what, rows...)
+		if p.checkBegun(m) {
+			a.Fills = []Fill{{"Instrument checks", "", m.ID, []string{"Checked at", "Expected", "Read"}}}
+		} else {
+			a.Rows = []PlannedRow{{"Instrument checks", map[string]string{"Instrument": m.ID}}}
+		}
+		p.add(a)
 	}
+}
+
+// doubted says why a probe would not be believed in a hole on the day the holes
+// are read, empty where it would, and when it can be checked anew.
+func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
+	last := p.lastCheck(m)
+	if m.CalibratedOn.Shown() && p.lapses(report.DueOn(m), p.days.slab) {
+		return "newly calibrated, it has none", from
+	}
+	if !last.Shown() {
+		return "no check is recorded", from
+	}
+	reading := p.now
+	if on := p.Area.InstallOn; on.Shown() {
+		reading = latest(reading, (on.Day + evidence.Day(p.days.slab) + 1).Begins(p.Job.Zone))
+	}
+	if reading.IsZero() {
+		return "", from
+	}
+	for _, it := range p.ProbeItems("a hole", slab.Hole{Instrument: m.ID, ReadAt: moment(reading.Add(time.Minute))}) {
+		switch {
+		case it.Breaks(evidence.Acceptance{}) && it.Place != nil:
+			why, from = it.Says, last.Last.Add(evidence.Again+time.Minute)
+		case it.Breaks(evidence.Acceptance{}), it.Lack != "" && it.Place == nil:
+			until := last.First.Add(evidence.Duration(report.ProbeLife().Most.Number.Exact()))
+			why = "its last check is good for readings to " + clock(until)
+		}
+	}
+	return why, from
 }
 
 // checkBegun says whether a check of an instrument is on record without a time.

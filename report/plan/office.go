@@ -10,25 +10,78 @@ import (
 // office asks for what is written down and not measured.
 func (p *planner) office() {
 	a := p.Area
-	asks := func(missing bool, what, from string, checks ...string) {
+	asks := func(missing bool, who, what, from, column string, checks ...string) {
 		if missing {
-			p.ask(checks, "write down "+what+", "+from, what+", "+from)
+			p.ask(who, checks, "write down "+what, "(Areas, "+column+"), "+from, Fill{"Areas", a.ID, a.ID, []string{column}})
 		}
 	}
-	asks(!a.InstallOn.Shown(), "the day of installing (Areas, Install on)", "from the general contractor", "reading-age")
-	asks(!a.Size.Shown(), "the area's size (Areas, Size)", "from the drawing or with a tape",
+	asks(!a.Size.Shown(), installer, "the area's size", "from the drawing or with a tape", "Size",
 		"slab-holes", "mver-dishes", "slab-cm", "joists-dry", "subfloor-count", "flooring-count")
-	asks(p.lacksThickness(), "the slab's thickness (Areas, Slab thickness)", "from the drawing or at a hole", "slab-depth")
-	asks(p.Wood.NoBelow == "" && p.Wood.CrawlSpace && a.GroundCover == "",
-		"whether the ground of the crawl space is covered (Areas, Ground cover)", "from whoever has looked", "joists-dry")
+	asks(p.lacksThickness(), tester, "the slab's thickness", "from the drawing or at a hole", "Slab thickness", "slab-depth")
+	asks(p.stops("slab-edge") && !a.ExteriorWalls.Shown(), installer, "how many walls are exterior walls", "0 where none is", "Exterior walls", "slab-edge")
+	asks(p.stops("retarder") && a.UnderSlab == "", contractor, "what lies under the slab",
+		"retarder, none, or unknown where nobody knows", "Under slab", "retarder")
+	asks(p.stops("joists-dry") && p.Wood.BelowUnknown, installer, "what lies below the floor", "from whoever has looked", "Below", "joists-dry")
+	asks(p.Wood.NoBelow == "" && p.Wood.CrawlSpace && a.GroundCover == "", installer,
+		"whether the ground of the crawl space is covered", "from whoever has looked", "Ground cover", "joists-dry")
 	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.Wood.NoFlooring == "" && lack != "" {
-		asks(true, "the service climate (Climates): "+lack, "from the designer or the owner",
-			"air-range", "air-held", "flooring-target", "flooring-spread", "climate-range")
+		p.ask(designer, []string{"air-range", "air-held", "flooring-target", "flooring-spread", "climate-range"},
+			"write down the service climate", "(Climates), from the designer or the owner: "+lack,
+			Fill{"Climates", a.ID, a.Climate, []string{"Temp", "RH"}})
+	}
+	p.guarded()
+}
+
+// guarded asks who agreed to guarded acceptance where nothing can be shown
+// without: the uncertainties of instruments are asked for with them.
+func (p *planner) guarded() {
+	if p.stops("limits-known") {
+		p.lookUp()
 	}
 }
 
-// lacksThickness says whether a hole's depth cannot be judged for want of the
-// slab's thickness.
+// lookUp asks for the limits that nobody looked up.
+func (p *planner) lookUp() {
+	for _, q := range p.Unlooked() {
+		if q.Product == "" {
+			p.ask(installer, []string{"limits-known"}, "write down which adhesive is used", "(Areas, Adhesive), or how else it is installed (Installation)",
+				Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Adhesive"}})
+			continue
+		}
+		short, columns := "read the data sheet of "+q.Product, q.Columns
+		if len(columns) > 0 {
+			short += ": " + evidence.List(columns)
+		}
+		how := "(Products), a number or the word none"
+		if q.NoSheet {
+			how, columns = sentence(how, "and its title and date in Data sheet"), append(columns, "Data sheet")
+		}
+		p.ask(installer, []string{"limits-known"}, short, how, Fill{"Products", p.Area.ID, q.Product, columns})
+	}
+}
+
+// fit adds what has to change where flooring, slab and climate do not go
+// together: no reading helps there.
+func (p *planner) fit() {
+	p.unfits("grade", maker, "have the flooring manufacturer allow it below grade, or choose another flooring", "(Products, Below grade, with its data sheet)")
+	if p.isBroken("retarder") {
+		p.unfits("retarder", contractor, "name a membrane for this slab", "(Areas, Membrane): nothing holds the ground's moisture back")
+	}
+	p.unfits("climate-range", designer, "choose a flooring for this climate, or have the HVAC hold what its data sheet asks", "(Climates)")
+	if p.isBroken("joists-dry") && p.Wood.CrawlSpace && p.Area.GroundCover == "no" {
+		p.ask(contractor, []string{"joists-dry"}, "cover the ground of the crawl space", "with a vapor retarder (Areas, Ground cover)",
+			Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Ground cover"}})
+	}
+}
+
+func (p *planner) unfits(id, who, short, how string) {
+	if f := p.finding(id); f.Blocks() {
+		p.add(Act{Short: short, How: sentence(how, f.Reason), Who: who, Checks: []string{id}, Things: 1, stage: onPaper, open: f.Outcome == evidence.NotMet})
+	}
+}
+
+// lacksThickness says whether a hole's depth cannot be judged because the
+// slab's thickness is not known.
 func (p *planner) lacksThickness() bool {
 	f := p.Slab
 	if f.NoHoles != "" || f.UnfitForHoles() != "" || f.Thickness.Shown() {
@@ -51,7 +104,7 @@ func (p *planner) lacksThickness() bool {
 // stay, the air log, and the calibrations that reach to the readings.
 func (p *planner) there() []string {
 	var all []string
-	kinds := []struct {
+	for _, k := range []struct {
 		one, many string
 		things    []thing
 		more      []string
@@ -63,12 +116,11 @@ func (p *planner) there() []string {
 		{"further test", "further tests", p.others, nil},
 		{"subfloor piece", "subfloor pieces", p.subfloor, p.moreSubfloor},
 		{"joist", "joists", p.joists, p.moreJoists},
-	}
-	for _, k := range kinds {
+	} {
 		all = append(all, thereOf(k.one, k.many, k.things, k.more)...)
 	}
 	for _, lot := range p.lots {
-		if lot.again == "" {
+		if lot.again == "" && len(lot.over) == 0 {
 			all = append(all, thereOf("board"+lot.of(), "boards"+lot.of(), lot.boards, lot.more)...)
 		}
 	}

@@ -4,67 +4,196 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"time"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-// Plan is what is still to be measured and written down before an area can be
-// judged, day by day, and what is there already.
+// Plan is what is still to be done before an area can be judged GO.
 type Plan struct {
 	Area     report.Area
 	Decision report.Decision
-	Steps    []Step   // in the order of their days
+	Acts     []Act    // in the order to do them
 	There    []string // what is there already, in words
-	LookUp   []string // limits that were not looked up
-	Late     []string // why the day of installing cannot be kept
-	Drills   bool     // a hole is drilled or a sample is cut
+	LookUp   []string // limits that nobody looked up
+	Over     []evidence.Finding
+	Earliest evidence.Date // the first day on which the area could be GO; blank where that cannot be told
+	Moved    bool          // the day of installing has to be moved to the earliest day or later
+	Opened   bool          // the slab has to be opened again, which was covered
+	Drills   bool          // a hole is drilled or a sample is cut
+
+	shut bool // it asks for readings of a slab that is covered by then
 }
 
-// Step is one thing to do. Day counts from the day of installing: -1 is the day
-// before it. Do says it as an order, What as the thing that is missing, which
-// is empty where another step says it already. Checks are the checks it serves.
-type Step struct {
-	Day    int
-	Do     string
-	What   string
-	Checks []string
-	Rows   []PlannedRow
-}
-
-// PlannedRow is a row to fill in: what is known of it, by the names of its
-// table's columns without their units.
-type PlannedRow struct {
-	Table string
-	Cells map[string]string
-}
-
-// All are the plans of all areas of a job.
-func All(decisions []report.Decision) []Plan {
+// All are the plans of all areas of a job. Ahead is what is to be expected of
+// each, and may be left out.
+func All(decisions []report.Decision, ahead ...report.Outlook) []Plan {
 	plans := make([]Plan, len(decisions))
 	for i, d := range decisions {
-		plans[i] = Of(d)
+		var o report.Outlook
+		if i < len(ahead) {
+			o = ahead[i]
+		}
+		plans[i] = Of(d, o)
 	}
 	return plans
 }
 
-// When is the day of a step: a date, or, where the day of installing is blank, a
-// number that counts from the first day of work.
-func (p Plan) When(s Step) string {
-	if p.Area.InstallOn.Shown() {
-		return (p.Area.InstallOn.Day + evidence.Day(s.Day)).String()
+// Of is what an area's decision still waits for, with what is to be expected of
+// its slab and boards. An area that may be installed waits for nothing. Where
+// the day of installing cannot be kept, the plan is one for the first day that
+// can; where the slab was covered too soon, one for an open slab.
+func Of(d report.Decision, ahead report.Outlook) Plan {
+	p, as := planOf(d, ahead), d.Area
+	for range moves {
+		switch {
+		case p.shut && !p.Opened:
+			as.CoveredOn, p.Opened = evidence.Date{}, true
+		case d.Verdict != evidence.Go && p.Earliest.Shown() && (!as.InstallOn.Shown() || as.InstallOn.Day < p.Earliest.Day):
+			as.InstallOn, p.Moved = p.Earliest, d.Area.InstallOn.Shown()
+		default:
+			return p.led()
+		}
+		again := planOf(d.As(as), ahead)
+		again.Area, again.Decision, again.Over = d.Area, d, p.Over
+		again.Moved, again.Opened = p.Moved, p.Opened
+		if as.InstallOn != d.Area.InstallOn && again.Earliest.Shown() && again.Earliest.Day < as.InstallOn.Day {
+			again.Earliest = as.InstallOn
+		}
+		p = again
 	}
-	return "day " + strconv.Itoa(s.Day-p.Steps[0].Day+1)
+	return p.led()
 }
 
-// Laying is the day of installing as When writes days.
-func (p Plan) Laying() string { return p.When(Step{}) }
+// moves is how often a plan is made anew for a later day: what is moved may let
+// other readings grow too old.
+const moves = 5
 
-// Cautions are the cautions that stand above plans that ask for anything:
-// what comes first, old floors, and, where a slab is opened, drilling. The
-// others travel with the workbook.
+// led is the plan with what has to be changed of the area's days before its
+// other acts.
+func (p Plan) led() Plan {
+	if p.Opened {
+		p.Acts = slices.Insert(p.Acts, 0, p.open())
+	}
+	switch {
+	case p.Moved:
+		p.Acts = slices.Insert(p.Acts, 0, p.move())
+	case !p.Area.InstallOn.Shown():
+		p.Acts = slices.Insert(p.Acts, 0, p.first("write down the day of installing", "(Areas, Install on), from the general contractor",
+			"Install on", []string{"reading-age"}))
+	}
+	return p
+}
+
+func planOf(d report.Decision, ahead report.Outlook) Plan {
+	p := plannerOf(d, ahead)
+	if d.Verdict != evidence.Go {
+		p.office()
+		p.fit()
+		p.meters()
+		p.heating()
+		p.slab()
+		p.wood()
+		p.surfaceReadings()
+		p.air()
+		p.rest()
+	}
+	plan := Plan{
+		Area: d.Area, Decision: d, There: p.there(), LookUp: p.LookUp(), Over: over(d),
+		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
+	}
+	p.scheduled()
+	plan.Acts, plan.Earliest, plan.shut = p.acts, p.earliest(), p.shut()
+	return plan
+}
+
+// over are the findings that are over a limit.
+func over(d report.Decision) []evidence.Finding {
+	return slices.DeleteFunc(slices.Clone(d.Findings), func(f evidence.Finding) bool {
+		return !f.Deciding || f.Outcome != evidence.NotMet
+	})
+}
+
+// installOn is the day that the plan is made for.
+func (p Plan) installOn() evidence.Date {
+	if p.Moved {
+		return p.Earliest
+	}
+	return p.Area.InstallOn
+}
+
+// move is the act of moving the day of installing.
+func (p Plan) move() Act {
+	how := "which is " + p.Area.InstallOn.Written + " now (Areas, Install on)"
+	if len(p.Acts) > 0 {
+		how += ": the readings cannot be made before"
+	}
+	return p.first("move the day of installing to "+p.Earliest.Written+" or later", how, "Install on", p.Decision.Blocking())
+}
+
+// open is the act of opening a slab that was covered too soon.
+func (p Plan) open() Act {
+	return p.first("take "+p.Area.Membrane+" off the slab where it is read, and put it back after that",
+		"covered on "+p.Area.CoveredOn.Written+" now (Areas, Covered on): what is read of the slab after that day does not count",
+		"Covered on", among(append(holeIDs(), append(dishIDs(), "slab-ph", "slab-cm")...), p.Decision.Blocking()))
+}
+
+// first is an act on a day of the area, before all others.
+func (p Plan) first(short, how, column string, checks []string) Act {
+	return Act{
+		Short: short, How: how, Who: contractor, Checks: checks, Things: 1, stage: onPaper, Day: p.firstDay(),
+		Fills:  []Fill{{"Areas", p.Area.ID, p.Area.ID, []string{column}}},
+		Begins: p.today(), Ends: p.today(),
+	}
+}
+
+func (p Plan) today() time.Time { return p.Decision.Site.Latest() }
+
+func (p Plan) firstDay() int {
+	day := 0
+	for _, a := range p.Acts {
+		day = min(day, a.Day)
+	}
+	return day
+}
+
+// When is the day of an act: a date, or, where the day of installing is blank, a
+// number that counts from the first day of work.
+func (p Plan) When(a Act) string { return p.dayCalled(a.Day) }
+
+// Laying is the day of installing as When writes days.
+func (p Plan) Laying() string { return p.dayCalled(0) }
+
+func (p Plan) dayCalled(n int) string {
+	if on := p.installOn(); on.Shown() {
+		return (on.Day + evidence.Day(n)).String()
+	}
+	return "day " + strconv.Itoa(n-p.firstDay()+1)
+}
+
+// Missing are the acts in short that the checks which stop an area wait for,
+// the one that serves most of them first.
+func (p Plan) Missing() []report.Missing {
+	var all []report.Missing
+	blocking := p.Decision.Blocking()
+	acts := slices.Clone(p.Acts)
+	slices.SortStableFunc(acts, func(a, b Act) int {
+		return cmp.Or(cmp.Compare(len(among(b.Checks, blocking)), len(among(a.Checks, blocking))), cmp.Compare(b.Things, a.Things))
+	})
+	for _, a := range acts {
+		if m := a.missing(blocking); len(m.Checks) > 0 {
+			all = append(all, m)
+		}
+	}
+	return all
+}
+
+// Cautions are the cautions that stand above plans that ask for anything: what
+// comes first, old floors, and, where a slab is opened, drilling. The others
+// travel with the workbook.
 func Cautions(plans []Plan) []report.Caution {
-	if !slices.ContainsFunc(plans, func(p Plan) bool { return len(p.Steps) > 0 }) {
+	if !slices.ContainsFunc(plans, func(p Plan) bool { return len(p.Acts) > 0 }) {
 		return nil
 	}
 	headings := []string{"What comes first", "Old floors"}
@@ -72,56 +201,4 @@ func Cautions(plans []Plan) []report.Caution {
 		headings = append(headings, "Drilling into a slab")
 	}
 	return slices.DeleteFunc(report.Cautions(), func(c report.Caution) bool { return !slices.Contains(headings, c.Heading) })
-}
-
-// Of is what an area's decision still waits for. An area that may be installed
-// waits for nothing.
-func Of(d report.Decision) Plan {
-	s := d.Site
-	p := planner{Site: s, found: d.Findings}
-	p.survey()
-	p.days = p.planDays()
-	if d.Verdict != evidence.Go {
-		p.office()
-		p.meters()
-		p.heating()
-		p.air()
-		p.slab()
-		p.wood()
-		p.surfaceReadings()
-	}
-	return Plan{
-		Area: s.Area, Decision: d, Steps: p.inOrder(), There: p.there(), LookUp: s.LookUp(), Late: p.late,
-		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
-	}
-}
-
-// Missing are the things that checks which stop the area wait for.
-func Missing(d report.Decision) []report.Missing {
-	if d.Verdict == evidence.Go {
-		return nil
-	}
-	var all []report.Missing
-	blocking := d.Blocking()
-	for _, step := range Of(d).Steps {
-		waits := slices.DeleteFunc(slices.Clone(blocking), func(id string) bool { return !slices.Contains(step.Checks, id) })
-		if step.What != "" && len(waits) > 0 {
-			all = append(all, report.Missing{What: step.What, Checks: waits})
-		}
-	}
-	return all
-}
-
-// inOrder are the steps by day. What needs no day of its own comes first.
-func (p *planner) inOrder() []Step {
-	steps := slices.Concat(p.first, p.steps)
-	day := p.days.read
-	for _, s := range p.steps {
-		day = min(day, s.Day)
-	}
-	for i := range p.first {
-		steps[i].Day = day
-	}
-	slices.SortStableFunc(steps, func(a, b Step) int { return cmp.Compare(a.Day, b.Day) })
-	return steps
 }

@@ -2,12 +2,11 @@ package plan_test
 
 import (
 	"fmt"
+	"maps"
 	"slices"
-	"strings"
 	"testing"
 	"time"
 
-	"github.com/shopspring/decimal"
 	"pgregory.net/rapid"
 
 	"firstboard/report"
@@ -36,8 +35,10 @@ func bases(t *testing.T) []report.Job {
 
 // copied is a job whose rows can be changed without changing the first.
 func copied(j report.Job) report.Job {
-	j.Holes, j.Wood = slices.Clone(j.Holes), slices.Clone(j.Wood)
-	j.Areas, j.Events = slices.Clone(j.Areas), slices.Clone(j.Events)
+	j.Holes, j.Wood, j.Dishes, j.PHs = slices.Clone(j.Holes), slices.Clone(j.Wood), slices.Clone(j.Dishes), slices.Clone(j.PHs)
+	j.Carbides, j.Air, j.Surfaces = slices.Clone(j.Carbides), slices.Clone(j.Air), slices.Clone(j.Surfaces)
+	j.Areas, j.Events, j.Checks = slices.Clone(j.Areas), slices.Clone(j.Events), slices.Clone(j.Checks)
+	j.Climates, j.Products, j.Instruments = slices.Clone(j.Climates), slices.Clone(j.Products), maps.Clone(j.Instruments)
 	return j
 }
 
@@ -85,83 +86,26 @@ func clockTime(zone *time.Location, written string) evidence.Time {
 	return evidence.Time{Written: written, First: at, Last: at}
 }
 
-// obeyed is a job with every planned row filled in with good values, on the
-// day its step names, and every row that stood open.
-func obeyed(j report.Job, plans []plan.Plan) report.Job {
-	j = copied(j)
-	for _, p := range plans {
-		day := func(n int) evidence.Time {
-			return clockTime(j.Zone, (p.Area.InstallOn.Day+evidence.Day(n)).String()+" 07:00")
-		}
-		for _, s := range p.Steps {
-			for _, r := range s.Rows {
-				switch r.Table {
-				case "Slab RH":
-					j.Holes = append(j.Holes, slab.Hole{Area: p.Area.ID, Hole: r.Cells["Hole"], SealedAt: day(-9), ReadAt: day(-1), RH: evidence.Typed("60", evidence.RH), Depth: deep(p.Area)})
-				case "Wood":
-					j.Wood = append(j.Wood, wood.Row{Area: p.Area.ID, Of: r.Cells["Of"], Piece: r.Cells["Piece"], Lot: r.Cells["Lot"], ReadAt: day(s.Day), Method: wood.OvenDry, Reading: evidence.Typed("8", evidence.MC)})
-				}
-			}
-		}
-		for i, h := range j.Holes {
-			if evidence.Same(h.Area, p.Area.ID) && !h.RH.Shown() {
-				j.Holes[i].RH = evidence.Typed("60", evidence.RH)
-			}
-			if evidence.Same(h.Area, p.Area.ID) && slices.ContainsFunc(p.Steps, func(s plan.Step) bool { return strings.Contains(s.Do, "Discarded of hole "+h.Hole+" ") }) {
-				j.Holes[i].Discarded = "wrong depth"
-			}
-		}
-		for i, r := range j.Wood {
-			if evidence.Same(r.Area, p.Area.ID) && !r.Reading.Shown() {
-				j.Wood[i].Reading = evidence.Typed("8", evidence.MC)
-			}
-		}
-	}
-	return j
-}
-
-// deep is 40 % of a slab's thickness, or 20 % where it dries at two faces.
-func deep(a report.Area) evidence.Reading {
-	share := decimal.New(4, -1)
-	if a.DryingFaces.Written == "2" {
-		share = decimal.New(2, -1)
-	}
-	return evidence.Computed(a.Thickness.Value.Mul(share), evidence.Inch)
-}
-
-// What a plan asks for is enough: where its rows are filled in with good
-// values, holes, boards, subfloor pieces and joists are enough.
-func TestFollowingThePlanMeetsTheCounts(t *testing.T) {
-	t.Parallel()
-	from := bases(t)
-	rapid.Check(t, func(t *rapid.T) {
-		j := sparse(t, from)
-		plans := plan.All(report.Judge(j))
-		for i, d := range report.Judge(obeyed(j, plans)) {
-			for _, f := range d.Findings {
-				counts := []string{"slab-holes", "slab-depth", "subfloor-count", "flooring-count"}
-				if slices.Contains(counts, f.ID) && f.Outcome != evidence.Met && f.Outcome != evidence.NotNeeded {
-					t.Fatalf("area %s: %s %s: %s; the plan: %+v", d.Area.ID, f.ID, f.Outcome, f.Reason, plans[i].Steps)
-				}
-			}
-		}
-	})
-}
-
-// An area that waits for nothing is judged: every check that stops it and is
-// not shown is told, by what it waits for or by its own reason.
-func TestNothingIsLeftWhereAnAreaIsGO(t *testing.T) {
+// An area that is GO waits for nothing, every act is an order, and each check
+// that stops an area is served by one.
+func TestEveryCheckThatStopsIsServed(t *testing.T) {
 	t.Parallel()
 	from := bases(t)
 	rapid.Check(t, func(t *rapid.T) {
 		j := sparse(t, from)
 		for _, p := range plan.All(report.Judge(j)) {
-			if p.Decision.Verdict == evidence.Go && len(p.Steps) > 0 {
-				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Steps[0].Do)
+			if p.Decision.Verdict == evidence.Go && len(p.Acts) > 0 {
+				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Acts[0].Short)
 			}
-			for _, s := range p.Steps {
-				if s.Do == "" || s.Day > 0 {
-					t.Fatalf("area %s: step %+v", p.Area.ID, s)
+			for _, a := range p.Acts {
+				if a.Short == "" || a.Who == "" || a.Day > 0 || a.Things == 0 {
+					t.Fatalf("area %s: act %+v", p.Area.ID, a)
+				}
+			}
+			advice := report.Advice{Missing: p.Missing()}
+			for _, id := range p.Decision.Blocking() {
+				if !advice.Awaits(id) {
+					t.Fatalf("area %s: nothing is done for %s", p.Area.ID, id)
 				}
 			}
 		}

@@ -31,32 +31,40 @@ func WithPlans(tables []report.Table, plans []Plan) []report.Table {
 	return tables
 }
 
+// PlannedRow is a row to fill in: what is known of it, by the names of its
+// table's columns without their units.
+type PlannedRow struct {
+	Table string
+	Cells map[string]string
+}
+
 // plannedColumns are the tables that take rows to fill in, each with the
 // columns of such a row.
 func plannedColumns() [][]string {
 	return [][]string{
 		{"Instrument checks", "Instrument", "Checked at", "Standard", "Expected", "Read"},
-		{"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Temp (F)", "Instrument", "Note"},
+		{"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Wall", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Temp (F)", "Instrument", "Note"},
 		{"Slab MVER", "Area", "Dish", "Set at", "Retrieved at", "Start mass (g)", "End mass (g)", "Test area (ft2)", "Instrument", "Note"},
 		{"Slab pH", "Area", "Spot", "Read at", "pH", "Instrument", "Note"},
 		{"Slab CM", "Area", "Spot", "Read at", "CM (%)", "Instrument", "Note"},
+		{"Other tests", "Area", "Test", "Spot", "Read at", "Result", "At least", "At most", "Unit", "Instrument", "Data sheet", "Note"},
 		{"Surface", "Area", "Spot", "Read at", "Temp (F)", "Instrument", "Note"},
 		{"Wood", "Area", "Of", "Piece", "Lot", "Read at", "Method", "Reading (%)", "Scale", "Instrument", "Note"},
 	}
 }
 
-// stays says whether a column keeps its entry where a thing is measured again:
+// lasts says whether a column keeps its entry where a thing is measured again:
 // it tells of the place and not of the reading.
-func stays(column string) bool {
-	return slices.Contains([]string{"x", "y", "to exterior wall", "thickness", "depth", "sealed at", "test area", "scale", "species"}, bare(column))
+func lasts(column string) bool {
+	return slices.Contains([]string{"x", "y", "to exterior wall", "wall", "thickness", "depth", "sealed at", "test area", "scale", "species", "at least", "at most", "unit", "data sheet"}, bare(column))
 }
 
 // plannedRows are the rows of a table that plans ask for, each once.
 func plannedRows(plans []Plan, table string) []PlannedRow {
 	var rows []PlannedRow
 	for _, p := range plans {
-		for _, s := range p.Steps {
-			for _, r := range s.Rows {
+		for _, a := range p.Acts {
+			for _, r := range a.Rows {
 				asked := func(o PlannedRow) bool { return maps.Equal(o.Cells, r.Cells) }
 				if r.Table == table && !slices.ContainsFunc(rows, asked) {
 					rows = append(rows, r)
@@ -94,7 +102,7 @@ func keep(r report.TableRow, t report.Table, planned PlannedRow) {
 			continue
 		}
 		for k, header := range t.Header {
-			if stays(header) {
+			if lasts(header) {
 				r.Cells[k] = was.Cells[k]
 			}
 		}

@@ -2,8 +2,10 @@ package plan
 
 import (
 	"slices"
+	"time"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 	"firstboard/slab"
 )
 
@@ -16,64 +18,109 @@ func (p *planner) survey() {
 	p.surveySurfaces()
 }
 
-func always(thing) bool     { return true }
-func never[T any](T) string { return "" }
+// nameMore names what is still to be made.
+func (p *planner) nameMore() {
+	p.nameHoles()
+	p.nameDishes()
+	if p.Slab.NoPH == "" {
+		p.morePH = p.taken.more(headPH, max(0, slab.PHSpots-len(p.pH)))
+	}
+	if p.Slab.NoCM == "" {
+		p.moreCM = p.taken.more(headCarbide, max(0, slab.CarbidesNeeded(p.Slab.Sizes...)-len(p.cm)))
+	}
+	p.nameWood()
+	if (p.Room.NoDew == "" || p.Room.NoMax == "") && len(p.surfaces) == 0 {
+		p.moreSpots = p.taken.more(headSurface, 1)
+	}
+}
 
 // surveySpots looks at the spots of pH and carbide, and at further tests.
 func (p *planner) surveySpots() {
 	f := p.Slab
 	if f.NoPH == "" {
-		p.pH = survey(p.Site, f.JudgedPH(), view[slab.PH]{
-			heat: true, spoil: never[slab.PH],
-			row:   func(name string, r slab.PH) report.JudgedRow { return report.SlabRow(name, r.ReadAt, r.Instrument) },
-			read:  func(r slab.PH) bool { return r.PH.Shown() },
-			blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
-		})
-		p.morePH = newNames("P", slab.PHSpots-len(p.pH), names(p.pH, always))
+		p.pH = survey(p, f.JudgedPH(), p.viewOfPH())
 	}
 	if f.NoCM == "" {
-		p.cm = survey(p.Site, f.JudgedCarbides(), view[slab.Carbide]{
-			heat: true, spoil: never[slab.Carbide],
+		p.cm = survey(p, f.JudgedCarbides(), view[slab.Carbide]{
+			heat: true, recounts: true, tool: aCarbideKit(), all: f.Carbides, spoil: never[slab.Carbide],
+			id:    func(r slab.Carbide) (string, string) { return r.Area, r.Spot },
+			place: func(r slab.Carbide) evidence.Place { return r.Place },
 			row: func(name string, r slab.Carbide) report.JudgedRow {
 				return report.SlabRow(name, r.ReadAt, r.Instrument)
 			},
 			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
 			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		})
-		p.moreCM = newNames("K", slab.CarbidesNeeded(f.Sizes...)-len(p.cm), names(p.cm, always))
 	}
-	p.others = survey(p.Site, f.JudgedOthers(), view[slab.Other]{
-		spoil: never[slab.Other], row: report.OtherRow,
-		read: func(r slab.Other) bool { return r.Result.Shown() },
+	p.others = survey(p, f.JudgedOthers(), view[slab.Other]{
+		row: report.OtherRow, spoil: never[slab.Other], all: f.Others,
+		id:    func(r slab.Other) (string, string) { return r.Area, r.Test + atSpot + r.Spot },
+		place: func(r slab.Other) evidence.Place { return r.Place },
+		read:  func(r slab.Other) bool { return r.Result.Shown() },
 		blank: func(r slab.Other) []string {
 			return blanks(cell{"At least or At most", r.AtLeast.Shown() || r.AtMost.Shown()})
 		},
 	})
 }
 
+// atSpot parts the name of a further test from its spot.
+const atSpot = "\x00"
+
+func (p *planner) viewOfPH() view[slab.PH] {
+	return view[slab.PH]{
+		heat: true, recounts: true, tool: aPHMeter(), all: p.Slab.PHs,
+		id:    func(r slab.PH) (string, string) { return r.Area, r.Spot },
+		place: func(r slab.PH) evidence.Place { return r.Place },
+		row:   func(name string, r slab.PH) report.JudgedRow { return report.SlabRow(name, r.ReadAt, r.Instrument) },
+		read:  func(r slab.PH) bool { return r.PH.Shown() },
+		blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
+		spoil: func(r slab.PH) string {
+			if r.PH.Shown() && r.PH.Exact().Cmp(slab.LeastPH().Exact()) < 0 {
+				return "it read under " + slab.LeastPH().String() + ": the meter or its paper failed"
+			}
+			return ""
+		},
+	}
+}
+
 // slab adds what is left to do to the slab.
 func (p *planner) slab() {
 	f := p.Slab
 	if unfit := f.UnfitForHoles(); f.NoHoles == "" && unfit != "" {
-		p.ask(holeIDs(), unfit, "a test that the flooring's manufacturer names: "+unfit)
+		p.unfit(holeIDs(), unfit)
 	} else {
 		p.drill()
 	}
 	if unfit := f.UnfitForDishes(); f.NoDishes == "" && unfit != "" {
-		p.ask(dishIDs(), unfit, "a test that the flooring's manufacturer names: "+unfit)
+		p.unfit(dishIDs(), unfit)
 	}
 	p.setDishes()
+	p.do(p.onSlab(task{
+		one: "pH spot", many: "pH spots", verb: "read", tool: aPHMeter(), checks: also("slab-ph"),
+		table: "Slab pH", column: "Spot", things: p.pH, more: p.morePH, mend: p.neutral,
+	}))
+	p.do(p.onSlab(task{
+		one: "carbide spot", many: "carbide spots", verb: "sample", tool: aCarbideKit(), checks: also("slab-cm"),
+		table: "Slab CM", column: "Spot", things: p.cm, more: p.moreCM, mend: p.dried,
+	}))
 	p.do(task{
-		one: "pH spot", many: "pH spots", verb: "read", day: p.days.slab, tool: aPHMeter(), checks: also("slab-ph"),
-		table: "Slab pH", column: "Spot", things: p.pH, more: p.morePH,
-	})
-	p.do(task{
-		one: "carbide spot", many: "carbide spots", verb: "sample", day: p.days.slab, tool: aCarbideKit(), checks: also("slab-cm"),
-		table: "Slab CM", column: "Spot", things: p.cm, more: p.moreCM,
-	})
-	p.do(task{
-		one: "further test", many: "further tests", verb: "make", day: p.days.read, tool: tool{words: "what its manufacturer names", kinds: []string{"other"}},
+		one: "further test", many: "further tests", verb: "make", who: tester, stage: ofSlab,
+		tool:   aFurtherTest(),
 		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", things: p.others,
+		column: "Test", from: p.young(p.Job.Settings.SlabReadingLife, p.Area.InstallOn), mend: p.asStated,
+	})
+}
+
+// onSlab is a task of the tester on the slab.
+func (p *planner) onSlab(t task) task {
+	t.who, t.stage, t.from = tester, ofSlab, latest(p.youngSlab(), p.warm())
+	return t
+}
+
+// unfit asks for a test that is made for the slab.
+func (p *planner) unfit(checks []string, why string) {
+	p.add(Act{
+		Short: "name a test that is made for this slab", How: why, Who: maker, Checks: checks, Things: 1, stage: onPaper, open: true,
 	})
 }
 
@@ -85,79 +132,103 @@ func dishIDs() []string { return also("mver-dishes", "mver-time", "mver-rate") }
 
 // drill adds the holes: drilled and sealed on one day, read on another.
 func (p *planner) drill() {
-	t := task{
-		one: "hole", many: "holes", verb: "read", day: p.days.slab, tool: anRHProbe(), checks: holeIDs(),
-		table: "Slab RH", column: "Hole", things: p.holes, more: p.moreHoles,
+	t := p.onSlab(task{
+		one: "hole", many: "holes", verb: "read", tool: anRHProbe(), checks: holeIDs(),
+		table: "Slab RH", column: "Hole", things: p.holes, more: p.moreHoles, mend: p.driedHoles, planned: true,
+		how: "humidity and the temperature of the concrete, " + p.Slab.Wait.Number.String() + " after sealing or later",
+	})
+	p.leaveOut()
+	p.seal(t)
+	for i, x := range p.holes {
+		if from := p.sealed[x.name]; x.open && !from.IsZero() {
+			p.holes[i].not = from
+		}
 	}
-	for _, name := range p.wrong {
-		what := "the word wrong depth in Discarded of hole " + name + " (Slab RH): another hole takes its place"
-		p.ask([]string{"slab-depth", "slab-holes"}, "write "+what, what)
+	p.do(t)
+	p.wallDistance(t)
+}
+
+// leaveOut asks for a word on the holes at a wrong depth.
+func (p *planner) leaveOut() {
+	if len(p.wrong) == 0 {
+		return
 	}
-	wait := p.Slab.Wait.Number.String()
-	if len(t.more) > 0 {
-		p.add(p.days.seal, t.checks, "drill and seal "+t.count()+", "+p.depth()+", "+p.where(),
-			t.count()+", "+p.depth()+", read "+wait+" after they are sealed or later, "+p.with(t.tool), p.holeRows(t)...)
+	a := Act{
+		Short: "write wrong depth in Discarded of " + task{one: "hole", many: "holes"}.called(names(p.wrong, always)),
+		How:   "(Slab RH): another hole takes the place of each", Who: tester,
+		Checks: []string{"slab-depth", "slab-holes"}, Things: len(p.wrong), stage: onPaper,
 	}
+	for _, x := range p.wrong {
+		columns := []string{"Discarded"}
+		for _, h := range p.rowsOf(x) {
+			columns = append(columns, blanks(cell{"Read at", h.ReadAt.Shown()})...)
+		}
+		a.Fills = append(a.Fills, Fill{"Slab RH", x.area, x.id, slices.Compact(columns)})
+	}
+	p.add(a)
+}
+
+// seal adds the drilling and sealing of holes that are new, or on record without
+// a time of sealing.
+func (p *planner) seal(t task) {
 	unsealed := names(p.holes, p.isUnsealed)
-	if len(unsealed) > 0 {
-		p.add(p.days.seal, t.checks, "drill and seal "+t.named(unsealed)+", on record without a time of sealing, "+p.depth()+", "+p.where(),
-			t.named(unsealed)+" sealed, "+p.depth()+", and read "+wait+" later, "+p.with(t.tool))
+	if len(unsealed)+len(t.more) == 0 {
+		return
 	}
-	if fresh := slices.Concat(t.more, unsealed); len(fresh) > 0 {
-		p.add(p.days.slab, t.checks, "read "+t.named(fresh)+" "+p.with(t.tool)+": humidity and the temperature of the concrete, "+wait+" after they were sealed or later", "")
+	a := p.reading(t, len(unsealed)+len(t.more))
+	a.stage, a.takes, a.from = sealing, evidence.Duration(p.Job.Settings.ProbeWait.Exact()), time.Time{}
+	a.Short = "drill and seal " + t.called(append(unsealed, t.more...))
+	if len(unsealed) == 0 {
+		a.Short = "drill and seal " + t.count()
 	}
-	p.readSealed(t)
-	p.again(t)
-	p.complete(t)
-	p.wallDistance()
+	a.How, a.Rows = sentence(p.depth(), p.where()), p.holeRows(t)
+	for _, x := range chosen(p.holes, p.isUnsealed) {
+		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"Sealed at", "Depth"}})
+	}
+	p.add(a)
 }
 
 // drills says whether a hole is still to be drilled.
-func (p *planner) drills() bool { return len(p.moreHoles)+len(names(p.holes, p.isUnsealed)) > 0 }
+func (p *planner) drills() bool {
+	return len(p.moreHoles) > 0 || slices.ContainsFunc(p.holes, p.isUnsealed)
+}
 
 func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
 
-// readSealed adds the readings of holes that are sealed already, each from
-// the time it can be read.
-func (p *planner) readSealed(t task) {
-	var seen []string
+// wallDistance asks how far holes lie from the exterior walls where it is not
+// known whether enough are near one.
+func (p *planner) wallDistance(t task) {
+	var which []thing
 	for _, x := range p.holes {
-		from := p.sealed[x.name]
-		if !x.open || from.IsZero() || slices.Contains(seen, clock(from)) {
-			continue
+		if slices.Contains(p.unknownWall, x.name) {
+			which = append(which, x)
 		}
-		seen = append(seen, clock(from))
-		which := names(p.holes, func(y thing) bool { return y.open && p.sealed[y.name].Equal(from) })
-		subject, when := t.named(which), "not before "+clock(from)+", "+p.Slab.Wait.Number.String()+" after sealing"
-		day := t.day
-		if p.Area.InstallOn.Shown() {
-			day = max(day, p.dayOf(from))
-		}
-		if day > 0 {
-			p.late = append(p.late, subject+" can be read from "+clock(from)+" on, and installing is planned for "+p.Area.InstallOn.Written)
-		}
-		p.add(day, t.checks, "read "+subject+" "+p.with(t.tool)+", "+when, "the reading of "+subject+", "+p.with(t.tool)+", "+when)
 	}
-}
-
-// wallDistance asks how far the holes lie from an exterior wall where none is
-// known to be near one.
-func (p *planner) wallDistance() {
-	if !p.unknownWall || p.drills() {
+	if len(which) == 0 {
 		return
 	}
-	what := "how far each hole lies from an exterior wall, and from which (Slab RH, To exterior wall, Wall): one within " +
-		slab.NearWall().String() + " of each, with a tape"
-	p.ask([]string{"slab-edge"}, "write down "+what, what)
+	a := Act{
+		Short: "write down how far " + t.called(names(which, always)) + " lie from the exterior wall and which wall that is",
+		How:   "(Slab RH, To exterior wall and Wall), with a tape: one hole within " + slab.NearWall().String() + " of each",
+		Who:   tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
+	}
+	for _, x := range which {
+		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"To exterior wall", "Wall"}})
+	}
+	p.add(a)
 }
 
 // holeRows are the rows of holes to be drilled, with their depth in words.
 func (p *planner) holeRows(t task) []PlannedRow {
 	var rows []PlannedRow
+	near := p.replaced()
 	for i, name := range t.more {
 		note := "planned: " + p.depth()
 		if i < p.walls {
 			note += ", within " + slab.NearWall().String() + " of an exterior wall"
+		}
+		if i < len(near) {
+			note += ", within 3 ft of " + near[i]
 		}
 		rows = append(rows, p.row(t, name, note))
 	}

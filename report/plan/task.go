@@ -3,6 +3,7 @@ package plan
 import (
 	"slices"
 	"strings"
+	"time"
 
 	"firstboard/report/evidence"
 )
@@ -12,15 +13,28 @@ import (
 type task struct {
 	one, many string
 	verb      string
-	day       int
+	who       string
+	stage     stage
 	tool      tool
 	checks    []string
 	table     string
 	column    string // of the names of things; empty where they have no row to add
 	of, lot   string // of wood
-	until     string // when the last of them has to be read, empty where nothing says
+	how       string // where and how, empty where nothing says
+	from      time.Time
 	things    []thing
 	more      []string
+	planned   bool // another act has the rows of those still to be made
+	mend      func(things []thing) mending
+}
+
+// mending is what is done before things over a limit are read again: in words,
+// what else would do, and when it is done; open where that cannot be told.
+type mending struct {
+	do, how, or string
+	who         string
+	from        time.Time
+	open        bool
 }
 
 // tool is a kind of instrument in words, and the kinds of the record it may be.
@@ -30,16 +44,17 @@ type tool struct {
 }
 
 func anRHProbe() tool    { return tool{"an RH probe", []string{evidence.Probe, evidence.SingleUse}} }
-func aBalance() tool     { return tool{"a balance", []string{"balance"}} }
-func aPHMeter() tool     { return tool{"a pH meter", []string{"pH"}} }
-func aCarbideKit() tool  { return tool{"a carbide (CM) instrument", []string{"CM"}} }
+func aBalance() tool     { return tool{"a balance", []string{evidence.Balance}} }
+func aPHMeter() tool     { return tool{"a pH meter", []string{evidence.PHMeter}} }
+func aCarbideKit() tool  { return tool{"a carbide (CM) instrument", []string{evidence.CMMeter}} }
 func anAirMeter() tool   { return tool{"an air instrument", []string{evidence.AirMeter}} }
 func aThermometer() tool { return tool{"a surface thermometer", []string{evidence.Surface}} }
+func aFurtherTest() tool { return tool{"what its manufacturer names", []string{evidence.AnyMeter}} }
 func aWoodMeter() tool {
-	return tool{"a pin or pinless meter or an oven", []string{evidence.PinMeter, "pinless", evidence.OvenMeter}}
+	return tool{"a pin or pinless meter or an oven", []string{evidence.PinMeter, evidence.Pinless, evidence.OvenMeter}}
 }
 
-// meters are the listed instruments of a tool's kinds, in order.
+// metersOf are the listed instruments of a tool's kinds, in order.
 func (p *planner) metersOf(t tool) []evidence.Instrument {
 	var all []evidence.Instrument
 	for _, m := range p.Job.Instruments {
@@ -60,61 +75,118 @@ func (p *planner) with(t tool) string {
 	if len(ids) == 0 {
 		return "with " + t.words + " (none is listed)"
 	}
-	return "with " + t.words + " (" + evidence.List(ids) + ")"
+	return "with " + t.words + " (" + span(ids) + ")"
 }
 
-// do adds the steps of a task: things still to be made, those whose rows are
-// open, those to be measured again, and rows that lack something else.
+// do adds the acts of a task: one reading of things still to be made, of those
+// whose rows are open and of those to be measured again; one of those over a
+// limit; and what is to be written down.
 func (p *planner) do(t task) {
-	if len(t.more) > 0 {
-		subject := t.count()
-		how := sentence(p.with(t.tool), t.until)
-		p.add(t.day, t.checks, t.verb+" "+subject+" "+how, subject+", "+how, p.newRows(t)...)
-	}
-	if open := names(t.things, isOpen); len(open) > 0 {
-		subject := t.named(open)
-		p.add(t.day, t.checks, t.verb+" "+subject+", on record without a reading, "+p.with(t.tool), "the reading of "+subject+", "+p.with(t.tool))
-	}
-	p.again(t)
+	p.read(t)
+	p.mendAll(t)
 	p.complete(t)
 }
 
-// again adds a step for each reason why things have to be measured again.
-func (p *planner) again(t task) {
-	for _, why := range reasons(t.things) {
-		which := names(t.things, func(x thing) bool { return x.again == why })
-		subject := t.named(which)
-		var rows []PlannedRow
-		for _, name := range which {
-			if t.column == "" {
-				break
-			}
-			rows = append(rows, p.row(t, name, "again: "+why))
+// read adds the reading of all that only has to be read.
+func (p *planner) read(t task) {
+	open, again := chosen(t.things, isOpen), chosen(t.things, isAgain)
+	n := len(t.more) + len(open) + len(again)
+	if n == 0 {
+		return
+	}
+	a := p.reading(t, n)
+	if !t.planned {
+		a.Rows = p.newRows(t)
+	}
+	var all []string
+	for _, x := range t.things {
+		switch {
+		case isOpen(x):
+			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+		case isAgain(x):
+			a.Rows = append(a.Rows, p.rowsAgain(t, x, x.again)...)
+		default:
+			continue
 		}
-		p.add(t.day, t.checks, t.verb+" "+subject+" again "+p.with(t.tool)+": "+why, subject+" again, "+p.with(t.tool)+": "+why, rows...)
+		a.from = latest(a.from, x.not)
+		all = append(all, x.name)
+	}
+	a.Short = t.verb + " " + t.called(append(all, t.more...))
+	if len(again) == n {
+		a.Short += " again"
+	}
+	a.How = sentence(p.with(t.tool), t.how, whyAgain(again, n))
+	p.add(a)
+}
+
+// reading is an act of a task on so many things.
+func (p *planner) reading(t task, n int) Act {
+	return Act{Who: t.who, Checks: t.checks, Things: n, stage: t.stage, from: t.from}
+}
+
+// whyAgain says why things are measured again, each reason once, with the
+// names where others are read as well.
+func whyAgain(again []thing, n int) string {
+	var clauses []string
+	for _, why := range reasons(again) {
+		which := names(again, func(x thing) bool { return x.again == why })
+		if len(which) < n {
+			why = span(which) + " again: " + why
+		}
+		clauses = append(clauses, why)
+	}
+	return sentence(clauses...)
+}
+
+// mendAll adds an act for the things over a limit.
+func (p *planner) mendAll(t task) {
+	over := chosen(t.things, isOver)
+	if len(over) == 0 || t.mend == nil {
+		return
+	}
+	m := t.mend(over)
+	a := p.reading(t, len(over))
+	for _, x := range over {
+		a.Rows = append(a.Rows, p.rowsAgain(t, x, "over the limit")...)
+		a.from = latest(a.from, x.not)
+	}
+	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
+	a.How, a.Or = sentence(m.how, p.with(t.tool), t.how), m.or
+	a.from, a.open = latest(a.from, m.from), m.open
+	if m.who != "" {
+		a.Who = m.who + ", then " + t.who
+	}
+	p.add(a)
+}
+
+// complete asks for what was left blank in rows that hold a reading, and for
+// what makes a reading say nothing, each once for all things it concerns.
+func (p *planner) complete(t task) {
+	for len(t.things) > 0 {
+		first := t.things[0]
+		same := func(x thing) bool { return slices.Equal(x.blank, first.blank) && x.wants() == first.wants() }
+		which := chosen(t.things, same)
+		t.things = slices.DeleteFunc(slices.Clone(t.things), same)
+		if len(first.blank) > 0 || first.wants() != "" {
+			p.write(t, which)
+		}
 	}
 }
 
-// complete asks for what was left blank in rows that hold a reading.
-func (p *planner) complete(t task) {
-	var seen []string
-	for _, x := range t.things {
-		columns := evidence.List(x.blank)
-		if !hasBlank(x) || slices.Contains(seen, columns) {
-			continue
-		}
-		seen = append(seen, columns)
-		which := names(t.things, func(y thing) bool { return hasBlank(y) && evidence.List(y.blank) == columns })
-		what := columns + " of " + t.named(which) + " (" + t.table + "), from whoever read it"
-		p.ask(t.checks, "write down "+what, what)
+func (p *planner) write(t task, which []thing) {
+	first, subject := which[0], t.called(names(which, always))
+	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper}
+	a.Short, a.How = "write down "+columnsOf(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
+	if len(first.blank) == 0 {
+		a.Short, a.How = "see to "+subject+": "+first.wants(), "("+t.table+")"
 	}
-	for _, x := range t.things {
-		if x.lack != "" {
-			what := t.named([]string{x.name}) + " (" + t.table + "): " + x.lack
-			p.ask(t.checks, "see to "+what, what)
-		}
+	for _, x := range which {
+		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, x.blank})
 	}
+	p.add(a)
 }
+
+func columnsOf(blank []string) string { return evidence.List(blank) }
 
 func reasons(things []thing) []string {
 	var all []string
@@ -126,8 +198,8 @@ func reasons(things []thing) []string {
 	return all
 }
 
-// named are things by kind and name: "holes H1 and H2".
-func (t task) named(which []string) string {
+// called are things by kind and name: "holes H1 and H2".
+func (t task) called(which []string) string {
 	if len(which) == 1 {
 		return t.one + " " + which[0]
 	}
@@ -152,6 +224,19 @@ func (p *planner) newRows(t task) []PlannedRow {
 	return rows
 }
 
+// rowsAgain is the row of a thing to be measured again.
+func (p *planner) rowsAgain(t task, x thing, why string) []PlannedRow {
+	if t.column == "" {
+		return nil
+	}
+	row := p.row(t, x.id, "again: "+why)
+	row.Cells["Area"] = x.area
+	if test, spot, parted := strings.Cut(x.id, atSpot); parted {
+		row.Cells["Test"], row.Cells["Spot"] = test, spot
+	}
+	return []PlannedRow{row}
+}
+
 // row is a row to fill in of a thing. Cells without an entry are left out.
 func (p *planner) row(t task, name, note string) PlannedRow {
 	cells := map[string]string{"Area": p.Area.ID, t.column: name, "Note": note}
@@ -167,9 +252,4 @@ func (p *planner) row(t task, name, note string) PlannedRow {
 // also are the checks of a test and those that every reading serves.
 func also(checks ...string) []string {
 	return append(checks, "air-held", "heat-run", "calibration", "reading-age")
-}
-
-// sentence joins clauses that are not empty.
-func sentence(clauses ...string) string {
-	return strings.Join(slices.DeleteFunc(clauses, func(c string) bool { return c == "" }), ", ")
 }

@@ -12,44 +12,61 @@ import (
 // lotWork is one lot of flooring as a plan sees it. Again says why all its
 // boards are read anew: those of one visit count together.
 type lotWork struct {
-	name   string
-	boards []thing
-	more   []string
-	again  string
-	until  time.Time // when its visit ends; zero where it has not begun
+	name     string
+	boards   []thing
+	more     []string
+	again    string
+	over     []string  // the checks whose limit its mean or its spread is over
+	until    time.Time // when its visit ends; zero where it has not begun
+	read     int       // boards of its last visit, those set aside included
+	setAside int
 }
 
 func (p *planner) surveyWood() {
 	f := p.Wood
 	if f.NoSubfloor == "" {
-		p.subfloor = survey(p.Site, f.Pieces(wood.OfSubfloor), p.viewOfWood(true))
-		p.moreSubfloor = newNames("P", p.pieces(wood.PerSubfloor)-len(p.subfloor), names(p.subfloor, always))
+		p.subfloor = survey(p, f.Pieces(wood.OfSubfloor), p.viewOfWood(wood.OfSubfloor))
 	}
-	if f.NoBelow == "" {
-		p.joists = survey(p.Site, f.Pieces(wood.OfJoist), p.viewOfWood(false))
-		p.moreJoists = newNames("J", p.pieces(wood.PerJoist)-len(p.joists), names(p.joists, always))
+	if f.NoBelow == "" && !f.BelowUnknown {
+		p.joists = survey(p, f.Pieces(wood.OfJoist), p.viewOfWood(wood.OfJoist))
 	}
 	if f.NoFlooring == "" {
 		p.surveyLots()
 	}
 }
 
-func (p *planner) pieces(per1000 int) int {
-	n, known := asking(wood.Needed(p.Wood.Size, per1000))
-	if !known {
-		n, _ = asking(wood.Needed(evidence.Typed("1", evidence.SquareFoot), per1000))
+// nameWood names the pieces and boards still to be read.
+func (p *planner) nameWood() {
+	f := p.Wood
+	if f.NoSubfloor == "" {
+		p.moreSubfloor = p.taken.more(headSubfloor, max(0, p.pieces(wood.PerSubfloor)-len(p.subfloor)))
 	}
-	return n
+	if f.NoBelow == "" && !f.BelowUnknown {
+		p.moreJoists = p.taken.more(headJoist, max(0, p.pieces(wood.PerJoist)-len(p.joists)))
+	}
+	if f.NoFlooring == "" {
+		p.nameBoards()
+	}
 }
 
-func (p *planner) viewOfWood(heat bool) view[wood.Row] {
+func (p *planner) pieces(per1000 int) int {
+	n := wood.Needed(p.Wood.Size, per1000)
+	if !n.Shown() {
+		n = wood.Needed(evidence.Typed("1", evidence.SquareFoot), per1000)
+	}
+	return n.Value.Ceil()
+}
+
+func (p *planner) viewOfWood(of string) view[wood.Row] {
 	return view[wood.Row]{
-		heat: heat, row: report.WoodRow,
-		read: func(r wood.Row) bool { return r.Reading.Shown() },
+		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: report.WoodRow, spoil: never[wood.Row],
+		all:   p.Wood.Of(of),
+		id:    func(r wood.Row) (string, string) { return r.Area, r.Piece },
+		place: func(r wood.Row) evidence.Place { return r.Place },
+		read:  func(r wood.Row) bool { return r.Reading.Shown() },
 		blank: func(r wood.Row) []string {
 			return blanks(cell{"Method", r.Method != ""}, cell{"Instrument", r.Instrument != ""})
 		},
-		spoil: never[wood.Row],
 		lack: func(r wood.Row) string {
 			if !r.Reading.Shown() || r.Method == "" {
 				return ""
@@ -59,34 +76,76 @@ func (p *planner) viewOfWood(heat bool) view[wood.Row] {
 	}
 }
 
-// surveyLots looks at the lots and shares out the boards still to be read.
+// surveyLots looks at the lots.
 func (p *planner) surveyLots() {
-	lots := p.Wood.Lots()
-	left, least := p.pieces(wood.PerFlooring), 0
-	if len(lots) > 1 {
-		least = wood.EachLot
-	}
-	for _, lot := range lots {
-		w := lotWork{name: lot.Name, boards: survey(p.Site, lot.Boards, p.viewOfWood(true))}
+	for _, lot := range p.Wood.Lots() {
+		w := lotWork{name: lot.Name, until: visitEnds(lot), read: lot.Read, setAside: lot.SetAside}
+		v := p.viewOfWood(wood.OfFlooring)
+		v.all = slices.DeleteFunc(v.all, func(r wood.Row) bool { return !evidence.Same(r.Lot, lot.Name) })
+		w.boards = survey(p, lot.Boards, v)
 		if lot.Read == 0 {
 			for _, name := range p.boardNames(lot.Name) {
-				w.boards = append(w.boards, thing{name: name, again: evidence.WetSince})
+				w.boards = append(w.boards, thing{name: name, area: p.Area.ID, id: name, again: evidence.WetSince})
 			}
 		}
+		w.over = p.lotOver(lot)
+		p.lots = append(p.lots, w)
+	}
+}
+
+// lotOver are the checks of a lot as a whole whose limit it is over.
+func (p *planner) lotOver(lot wood.Lot) []string {
+	places := map[string]bool{}
+	for _, board := range lot.Boards {
+		for _, r := range board.Rows {
+			places[key(r.Place)] = true
+		}
+	}
+	var all []string
+	for _, id := range []string{"flooring-mc", "flooring-target", "flooring-spread", "wood-difference"} {
+		f := p.finding(id)
+		if p.isBroken(id) && (len(f.Evidence) == 0 || slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[key(at)] })) {
+			all = append(all, id)
+		}
+	}
+	return all
+}
+
+// nameBoards shares out the boards still to be read.
+func (p *planner) nameBoards() {
+	left, least := p.pieces(wood.PerFlooring), 0
+	if len(p.lots) > 1 {
+		least = wood.EachLot
+	}
+	if len(p.lots) == 0 {
+		p.lots = []lotWork{{}}
+	}
+	for i := range p.lots {
+		w := &p.lots[i]
+		culled := max(0, w.setAside*wood.OneAsideIn-w.read)
+		w.more = p.taken.more(headBoard, max(0, least-len(w.boards), culled))
+		left -= len(w.boards) + len(w.more)
+	}
+	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, max(0, left))...)
+}
+
+// shareBoards says which lots are read anew: the boards of a visit count
+// together.
+func (p *planner) shareBoards() {
+	for i := range p.lots {
+		w := &p.lots[i]
 		for _, board := range w.boards {
 			w.again = firstOf(w.again, board.again)
 		}
-		w.until = visitEnds(lot)
-		n := max(0, least-len(w.boards))
-		w.more = newNames("B", n, p.boardNames(lot.Name))
-		left -= len(w.boards) + n
-		p.lots = append(p.lots, w)
+		if w.again == "" && len(w.over) == 0 && len(w.more) > 0 && !w.until.IsZero() && p.soonest().After(w.until) {
+			w.again = "the visit that the others belong to is over"
+		}
 	}
-	if len(lots) == 0 {
-		p.lots = []lotWork{{}}
-	}
-	w := &p.lots[0]
-	w.more = newNames("B", len(w.more)+max(0, left), p.boardNames(w.name))
+}
+
+// soonest is when a board can be read at the earliest.
+func (p *planner) soonest() time.Time {
+	return latest(latest(p.now, p.kept.from), latest(p.youngWood(), p.warm()))
 }
 
 // visitEnds is the latest time at which a board counts with those that a lot's
@@ -107,11 +166,10 @@ func visitEnds(lot wood.Lot) time.Time {
 }
 
 func (p *planner) boardNames(lot string) []string {
-	rows := slices.DeleteFunc(slices.Clone(p.Wood.Of(wood.OfFlooring)), func(r wood.Row) bool { return !evidence.Same(r.Lot, lot) })
-	boards := evidence.Latest(rows, time.Time{}, func(r wood.Row) string { return r.Piece }, func(r wood.Row) evidence.Time { return r.ReadAt })
-	used := make([]string, len(boards))
-	for i, board := range boards {
-		used[i] = board.Name
+	rows := slices.DeleteFunc(p.Wood.Of(wood.OfFlooring), func(r wood.Row) bool { return !evidence.Same(r.Lot, lot) })
+	var used []string
+	for _, board := range evidence.Group(rows, func(r wood.Row) string { return r.Piece }) {
+		used = append(used, board.Name)
 	}
 	return used
 }
@@ -119,13 +177,15 @@ func (p *planner) boardNames(lot string) []string {
 // wood adds what is left to read of subfloor, joists and flooring.
 func (p *planner) wood() {
 	t := task{
-		one: "subfloor piece", many: "subfloor pieces", verb: "read", day: p.days.read, tool: aWoodMeter(),
-		checks: also("subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference"),
+		one: "subfloor piece", many: "subfloor pieces", verb: "read", who: installer, stage: ofSubfloor, tool: aWoodMeter(),
+		checks: []string{"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run", "calibration", "reading-age"},
 		table:  "Wood", column: "Piece", of: wood.OfSubfloor, things: p.subfloor, more: p.moreSubfloor,
+		from: latest(p.youngWood(), p.warm()), mend: p.driedWood,
 	}
 	p.do(t)
-	t.one, t.many, t.of = "joist", "joists", wood.OfJoist
+	t.one, t.many, t.of, t.stage = "joist", "joists", wood.OfJoist, ofJoists
 	t.checks, t.things, t.more = []string{"joists-dry", "calibration", "reading-age"}, p.joists, p.moreJoists
+	t.from = p.youngWood()
 	p.do(t)
 	for _, lot := range p.lots {
 		p.flooring(lot)
@@ -143,38 +203,52 @@ func (l lotWork) of() string {
 // flooring adds what is left to read of a lot.
 func (p *planner) flooring(lot lotWork) {
 	t := task{
-		one: "board" + lot.of(), many: "boards" + lot.of(), verb: "read", day: p.days.read, tool: aWoodMeter(),
+		one: "board", many: "boards", verb: "read", who: installer, stage: ofBoards, tool: aWoodMeter(),
 		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady", "wood-difference"),
 		table:  "Wood", column: "Piece", of: wood.OfFlooring, lot: lot.name, things: lot.boards, more: lot.more,
+		from: latest(p.youngWood(), p.warm()),
 	}
-	if lot.again != "" {
-		p.anew(t, lot)
-		return
-	}
-	if len(lot.more) > 0 && !lot.until.IsZero() {
-		t.until = "by " + clock(lot.until) + ", or all of the lot anew"
-		if p.Area.InstallOn.Shown() {
-			t.day = min(t.day, p.dayOf(lot.until))
+	switch {
+	case len(lot.over) > 0:
+		p.settled(t, lot)
+	case lot.again != "":
+		p.anew(t, lot, "read", lot.again)
+	default:
+		if len(lot.more) > 0 && !lot.until.IsZero() {
+			t.how = "by " + clock(lot.until) + ", or all of the lot anew"
 		}
+		if lot.until.IsZero() {
+			t.how = deliveries(lot)
+		}
+		p.do(t)
 	}
-	if lot.until.IsZero() && p.left(lot.boards, lot.more) {
-		p.add(p.days.last, nil, "read a few "+t.many+" a first time, "+evidence.Hours(wood.Visit).Text()+" h or more before all of them (advice: flooring-steady)", "")
+}
+
+// deliveries says how the boards of a plan without any on record are chosen.
+func deliveries(lot lotWork) string {
+	if lot.name != "" {
+		return ""
 	}
-	p.do(t)
+	return "from as many cartons as there are, each delivery by its name in Lot, " +
+		evidence.Count(wood.EachLot, "board", "boards") + " or more of each where there are several; " +
+		"a few of them " + evidence.Hours(wood.Visit).Text() + " h or more before show whether they are steady (advice)"
 }
 
 // anew has every board of a lot read in one visit. Boards whose rows wait for a
 // time need no other row.
-func (p *planner) anew(t task, lot lotWork) {
-	t.more = append(names(lot.boards, always), lot.more...)
-	slices.SortStableFunc(t.more, evidence.Order)
-	t.things = nil
-	do := t.count() + " in one visit, " + p.with(t.tool) + ": " + lot.again
-	t.more = append(names(lot.boards, func(x thing) bool { return !x.waits }), lot.more...)
-	p.add(t.day, t.checks, "read "+do, do, p.newRows(t)...)
-}
-
-// asking is how many are needed, and whether that can be told.
-func asking(needed evidence.Working) (n int, known bool) {
-	return needed.Value.Ceil(), needed.Shown()
+func (p *planner) anew(t task, lot lotWork, verb, why string) {
+	all := append(names(lot.boards, always), lot.more...)
+	slices.SortStableFunc(all, evidence.Order)
+	a := p.reading(t, len(all))
+	a.Short = verb + " " + t.called(all) + lot.of() + " in one visit"
+	a.How = sentence(p.with(t.tool), why)
+	for _, x := range lot.boards {
+		if x.waits {
+			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+			continue
+		}
+		a.Rows = append(a.Rows, p.row(t, x.id, "again: "+why))
+	}
+	a.Rows = append(a.Rows, p.newRows(t)...)
+	p.add(a)
 }

@@ -1,0 +1,119 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/report/plan"
+)
+
+// printPlans writes the cautions, where anything is to be done, and the plan of
+// each area.
+func printPlans(w io.Writer, plans []plan.Plan) {
+	printCautions(w, plan.Cautions(plans))
+	for _, p := range plans {
+		printPlan(w, p)
+	}
+}
+
+func printCautions(w io.Writer, cautions []report.Caution) {
+	for _, c := range cautions {
+		fmt.Fprintln(w, c.Heading)
+		for _, sentence := range c.Sentences {
+			say(w, sentence, "    ")
+		}
+	}
+	if len(cautions) > 0 {
+		fmt.Fprintln(w)
+	}
+}
+
+// printPlan writes what an area waits for: what is over a limit first, then day
+// by day and person by person what there is to do.
+func printPlan(w io.Writer, p plan.Plan) {
+	say(w, planHead(p), "")
+	if len(p.There) > 0 {
+		say(w, "there already: "+strings.Join(p.There, "; "), "    ")
+	}
+	for _, f := range p.Over {
+		say(w, "over a limit, and must change first: "+f.ID+": "+f.Reason, "    ")
+	}
+	if len(p.Acts) == 0 {
+		say(w, "nothing is left to do", "    ")
+	}
+	for _, day := range planDays(p) {
+		printDay(w, p, day)
+	}
+	printSpare(w, p)
+	for _, line := range p.LookUp {
+		say(w, "look up in the data sheet of "+line, "    ")
+	}
+}
+
+// planDays are the days of a plan on which there is anything to do, in order.
+func planDays(p plan.Plan) []int {
+	var days []int
+	for _, a := range p.Acts {
+		days = append(days, a.Day)
+	}
+	slices.Sort(days)
+	return slices.Compact(days)
+}
+
+// printDay writes the acts of a day, those of a person together.
+func printDay(w io.Writer, p plan.Plan, day int) {
+	var people []string
+	acts := map[string][]plan.Act{}
+	for _, a := range p.Acts {
+		if a.Day != day {
+			continue
+		}
+		if acts[a.Who] == nil {
+			people = append(people, a.Who)
+		}
+		acts[a.Who] = append(acts[a.Who], a)
+	}
+	fmt.Fprintln(w, "  "+p.When(acts[people[0]][0]))
+	for _, who := range people {
+		fmt.Fprintln(w, "    "+who)
+		for _, a := range acts[who] {
+			fmt.Fprint(w, item(columnsOf(w), a.Order()))
+		}
+	}
+}
+
+// printSpare says what the day between the last reading and installing is for.
+func printSpare(w io.Writer, p plan.Plan) {
+	days := planDays(p)
+	if len(days) > 0 && days[len(days)-1] < -1 {
+		say(w, "the day between is left free: what fails can be done again", "    ")
+	}
+}
+
+// item is a text with a dash before it.
+func item(columns int, text string) string {
+	return "      - " + strings.TrimLeft(wrapTo(columns, text, "        "), " ")
+}
+
+func planHead(p plan.Plan) string {
+	head := p.Area.ID
+	if p.Area.Name != "" {
+		head += " " + p.Area.Name
+	}
+	switch {
+	case p.Moved:
+		head += ", to be installed on " + p.Area.InstallOn.Written + ": that cannot be kept; GO is possible on " + p.Earliest.Written + " at the earliest"
+	case p.Area.InstallOn.Shown():
+		head += ", to be installed on " + p.Area.InstallOn.Written
+	case len(p.Acts) > 0:
+		head += ", to be installed on " + p.Laying() + " (Install on is blank)"
+	}
+	if p.Decision.Verdict == evidence.NoGo && p.Earliest.Shown() && !p.Moved {
+		head += "; GO is possible on " + p.Earliest.Written + " at the earliest"
+	}
+	return head
+}

@@ -1,0 +1,130 @@
+package plan
+
+import (
+	"strings"
+	"time"
+
+	"firstboard/report"
+)
+
+// Act is one thing to do.
+type Act struct {
+	Short  string // what to do, as an order: "read holes H1 to H3"
+	How    string // the rest of the order: with what, where, until when
+	Or     string // what would do instead, empty where nothing would
+	Who    string // whose it is, a role of the table Sign-off
+	Checks []string
+	Things int // how many things of the record it concerns
+	Rows   []PlannedRow
+	Fills  []Fill
+	Day    int       // when it is planned for, counted from the day of installing
+	Begins time.Time // at the earliest; zero where no reading tells what day it is
+	Ends   time.Time // at the earliest; zero where that cannot be told
+
+	stage   stage
+	takes   time.Duration
+	from    time.Time // it cannot begin before
+	open    bool      // nothing tells when it can end
+	ongoing bool      // it ends with the last reading, and not before
+	until   time.Time // this
+}
+
+// Fill are blank cells of a row on record to be filled in: the columns of the
+// row of a thing, none of them named where its reading is what is missing.
+type Fill struct {
+	Table, Area, Name string
+	Columns           []string
+}
+
+// Order is the whole order.
+func (a Act) Order() string {
+	order := sentence(a.Short, a.How)
+	if a.Or != "" {
+		order += "; or " + a.Or
+	}
+	return order
+}
+
+// The people of a job, by the roles of the table Sign-off.
+const (
+	tester     = "tester"
+	installer  = "installer"
+	contractor = "general contractor"
+	designer   = "designer"
+	maker      = "flooring manufacturer"
+)
+
+// stage is where in the order of work an act stands.
+type stage int
+
+// The stages. Each act waits for those of the stages that its own comes after.
+const (
+	onPaper stage = iota
+	ofMeters
+	probing
+	ofHeat
+	ofAir
+	sealing
+	setting
+	lifting
+	ofSlab
+	ofSubfloor
+	ofJoists
+	ofBoards
+	ofSurfaces
+	latestAir
+	lastStage
+)
+
+// after are the stages that must have ended before one begins.
+func (s stage) after() []stage {
+	switch s {
+	case setting:
+		return []stage{ofMeters, ofHeat, ofAir}
+	case lifting:
+		return []stage{setting}
+	case ofSlab:
+		return []stage{ofMeters, probing, ofHeat, ofAir, sealing}
+	case ofBoards:
+		return []stage{ofMeters, ofHeat, ofAir}
+	case ofSubfloor:
+		return []stage{ofMeters, ofHeat}
+	case ofJoists, ofSurfaces:
+		return []stage{ofMeters}
+	}
+	return nil
+}
+
+// reads says whether acts of the stage are readings.
+func (s stage) reads() bool { return s >= setting }
+
+// sentence joins clauses that are not empty.
+func sentence(clauses ...string) string {
+	var all []string
+	for _, c := range clauses {
+		if c != "" {
+			all = append(all, c)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// missing is the act in short, with those of its checks that stop the area.
+func (a Act) missing(blocking []string) report.Missing {
+	return report.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
+}
+
+// among are the names of a list that another holds, in the order of the other.
+func among(list, other []string) []string {
+	held := map[string]bool{}
+	for _, x := range list {
+		held[x] = true
+	}
+	var all []string
+	for _, x := range other {
+		if held[x] {
+			all = append(all, x)
+		}
+	}
+	return all
+}

@@ -1,0 +1,172 @@
+package plan
+
+import (
+	"slices"
+	"sort"
+	"time"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+)
+
+// holding is what the air log says of the readings to come: from when on one of
+// them counts, whether those on record have to be made anew, and since when the
+// log that runs now can be counted.
+type holding struct {
+	from time.Time // zero where no reading tells what day it is
+	anew string    // why every reading the air is held for is made anew, empty where none is
+	bad  string    // why the log on record does not count, empty where it does
+}
+
+// heldOnSlab says whether the air must be held for the readings of the slab.
+func (p *planner) heldOnSlab() bool { return p.Room.NoHeld == "" && !p.Slab.Loose }
+
+// heldThings are the things for whose readings the air must be held.
+func (p *planner) heldThings() []*[]thing {
+	var all []*[]thing
+	if p.Room.NoHeld != "" {
+		return nil
+	}
+	if p.heldOnSlab() {
+		all = append(all, &p.holes, &p.dishes, &p.pH, &p.cm)
+	}
+	for i := range p.lots {
+		all = append(all, &p.lots[i].boards)
+	}
+	return all
+}
+
+// holdAir asks whether the readings on record and those to come lie in one
+// stretch of air that is logged and in range. Where they do not, all of them
+// are made anew, 48 h into a stretch that is.
+func (p *planner) holdAir() {
+	if p.Room.NoHeld != "" {
+		p.kept.from = p.now
+		return
+	}
+	var kept []evidence.Time
+	for _, things := range p.heldThings() {
+		for _, t := range *things {
+			if t.stays() && !t.from.IsZero() {
+				kept = append(kept, moment(t.from), moment(t.to))
+			}
+		}
+	}
+	toCome := p.readsHeld()
+	switch {
+	case len(kept) > 0 && p.held(kept, toCome):
+		p.kept.from = p.now
+		return
+	case len(kept) == 0 && !toCome:
+		p.kept.from = p.now
+		return
+	case len(kept) > 0:
+		p.kept.anew = "the air was not shown in range for " + p.Job.Settings.HeldConditions.String() + " before it"
+		for _, things := range p.heldThings() {
+			for i, t := range *things {
+				if t.stays() {
+					(*things)[i].open, (*things)[i].again = false, p.kept.anew
+				}
+			}
+		}
+	}
+	p.kept.from = p.countsFrom()
+}
+
+func moment(t time.Time) evidence.Time {
+	return evidence.Time{Written: clock(t), First: t, Last: t}
+}
+
+// airOnly is the room with its air held against what is known: a bound that
+// nobody knows, and the time of a row, are asked for elsewhere.
+func (p *planner) airOnly() acclimate.Room {
+	r := p.Room
+	r.Temp.Lack, r.RH.Lack, r.HeldLack = "", "", ""
+	if len(r.Air.Untimed()) > 0 {
+		var timed []acclimate.Air
+		for _, a := range r.Air.Timed() {
+			a := *a
+			a.Area = ""
+			timed = append(timed, a)
+		}
+		r.Air = acclimate.NewLog(timed).Of("", evidence.Date{})
+	}
+	return r
+}
+
+// held says whether the air was logged and in range for readings on record,
+// and, where others are to come, until today.
+func (p *planner) held(kept []evidence.Time, toCome bool) bool {
+	if p.airDistrusted() != "" {
+		return false
+	}
+	r := p.airOnly()
+	r.HeldFor = kept
+	if toCome && !p.now.IsZero() {
+		r.HeldFor = append(slices.Clone(kept), moment(p.now))
+	}
+	return p.judges(r, "air-held") == evidence.Met
+}
+
+func (p *planner) judges(r acclimate.Room, id string) evidence.Outcome {
+	for _, c := range acclimate.Checks() {
+		if c.ID == id {
+			return c.Judge(r).Outcome
+		}
+	}
+	return evidence.NotShown
+}
+
+// countsFrom is the first time at which a reading would have its stretch of air
+// behind it: so long after the beginning of the last stretch on record, or,
+// where none reaches until today, after the beginning of one that starts now.
+func (p *planner) countsFrom() time.Time {
+	if p.now.IsZero() {
+		return p.now
+	}
+	wait := evidence.Duration(p.Job.Settings.HeldConditions.Exact())
+	if p.stretch(p.now.Add(-wait)) {
+		return p.now
+	}
+	rows := p.Room.Air.Timed()
+	first := sort.Search(len(rows), func(i int) bool { return rows[i].ReadAt.First.After(p.now.Add(-wait)) })
+	rows = rows[first:]
+	began := sort.Search(len(rows), func(i int) bool { return p.stretch(rows[i].ReadAt.First) })
+	if began < len(rows) {
+		return rows[began].ReadAt.First.Add(wait)
+	}
+	return p.fresh().Add(wait)
+}
+
+// stretch says whether the air is logged and in range from a time until today.
+func (p *planner) stretch(from time.Time) bool {
+	if p.airDistrusted() != "" {
+		return false
+	}
+	r := p.airOnly()
+	r.Held = evidence.Typed("0", evidence.Hour)
+	r.HeldFor = []evidence.Time{moment(from), moment(p.now)}
+	return p.judges(r, "air-held") == evidence.Met
+}
+
+// fresh is when a new stretch can begin: now, or the next full hour where the
+// air was read this very minute and does not count.
+func (p *planner) fresh() time.Time {
+	last := p.Room.Latest()
+	if !last.Shown() || last.First.Before(p.now) {
+		return p.now
+	}
+	return last.First.Truncate(time.Hour).Add(time.Hour)
+}
+
+// airDistrusted says why the instruments of the air log cannot be believed,
+// empty where they can.
+func (p *planner) airDistrusted() string {
+	why := ""
+	for _, r := range p.JudgedRows() {
+		if r.OfAir() && !r.Untimed() {
+			why = firstOf(why, p.disbelieved(r))
+		}
+	}
+	return why
+}

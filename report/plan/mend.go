@@ -1,0 +1,124 @@
+package plan
+
+import (
+	"fmt"
+	"slices"
+	"time"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// driedHoles is what is done about holes over their limit of humidity, or whose
+// concrete is too warm or too cold.
+func (p *planner) driedHoles(over []thing) mending {
+	if !slices.ContainsFunc(over, func(x thing) bool { return slices.Contains(x.over, "slab-rh") }) {
+		return mending{do: "bring the concrete to " + p.Slab.Temp.String(), how: p.finding("slab-temp").Reason, who: contractor}
+	}
+	m := p.drying()
+	f := p.finding("slab-rh")
+	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) + " or more"
+	if slices.ContainsFunc(over, func(x thing) bool { return slices.Contains(x.over, "slab-temp") }) {
+		m.do = "bring the concrete to " + p.Slab.Temp.String() + " and " + m.do
+	}
+	return m
+}
+
+// drying is the wait until the slab is dry, as far as it can be told.
+func (p *planner) drying() mending {
+	m := mending{do: "let the slab dry", open: true}
+	s := p.ahead.Slab
+	switch ready, known := dayOf(s.Ready); {
+	case known:
+		m.from, m.open = ready.Begins(p.Job.Zone), false
+		m.do = "let the slab dry until about " + s.Ready
+		m.how = fmt.Sprintf("nine times in ten between %s and %s", s.From, s.To)
+	case s.Status == report.OutlookNever:
+		m.do, m.how = "dry the slab in drier or warmer air", "it does not get there in this air: "+s.Why
+	case s.Why != "":
+		m.how = "by when cannot be told: " + s.Why
+	default:
+		m.how = "by when cannot be told"
+	}
+	return m
+}
+
+// dayOf is a day that a forecast writes.
+func dayOf(written string) (evidence.Day, bool) {
+	t, err := time.Parse(time.DateOnly, written)
+	return evidence.DayOf(t), err == nil
+}
+
+// dried is what is done about dishes and carbide readings over their limit.
+func (p *planner) dried(over []thing) mending {
+	m := mending{do: "let the slab dry", open: true}
+	id := "mver-rate"
+	if slices.Contains(over[0].over, "slab-cm") {
+		id = "slab-cm"
+	}
+	f := p.finding(id)
+	m.how = "by when cannot be told: " + f.Reason
+	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) + " or more"
+	return m
+}
+
+// neutral is what is done about a pH outside its limit.
+func (p *planner) neutral([]thing) mending {
+	f := p.finding("slab-ph")
+	return mending{
+		do: "treat the surface as the adhesive manufacturer says", how: f.Reason, open: true,
+		or: "name a membrane, or another adhesive, whose data sheet allows a pH of " + f.Value,
+	}
+}
+
+// asStated is what is done about a further test that is not met.
+func (p *planner) asStated([]thing) mending {
+	return mending{do: "do what the data sheet asks for", how: p.finding("other-tests").Reason, open: true}
+}
+
+// driedWood is what is done about a subfloor or joists over their limit.
+func (p *planner) driedWood(over []thing) mending {
+	id := over[0].over[0]
+	return mending{
+		do: "let the wood dry", how: p.finding(id).Reason + ": find where the water comes from, and move drier air over and under it",
+		who: contractor, open: true,
+	}
+}
+
+// settled adds what is done about a lot that is not as the rooms will be: it
+// lies in the air that brings it there, and is read again.
+func (p *planner) settled(t task, lot lotWork) {
+	first := len(p.acts)
+	p.anew(t, lot, "read", "over "+evidence.List(lot.over))
+	a := &p.acts[first]
+	m := p.acclimatizing(lot)
+	a.Short = m.do + ", then " + a.Short
+	a.How, a.from, a.open = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open
+	a.Or = "send the lot back for one that was kept drier or wetter"
+	if slices.Contains(lot.over, "flooring-spread") {
+		a.Or = "set aside the boards that lie apart, no more than 1 in 10"
+	}
+}
+
+// acclimatizing is the wait until a lot is as the rooms will be, and the air it
+// takes.
+func (p *planner) acclimatizing(lot lotWork) mending {
+	m := mending{do: "let the boards" + lot.of() + " come to the air of the rooms", open: true}
+	if air := p.ahead.Air; air != nil && air.RHLowPct != "" {
+		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct, air.TempF, lot.of())
+	}
+	for _, b := range p.ahead.Boards {
+		if !evidence.Same(b.Lot, lot.name) {
+			continue
+		}
+		if ready, known := dayOf(b.Ready); known {
+			m.from, m.open = ready.Begins(p.Job.Zone), false
+			m.do += " until about " + b.Ready
+		}
+		m.how = b.Why
+	}
+	if m.how == "" {
+		m.how = p.finding(lot.over[0]).Reason
+	}
+	return m
+}

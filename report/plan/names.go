@@ -1,0 +1,101 @@
+package plan
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// naming gives names to things still to be made. No name is given twice, and
+// none that anything of the area or any instrument has: a probe, a spot and a
+// piece are never called the same.
+type naming map[string]bool
+
+// heads of the names of new things.
+const (
+	headHole     = "H"
+	headDish     = "D"
+	headPH       = "PH"
+	headCarbide  = "CM"
+	headSubfloor = "SF"
+	headJoist    = "J"
+	headBoard    = "B"
+	headSurface  = "S"
+)
+
+// takenNames are the names in use in the area, in those that share its slab
+// tests, and of the instruments.
+func (p *planner) takenNames() naming {
+	taken := naming{}
+	take := func(names ...string) {
+		for _, n := range names {
+			taken[evidence.Key(n)] = true
+		}
+	}
+	for _, m := range p.Job.Instruments {
+		take(m.ID)
+	}
+	for _, h := range p.Slab.Holes {
+		take(h.Hole)
+	}
+	for _, d := range p.Slab.Dishes {
+		take(d.Dish)
+	}
+	for _, r := range p.Slab.PHs {
+		take(r.Spot)
+	}
+	for _, r := range p.Slab.Carbides {
+		take(r.Spot)
+	}
+	for _, r := range p.Room.Surfaces {
+		take(r.Spot)
+	}
+	for _, r := range p.Wood.Rows {
+		take(r.Piece, r.Lot)
+	}
+	return taken
+}
+
+// more are names for so many new things, numbered on after the head.
+func (n naming) more(head string, count int) []string {
+	var all []string
+	for i := 1; len(all) < count; i++ {
+		if name := fmt.Sprint(head, i); !n[evidence.Key(name)] {
+			n[evidence.Key(name)] = true
+			all = append(all, name)
+		}
+	}
+	return all
+}
+
+// span writes names in few words and leaves none out: "H1, H2 and B1 to B9".
+func span(names []string) string {
+	var parts []string
+	for i := 0; i < len(names); {
+		n := counting(names[i:])
+		if n < 3 {
+			n = 1
+			parts = append(parts, names[i])
+		} else {
+			parts = append(parts, names[i]+" to "+names[i+n-1])
+		}
+		i += n
+	}
+	if len(parts) < 2 {
+		return strings.Join(parts, "")
+	}
+	return strings.Join(parts[:len(parts)-1], ", ") + " and " + parts[len(parts)-1]
+}
+
+// counting is how many names from the first on count up by one.
+func counting(names []string) int {
+	head := strings.TrimRight(names[0], "0123456789")
+	first, err := strconv.Atoi(names[0][len(head):])
+	n := 1
+	for err == nil && n < len(names) && names[n] == head+strconv.Itoa(first+n) {
+		n++
+	}
+	return n
+}

@@ -1,0 +1,118 @@
+package plan
+
+import (
+	"slices"
+	"time"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// planner makes the plan of one area.
+type planner struct {
+	report.Site
+	found []evidence.Finding
+	ahead report.Outlook
+	now   time.Time // the latest entry of the record; zero where there is none
+
+	broken     map[string][]string // by place: the checks whose limit a row is over
+	distrusted map[string]bool     // instruments of which a check does not agree
+	taken      naming
+
+	holes, dishes, pH, cm, others []thing
+	subfloor, joists, surfaces    []thing
+	lots                          []lotWork
+	wrong                         []thing              // holes at a wrong depth
+	sealed                        map[string]time.Time // when a sealed hole can be read
+	walls                         int                  // exterior walls at which a hole is lacking
+	unknownWall                   []string             // holes of which it is not known whether they are at one
+	moreHoles, moreDishes         []string
+	morePH, moreCM                []string
+	moreSubfloor, moreJoists      []string
+	moreSpots                     []string
+
+	kept holding
+	days days
+	acts []Act
+}
+
+func plannerOf(d report.Decision, ahead report.Outlook) *planner {
+	p := &planner{Site: d.Site, found: d.Findings, ahead: ahead, now: d.Site.Latest()}
+	p.broken, p.distrusted = p.overs(), p.disagreeing()
+	p.taken = p.takenNames()
+	p.survey()
+	p.nameMore()
+	p.holdAir()
+	p.shareBoards()
+	p.days = p.daysBack()
+	return p
+}
+
+// ask adds an act that is done with pen and paper.
+func (p *planner) ask(who string, checks []string, short, how string, fills ...Fill) {
+	p.acts = append(p.acts, Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
+}
+
+func (p *planner) add(a Act) { p.acts = append(p.acts, a) }
+
+// finding is the answer to one check.
+func (p *planner) finding(id string) evidence.Finding {
+	for _, f := range p.found {
+		if f.ID == id {
+			return f
+		}
+	}
+	return evidence.Finding{}
+}
+
+// stops says whether a check stops the area.
+func (p *planner) stops(id string) bool { return p.finding(id).Blocks() }
+
+// isBroken says whether a deciding check is over its limit.
+func (p *planner) isBroken(id string) bool {
+	f := p.finding(id)
+	return f.Deciding && f.Outcome == evidence.NotMet
+}
+
+// overs are the checks, by the places of the rows that break them, for which it
+// is not enough to read again.
+func (p *planner) overs() map[string][]string {
+	all := map[string][]string{}
+	for _, f := range p.found {
+		if !p.isBroken(f.ID) || !slices.Contains(ofThings(), f.ID) {
+			continue
+		}
+		for _, place := range f.Evidence {
+			if k := key(place); k != "" {
+				all[k] = append(all[k], f.ID)
+			}
+		}
+	}
+	return all
+}
+
+// ofThings are the checks that hold what was measured of a thing against a
+// limit of its own.
+func ofThings() []string {
+	return []string{
+		"slab-temp", "slab-rh", "mver-rate", "slab-ph", "slab-cm", "other-tests",
+		"surface-dew", "surface-max", "joists-dry", "subfloor-mc", "flooring-mc",
+	}
+}
+
+// disagreeing are the instruments of which a check against a standard, among
+// those that count, does not agree.
+func (p *planner) disagreeing() map[string]bool {
+	all := map[string]bool{}
+	if !p.isBroken("calibration") {
+		return all
+	}
+	for _, place := range p.finding("calibration").Evidence {
+		for _, c := range p.Job.Checks {
+			if k := key(c.Place); k != "" && k == key(place) {
+				all[evidence.Key(c.Instrument)] = true
+			}
+		}
+	}
+	return all
+}
