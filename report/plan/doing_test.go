@@ -181,7 +181,10 @@ func (d *doing) add(a plan.Act, r plan.PlannedRow) {
 func (d *doing) other(r plan.PlannedRow, at time.Time) {
 	for _, was := range d.job.Others {
 		if evidence.Same(was.Area, r.Cells["Area"]) && evidence.Same(was.Test, r.Cells["Test"]) && evidence.Same(was.Spot, r.Cells["Spot"]) {
-			was.ReadAt = moment(at)
+			was.ReadAt, was.Place = moment(at), nil
+			if was.Instrument != "" {
+				was.Instrument = d.meter(at, evidence.AnyMeter)
+			}
 			was.Result = amid(evidence.Limit{Least: evidence.Bound{Number: was.AtLeast}, Most: evidence.Bound{Number: was.AtMost}}, was.Result.Written, was.Result.Unit)
 			d.job.Others = append(d.job.Others, was)
 			return

@@ -155,12 +155,7 @@ func (p *planner) asked(needed func(...evidence.Reading) evidence.Working) int {
 // wallsLacking are how many exterior walls no hole stands at, and the holes that
 // may stand at one: the distance or the name of the wall is not written down.
 func (p *planner) wallsLacking() (lacking int, unknown []string) {
-	f := p.finding("slab-edge")
-	if f.Outcome == evidence.NotNeeded || !p.Slab.ExteriorWalls.Shown() {
-		return 0, nil
-	}
-	walls, several := p.Slab.ExteriorWalls.Exact().Ceil(), p.Slab.ExteriorWalls.Exact().Cmp(evidence.Whole(1)) > 0
-	at, open := map[string]bool{}, 0
+	var good []evidence.Judged[slab.Hole]
 	for _, hole := range p.Slab.JudgedHoles() {
 		if slices.ContainsFunc(p.wrong, func(x thing) bool { return x.name == hole.Name }) {
 			continue
@@ -168,20 +163,15 @@ func (p *planner) wallsLacking() (lacking int, unknown []string) {
 		if len(hole.Rows) == 0 { // its place is known from what was read before
 			hole.Rows = p.rowsOf(p.named(hole.Name))
 		}
-		switch which, known := wallsOf(hole, several); {
-		case !known:
-			open++
+		good = append(good, hole)
+		if _, open := p.Slab.WallsLacking([]evidence.Judged[slab.Hole]{hole}); open {
 			unknown = append(unknown, hole.Name)
-		default:
-			for _, w := range which {
-				at[w] = true
-			}
 		}
 	}
-	if lacking = max(0, walls-len(at)); lacking == 0 {
+	if lacking, _ = p.Slab.WallsLacking(good); lacking == 0 {
 		return 0, nil
 	}
-	return max(0, lacking-open), unknown
+	return max(0, lacking-len(unknown)), unknown
 }
 
 // named is the hole of that name.
@@ -192,27 +182,6 @@ func (p *planner) named(name string) thing {
 		}
 	}
 	return thing{name: name, area: p.Area.ID, id: name}
-}
-
-// wallsOf are the walls that a hole stands at, the only one without a name; not
-// known where a distance or a name is missing.
-func wallsOf(hole evidence.Judged[slab.Hole], several bool) (which []string, known bool) {
-	for _, h := range hole.Rows {
-		switch beyond := evidence.Measure("", h.ToWall, slab.NearWall()).Breaks(evidence.Acceptance{}); {
-		case h.ToWall.Shown() && beyond:
-			return nil, true
-		case !h.ToWall.Shown() || several && len(h.Walls) == 0:
-			return nil, false
-		}
-		which = nil
-		for _, w := range h.Walls {
-			which = append(which, evidence.Key(w))
-		}
-		if !several {
-			which = []string{""}
-		}
-	}
-	return which, len(hole.Rows) > 0
 }
 
 // depth is how deep a hole is drilled, in words.
