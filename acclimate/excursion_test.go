@@ -29,7 +29,7 @@ func one(hours float64, temp string) acclimate.Air { return airAt(hours, temp, "
 // at most 2 h apart.
 func TestShortExcursionsAreExcused(t *testing.T) {
 	want(t, "one row", "air-held", log([]float64{20}, one(20, "85")), met,
-		"excused: 1 excursion of at most 2 h, the worst value 85 F at 2026-03-02 20:00:00 (air.csv row 146)")
+		"excused: 1 excursion of at most 2 h, the worst value 85 F at 2026-03-02 20:00:00 (row 146)")
 	want(t, "two rows", "air-held", log([]float64{20}, one(20, "85"), one(20.5, "84")), met, "85 F")
 	want(t, "three hours", "air-held", log([]float64{20, 21}, one(20, "85"), one(21, "85")), notMet, "2 of them out of range")
 	want(t, "just over 2 h", "air-held", log([]float64{20, 21}, one(20, "85"), one(21.01, "70")), notMet)

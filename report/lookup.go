@@ -27,7 +27,7 @@ func (s Site) LookUp() []string {
 	return all
 }
 
-// Unlooked is what limits-known asks of a product: the limits that nobody looked
+// Unlooked is what limits-known asks of a product: the limits that were not looked
 // up, and whether its data sheet is named. The adhesive that nobody named has
 // no name.
 type Unlooked struct {

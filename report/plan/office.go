@@ -40,7 +40,7 @@ func (p *planner) guarded() {
 	}
 }
 
-// lookUp asks for the limits that nobody looked up.
+// lookUp asks for the limits that were not looked up.
 func (p *planner) lookUp() {
 	for _, q := range p.Unlooked() {
 		if q.Product == "" {

@@ -16,7 +16,7 @@ type Plan struct {
 	Decision report.Decision
 	Acts     []Act    // in the order to do them
 	There    []string // what is there already, in words
-	LookUp   []string // limits that nobody looked up
+	LookUp   []string // limits that were not looked up
 	Over     []evidence.Finding
 	Earliest evidence.Date // the first day on which the area could be GO; blank where that cannot be told
 	Moved    bool          // the day of installing has to be moved to the earliest day or later

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"slices"
+	"strconv"
 	"time"
 
 	"firstboard/report"
@@ -154,10 +155,20 @@ func (v view[T]) faults(p *planner, t *thing, rows []T) {
 	}
 }
 
-// key is a place as it is looked up, empty where there is none.
+// rowed is a place that tells the row it lies in, whichever of its cells is
+// meant.
+type rowed interface {
+	Row() (table string, number int)
+}
+
+// key names the row of a place, alike in every kind of file; empty without one.
 func key(p evidence.Place) string {
 	if p == nil {
 		return ""
+	}
+	if r, ok := p.(rowed); ok {
+		table, number := r.Row()
+		return table + " row " + strconv.Itoa(number)
 	}
 	return p.String()
 }
