@@ -103,11 +103,25 @@ func TestAirIsInRangeAtItsEnds(t *testing.T) {
 		temp, rh string
 		want     evidence.Outcome
 	}{
-		{"60", "40", met}, {"59.9", "40", notMet}, {"80", "40", met}, {"80.1", "40", notMet},
-		{"70", "30", met}, {"70", "29.9", notMet}, {"70", "50", met}, {"70", "50.1", notMet},
-		{"59.999999", "40", notMet}, {"60.0000001", "40", met}, {"59.9999999", "40", notMet}, {"80.0000001", "40", notMet},
-		{"79.9999999", "40", met}, {"", "40", notShown}, {"70", "", notShown}, {"81", "", notMet},
-		{"70", "4.9", notShown}, {"70", "5", notMet}, {"70", "0", notShown},
+		{"60", "40", met},
+		{"59.9", "40", notMet},
+		{"80", "40", met},
+		{"80.1", "40", notMet},
+		{"70", "30", met},
+		{"70", "29.9", notMet},
+		{"70", "50", met},
+		{"70", "50.1", notMet},
+		{"59.999999", "40", notMet},
+		{"60.0000001", "40", met},
+		{"59.9999999", "40", notMet},
+		{"80.0000001", "40", notMet},
+		{"79.9999999", "40", met},
+		{"", "40", notShown},
+		{"70", "", notShown},
+		{"81", "", notMet},
+		{"70", "4.9", notShown},
+		{"70", "5", notMet},
+		{"70", "0", notShown},
 	} {
 		rows := append(steady(-24, 48, 24), airAt(48.5, c.temp, c.rh, "AL1"))
 		want(t, c.temp+" F "+c.rh+" %", "air-range", room(rows), c.want)
@@ -298,9 +312,16 @@ func TestGuardedAir(t *testing.T) {
 		temp, rh, by string
 		want         evidence.Outcome
 	}{
-		{"61", "40", "AL1", met}, {"60.9", "40", "AL1", notMet}, {"79", "40", "AL1", met}, {"79.1", "40", "AL1", notMet},
-		{"70", "32", "AL1", met}, {"70", "31.9", "AL1", notMet}, {"70", "48", "AL1", met}, {"70", "48.1", "AL1", notMet},
-		{"70", "40", "nobody's", notShown}, {"90", "40", "nobody's", notShown},
+		{"61", "40", "AL1", met},
+		{"60.9", "40", "AL1", notMet},
+		{"79", "40", "AL1", met},
+		{"79.1", "40", "AL1", notMet},
+		{"70", "32", "AL1", met},
+		{"70", "31.9", "AL1", notMet},
+		{"70", "48", "AL1", met},
+		{"70", "48.1", "AL1", notMet},
+		{"70", "40", "nobody's", notShown},
+		{"90", "40", "nobody's", notShown},
 	} {
 		r := room(append(steady(-24, 48, 4), airAt(48.5, c.temp, c.rh, c.by)))
 		r.Instruments = evidence.Instruments{"al1": {ID: "AL1", Kinds: []string{evidence.AirMeter}}}
@@ -370,8 +391,15 @@ func TestRowsBelongToTheirAreaAndDay(t *testing.T) {
 		last              evidence.Date
 		len, after, timed int
 	}{
-		{"A1", evidence.Date{}, 6, 0, 4}, {"A2", evidence.Date{}, 6, 0, 4}, {"A3", evidence.Date{}, 4, 0, 3}, {"", evidence.Date{}, 4, 0, 3},
-		{"A1", day(1), 5, 1, 3}, {"A1", day(0), 3, 3, 1}, {"A2", day(0), 4, 2, 2}, {"A1", day(-1), 2, 4, 0}, {"A1", day(2), 6, 0, 4},
+		{"A1", evidence.Date{}, 6, 0, 4},
+		{"A2", evidence.Date{}, 6, 0, 4},
+		{"A3", evidence.Date{}, 4, 0, 3},
+		{"", evidence.Date{}, 4, 0, 3},
+		{"A1", day(1), 5, 1, 3},
+		{"A1", day(0), 3, 3, 1},
+		{"A2", day(0), 4, 2, 2},
+		{"A1", day(-1), 2, 4, 0},
+		{"A1", day(2), 6, 0, 4},
 	} {
 		r := log.Of(c.area, c.last)
 		if r.Len() != c.len || r.After() != c.after || len(r.Timed()) != c.timed {
@@ -406,9 +434,17 @@ func TestAnyNumberIsCompared(t *testing.T) {
 		value, least, most string
 		want               evidence.Outcome
 	}{
-		{"12345678901234", "0", "80", notMet}, {"70", "0", "5000", met}, {"5000", "0", "5000", met}, {"5000.1", "0", "5000", notMet},
-		{"4999", "5000", "6000", notMet}, {"5000", "5000", "6000", met}, {"2000", "2000", "2001", met}, {"1999.9", "2000", "2001", notMet},
-		{"-2000", "-2000", "0", met}, {"-2000.1", "-2000", "0", notMet}, {"-0.1", "0", "1", notMet},
+		{"12345678901234", "0", "80", notMet},
+		{"70", "0", "5000", met},
+		{"5000", "0", "5000", met},
+		{"5000.1", "0", "5000", notMet},
+		{"4999", "5000", "6000", notMet},
+		{"5000", "5000", "6000", met},
+		{"2000", "2000", "2001", met},
+		{"1999.9", "2000", "2001", notMet},
+		{"-2000", "-2000", "0", met},
+		{"-2000.1", "-2000", "0", notMet},
+		{"-0.1", "0", "1", notMet},
 	} {
 		r := room([]acclimate.Air{airAt(48, c.value, "40", "AL1")})
 		r.Temp = both(c.least, c.most, evidence.Fahrenheit)

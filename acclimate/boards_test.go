@@ -78,10 +78,14 @@ func TestFlooringTarget(t *testing.T) {
 		want    evidence.Outcome
 		value   string
 	}{
-		{"9.7", "9.7", false, evidence.Met, "9.7"}, {"9.7", "9.8", false, evidence.NotMet, "9.75"},
-		{"5.7", "5.7", false, evidence.Met, "5.7"}, {"5.6", "5.7", false, evidence.NotMet, "5.65"},
-		{"8.7", "8.7", true, evidence.Met, "8.7"}, {"8.7", "8.8", true, evidence.NotMet, "8.75"},
-		{"6.7", "6.7", true, evidence.Met, "6.7"}, {"6.6", "6.7", true, evidence.NotMet, "6.65"},
+		{"9.7", "9.7", false, evidence.Met, "9.7"},
+		{"9.7", "9.8", false, evidence.NotMet, "9.75"},
+		{"5.7", "5.7", false, evidence.Met, "5.7"},
+		{"5.6", "5.7", false, evidence.NotMet, "5.65"},
+		{"8.7", "8.7", true, evidence.Met, "8.7"},
+		{"8.7", "8.8", true, evidence.NotMet, "8.75"},
+		{"6.7", "6.7", true, evidence.Met, "6.7"},
+		{"6.6", "6.7", true, evidence.NotMet, "6.65"},
 		{"8", "", false, evidence.NotShown, ""},
 	} {
 		r := floored(oven("K1", "B1", 48, c.a), oven("K1", "B2", 48, c.b))
@@ -183,11 +187,17 @@ func TestFlooringSteady(t *testing.T) {
 		want        evidence.Outcome
 		value       string
 	}{
-		{"7.7", "7.7", evidence.Met, ""}, {"7.2", "7.7", evidence.Met, "0.5"}, {"8.2", "7.7", evidence.Met, "0.5"},
-		{"7.1", "7.7", evidence.NotMet, "0.6"}, {"8.3", "7.7", evidence.NotMet, "0.6"},
-		{"9.2", "9.2", evidence.Met, "1.5"}, {"9.3", "9.3", evidence.NotMet, "1.6"},
-		{"6.2", "6.2", evidence.Met, "1.5"}, {"6.1", "6.1", evidence.NotMet, "1.6"},
-		{"", "7.7", evidence.NotShown, ""}, {"7.7", "", evidence.NotShown, ""},
+		{"7.7", "7.7", evidence.Met, ""},
+		{"7.2", "7.7", evidence.Met, "0.5"},
+		{"8.2", "7.7", evidence.Met, "0.5"},
+		{"7.1", "7.7", evidence.NotMet, "0.6"},
+		{"8.3", "7.7", evidence.NotMet, "0.6"},
+		{"9.2", "9.2", evidence.Met, "1.5"},
+		{"9.3", "9.3", evidence.NotMet, "1.6"},
+		{"6.2", "6.2", evidence.Met, "1.5"},
+		{"6.1", "6.1", evidence.NotMet, "1.6"},
+		{"", "7.7", evidence.NotShown, ""},
+		{"7.7", "", evidence.NotShown, ""},
 	} {
 		r := floored(oven("K1", "B1", -30, c.before), oven("K1", "B1", 48, c.now))
 		if f := sameByTree(t, "flooring-steady", r); f.Outcome != c.want || c.value != "" && f.Value != c.value || f.Deciding {

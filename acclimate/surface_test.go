@@ -62,8 +62,12 @@ func TestSurfacesKeepTheirMarginAboveTheDewPoint(t *testing.T) {
 		unit evidence.Unit
 		want evidence.Outcome
 	}{
-		{"75", evidence.Fahrenheit, met}, {"74.99", evidence.Fahrenheit, notMet}, {"69", evidence.Fahrenheit, notMet},
-		{"24.11", evidence.Celsius, met}, {"24.10", evidence.Celsius, notMet}, {"", evidence.Celsius, notShown},
+		{"75", evidence.Fahrenheit, met},
+		{"74.99", evidence.Fahrenheit, notMet},
+		{"69", evidence.Fahrenheit, notMet},
+		{"24.11", evidence.Celsius, met},
+		{"24.10", evidence.Celsius, notMet},
+		{"", evidence.Celsius, notShown},
 	} {
 		s := spotAt("S1", 40, "")
 		s.Temp = num(c.temp, c.unit)

@@ -59,8 +59,10 @@ func TestTreesAnswerAsTheirFindings(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		for _, d := range report.Judge(spoiled(t)) {
-			for _, id := range []string{"slab-rh", "slab-depth", "slab-wait", "mver-rate", "slab-ph", "slab-cm", "subfloor-mc", "flooring-mc", "flooring-target",
-				"flooring-spread", "wood-difference", "slab-holes", "mver-dishes", "subfloor-count", "flooring-count", "reading-age", "calibration", "probe-check"} {
+			for _, id := range []string{
+				"slab-rh", "slab-depth", "slab-wait", "mver-rate", "slab-ph", "slab-cm", "subfloor-mc", "flooring-mc", "flooring-target",
+				"flooring-spread", "wood-difference", "slab-holes", "mver-dishes", "subfloor-count", "flooring-count", "reading-age", "calibration", "probe-check",
+			} {
 				f := finding(d, id)
 				if got := f.Worked.Outcome(); f.Outcome != evidence.NotNeeded && got != f.Outcome {
 					t.Fatalf("%s of area %s is %s (%s), and its tree says %s", id, d.Area.ID, f.Outcome, f.Reason, got)

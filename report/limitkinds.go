@@ -59,8 +59,10 @@ const (
 // LimitKinds are the limits of products, in the order of their columns. It is
 // the one place that says what there is to be looked up.
 func LimitKinds() []LimitKind {
-	return []LimitKind{slabRH(), mver(), carbide(), alkalinity(), subfloorMC(), flooringMC(), difference(),
-		airTemp(), airRH(), surfaceTemp()}
+	return []LimitKind{
+		slabRH(), mver(), carbide(), alkalinity(), subfloorMC(), flooringMC(), difference(),
+		airTemp(), airRH(), surfaceTemp(),
+	}
 }
 
 func slabRH() LimitKind {

@@ -29,13 +29,17 @@ func small() report.Job {
 		},
 		Climates: []acclimate.Period{{Climate: "C1", Name: "all", Temp: num(70, f), RH: num(40, evidence.RH)}},
 		Holes:    []slab.Hole{{Area: "A1", Hole: "H1", Depth: num(2, evidence.Inch), SealedAt: since(-100), ReadAt: since(-48), RH: num(70, evidence.RH), Temp: num(70, f), Instrument: "RP1"}},
-		Dishes: []slab.Dish{{Area: "A1", Dish: "D1", SetAt: since(-140), RetrievedAt: since(-74), Start: num(30, evidence.Gram), End: num(31, evidence.Gram),
-			TestArea: num(0.45, evidence.SquareFoot), Instrument: "BL1"}},
+		Dishes: []slab.Dish{{
+			Area: "A1", Dish: "D1", SetAt: since(-140), RetrievedAt: since(-74), Start: num(30, evidence.Gram), End: num(31, evidence.Gram),
+			TestArea: num(0.45, evidence.SquareFoot), Instrument: "BL1",
+		}},
 		PHs:      []slab.PH{{Area: "A1", Spot: "P1", ReadAt: since(-48), PH: num(9, evidence.PH), Instrument: "PH1"}},
 		Air:      []acclimate.Air{{Area: "A1", ReadAt: since(-24), Temp: num(70, f), RH: num(40, evidence.RH), Instrument: "AL1"}},
 		Surfaces: []acclimate.Surface{{Area: "A1", Spot: "S1", ReadAt: since(-24), Temp: num(66, f), Instrument: "IR1"}},
-		Wood: []wood.Row{{Area: "A1", Of: wood.OfFlooring, Piece: "B1", ReadAt: since(-24), Method: wood.Pin, Reading: num(7.5, evidence.MC),
-			Scale: "white oak", Instrument: "PM1"}},
+		Wood: []wood.Row{{
+			Area: "A1", Of: wood.OfFlooring, Piece: "B1", ReadAt: since(-24), Method: wood.Pin, Reading: num(7.5, evidence.MC),
+			Scale: "white oak", Instrument: "PM1",
+		}},
 		Checks: []report.InstrumentCheck{check("RP1", -60, 75, 75)},
 	}
 	for id, kind := range map[string]string{"RP1": evidence.Probe, "BL1": evidence.Balance, "PH1": evidence.PHMeter, "AL1": evidence.AirMeter, "IR1": evidence.Surface, "PM1": evidence.PinMeter} {

@@ -34,9 +34,7 @@ const (
 	crawlSpace = "crawl space"
 )
 
-// site gathers what the record says of an area.
-func (j Job) site(a Area) Site { return j.siteOf(a, j.byArea()) }
-
+// siteOf gathers what the record says of an area.
 func (j Job) siteOf(a Area, record *byArea) Site {
 	s := Site{Job: j, Area: a, system: j.systemOf(a), record: record}
 	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })

@@ -15,12 +15,18 @@ func TestNeeded(t *testing.T) {
 		per  int
 		want int
 	}{
-		{"1", evidence.SquareFoot, wood.PerFlooring, 3}, {"75", evidence.SquareFoot, wood.PerFlooring, 3},
-		{"75.01", evidence.SquareFoot, wood.PerFlooring, 4}, {"100", evidence.SquareFoot, wood.PerFlooring, 4},
-		{"1000", evidence.SquareFoot, wood.PerFlooring, 40}, {"1000.1", evidence.SquareFoot, wood.PerFlooring, 41},
-		{"150", evidence.SquareFoot, wood.PerSubfloor, 3}, {"150.01", evidence.SquareFoot, wood.PerSubfloor, 4},
-		{"600", evidence.SquareFoot, wood.PerJoist, 3}, {"600.01", evidence.SquareFoot, wood.PerJoist, 4},
-		{"9.290304", evidence.SquareM, wood.PerFlooring, 4}, {"9.290305", evidence.SquareM, wood.PerFlooring, 5},
+		{"1", evidence.SquareFoot, wood.PerFlooring, 3},
+		{"75", evidence.SquareFoot, wood.PerFlooring, 3},
+		{"75.01", evidence.SquareFoot, wood.PerFlooring, 4},
+		{"100", evidence.SquareFoot, wood.PerFlooring, 4},
+		{"1000", evidence.SquareFoot, wood.PerFlooring, 40},
+		{"1000.1", evidence.SquareFoot, wood.PerFlooring, 41},
+		{"150", evidence.SquareFoot, wood.PerSubfloor, 3},
+		{"150.01", evidence.SquareFoot, wood.PerSubfloor, 4},
+		{"600", evidence.SquareFoot, wood.PerJoist, 3},
+		{"600.01", evidence.SquareFoot, wood.PerJoist, 4},
+		{"9.290304", evidence.SquareM, wood.PerFlooring, 4},
+		{"9.290305", evidence.SquareM, wood.PerFlooring, 5},
 	} {
 		if got := wood.Needed(evidence.Typed(c.size, c.unit), c.per); got.Value.Ceil() != c.want {
 			t.Errorf("%d on 1000 ft2 are %s on %s %s, want %d", c.per, got.Value.Text(), c.size, c.unit, c.want)

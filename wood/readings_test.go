@@ -38,10 +38,15 @@ func TestGuardedReadings(t *testing.T) {
 		method, instrument, reading string
 		want                        evidence.Outcome
 	}{
-		{wood.OvenDry, "O1", "11.8", evidence.Met}, {wood.OvenDry, "O1", "11.9", evidence.NotMet},
-		{wood.Pin, "P1", "10", evidence.Met}, {wood.Pin, "P1", "10.1", evidence.NotMet},
-		{wood.Pin, "P2", "11.5", evidence.Met}, {wood.Pin, "P2", "11.6", evidence.NotMet},
-		{wood.Pinless, "P1", "9", evidence.NotShown}, {wood.Pin, "", "9", evidence.NotShown}, {wood.OvenDry, "P1", "9", evidence.NotShown},
+		{wood.OvenDry, "O1", "11.8", evidence.Met},
+		{wood.OvenDry, "O1", "11.9", evidence.NotMet},
+		{wood.Pin, "P1", "10", evidence.Met},
+		{wood.Pin, "P1", "10.1", evidence.NotMet},
+		{wood.Pin, "P2", "11.5", evidence.Met},
+		{wood.Pin, "P2", "11.6", evidence.NotMet},
+		{wood.Pinless, "P1", "9", evidence.NotShown},
+		{wood.Pin, "", "9", evidence.NotShown},
+		{wood.OvenDry, "P1", "9", evidence.NotShown},
 	} {
 		f := gathered(by(c.method, c.instrument, panel("P1", 0, c.reading)))
 		f.Acceptance.Guarded = true
@@ -121,8 +126,12 @@ func TestDefaultDifference(t *testing.T) {
 		face evidence.Reading
 		want string
 	}{
-		{evidence.Typed("2.999", evidence.Inch), "4"}, {evidence.Typed("3", evidence.Inch), "2"}, {evidence.Typed("3.001", evidence.Inch), "2"},
-		{evidence.Typed("76.19", evidence.Millimeter), "4"}, {evidence.Typed("76.2", evidence.Millimeter), "2"}, {evidence.Reading{}, "2"},
+		{evidence.Typed("2.999", evidence.Inch), "4"},
+		{evidence.Typed("3", evidence.Inch), "2"},
+		{evidence.Typed("3.001", evidence.Inch), "2"},
+		{evidence.Typed("76.19", evidence.Millimeter), "4"},
+		{evidence.Typed("76.2", evidence.Millimeter), "2"},
+		{evidence.Reading{}, "2"},
 	} {
 		if got := wood.DefaultDifference(c.face, true); got.Number.Written != c.want || got.Cite.Standing != evidence.Published {
 			t.Errorf("a face of %s gives %v, want %s", c.face, got, c.want)

@@ -66,7 +66,10 @@ func TestThroughWhatCannotBeIsAnError(t *testing.T) {
 	}{
 		{wood.Installed{Across: 180, Coefficient: 0.00369}, 8, 6, 9},
 		{wood.Installed{Width: 3.25, Across: -1, Coefficient: 0.00369}, 8, 6, 9},
-		{wood.Installed{Width: 3.25}, 8, 6, 9}, {good, 31, 6, 9}, {good, 8, -1, 9}, {good, 8, 6, math.NaN()},
+		{wood.Installed{Width: 3.25}, 8, 6, 9},
+		{good, 31, 6, 9},
+		{good, 8, -1, 9},
+		{good, 8, 6, math.NaN()},
 	} {
 		if m, err := c.floor.Through(c.now, c.low, c.high); err == nil {
 			t.Errorf("%+v: %+v, want an error", c, m)
@@ -116,8 +119,14 @@ func TestWater(t *testing.T) {
 		t.Errorf("%v kg (%v), want -14.364", kg, err)
 	}
 	for _, c := range [][5]float64{
-		{0, 19, 0.6, 9, 8}, {100, 0, 0.6, 9, 8}, {100, 19, 0, 9, 8}, {100, 19, 1.6, 9, 8},
-		{100, 19, 0.6, -1, 8}, {100, 19, 0.6, 9, 201}, {math.NaN(), 19, 0.6, 9, 8}, {100, 19, 0.6, 9, math.NaN()},
+		{0, 19, 0.6, 9, 8},
+		{100, 0, 0.6, 9, 8},
+		{100, 19, 0, 9, 8},
+		{100, 19, 1.6, 9, 8},
+		{100, 19, 0.6, -1, 8},
+		{100, 19, 0.6, 9, 201},
+		{math.NaN(), 19, 0.6, 9, 8},
+		{100, 19, 0.6, 9, math.NaN()},
 	} {
 		if kg, err := wood.Water(c[0], c[1], c[2], c[3], c[4]); err == nil {
 			t.Errorf("%v: %v kg, want an error", c, kg)

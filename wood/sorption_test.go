@@ -13,8 +13,14 @@ func TestEMCAtTheEndsOfItsRange(t *testing.T) {
 		tempC, rhPct float64
 		ok           bool
 	}{
-		{-1.2, 50, true}, {-1.21, 50, false}, {132.3, 50, true}, {132.31, 50, false},
-		{21, 0, true}, {21, -0.01, false}, {21, 100, true}, {21, 100.01, false},
+		{-1.2, 50, true},
+		{-1.21, 50, false},
+		{132.3, 50, true},
+		{132.31, 50, false},
+		{21, 0, true},
+		{21, -0.01, false},
+		{21, 100, true},
+		{21, 100.01, false},
 	} {
 		if emc, err := wood.EMC(c.tempC, c.rhPct); (err == nil) != c.ok || emc < 0 {
 			t.Errorf("EMC at %v C and %v %% is %v, %v", c.tempC, c.rhPct, emc, err)

@@ -34,7 +34,6 @@ type guess struct {
 func (s surroundings) likely(constant float64, visits []Visit) guess {
 	kept, given := 1.0, 0.0 // the part left of the first moisture content, and what the air gave
 	var weights, cross, squares float64
-	var keeps, rests []float64
 	for i, v := range visits {
 		if i > 0 {
 			for _, part := range s.between[i-1] {
@@ -44,7 +43,6 @@ func (s surroundings) likely(constant float64, visits []Visit) guess {
 		}
 		rest, w := v.MeanPct-given, 1/(v.sd()*v.sd())
 		weights, cross, squares = weights+w*kept*kept, cross+w*kept*rest, squares+w*rest*rest
-		keeps, rests = append(keeps, kept), append(rests, rest)
 	}
 	first := cross / weights
 	misfit := squares - cross*first

@@ -99,12 +99,18 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 		{[]evidence.Item{unsure("61.9")}, "dish D1, 61.9 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
 		{[]evidence.Item{unsure("59.9")}, "dish D1, 59.9 h (limit at least 60 h, GLUE)"},
 		{[]evidence.Item{dish("D1", "58"), dish("D2", "59"), dish("D3", "61")}, "lowest of 3 dishes: D1, 58 h (limit at least 60 h, GLUE); also under: D2"},
-		{[]evidence.Item{evidence.Measure("pH spot P1", read("7", evidence.PH, "P1"), both), evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both)},
-			"lowest of 2 pH spots: P1, 7 (limit 7 to 10, GLUE and TILE)"},
-		{[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
-			"closest of 2 values: hole H1, 74.5 % RH (limit 75 %)"},
-		{[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
-			"worst of 2 values: dish D1, 50 h (limit at least 60 h, GLUE)"},
+		{
+			[]evidence.Item{evidence.Measure("pH spot P1", read("7", evidence.PH, "P1"), both), evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both)},
+			"lowest of 2 pH spots: P1, 7 (limit 7 to 10, GLUE and TILE)",
+		},
+		{
+			[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			"closest of 2 values: hole H1, 74.5 % RH (limit 75 %)",
+		},
+		{
+			[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			"worst of 2 values: dish D1, 50 h (limit at least 60 h, GLUE)",
+		},
 	} {
 		if f := evidence.Weigh(c.items, evidence.Acceptance{}, "nothing"); f.Reason != c.want {
 			t.Errorf("got  %s\nwant %s", f.Reason, c.want)

@@ -95,9 +95,6 @@ func (s stage) after() []stage {
 	return nil
 }
 
-// reads says whether acts of the stage are readings.
-func (s stage) reads() bool { return s >= setting }
-
 // sentence joins clauses that are not empty.
 func sentence(clauses ...string) string {
 	var all []string

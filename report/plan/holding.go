@@ -15,7 +15,6 @@ import (
 type holding struct {
 	from time.Time // zero where no reading tells what day it is
 	anew string    // why every reading the air is held for is made anew, empty where none is
-	bad  string    // why the log on record does not count, empty where it does
 }
 
 // heldOnSlab says whether the air must be held for the readings of the slab.

@@ -24,9 +24,15 @@ func columnsNow(table string) []renamed {
 	switch table {
 	case "Areas":
 		return []renamed{
-			{"Base", "Substrate"}, {"Exterior wall", "Exterior walls"}, {"Heated", "Radiant heat"},
-			{"Heat run from", "Heat on since"}, {"Conditioned by", "HVAC"}, {"Covering", "Flooring"},
-			{"Fixing", "Installation"}, {"Lay on", "Install on"}, {"Run", "Width across boards"},
+			{"Base", "Substrate"},
+			{"Exterior wall", "Exterior walls"},
+			{"Heated", "Radiant heat"},
+			{"Heat run from", "Heat on since"},
+			{"Conditioned by", "HVAC"},
+			{"Covering", "Flooring"},
+			{"Fixing", "Installation"},
+			{"Lay on", "Install on"},
+			{"Run", "Width across boards"},
 		}
 	case "Products":
 		return []renamed{{"Emission max", "MVER max"}, {"Across coefficient", "Movement coefficient"}}
@@ -45,12 +51,24 @@ func columnsNow(table string) []renamed {
 // wordsNow are the fixed words that are written otherwise now.
 func wordsNow() []renamed {
 	return []renamed{
-		{"on ground", "on grade"}, {"calcium sulphate", "calcium sulfate"},
-		{"heated room", "conditioned room"}, {"unheated room", "unconditioned room"},
-		{"nailed", "nail-down"}, {"glued", "glue-down"}, {"stretched", "stretch-in"}, {"loose", "loose-lay"},
-		{"flat", "plainsawn"}, {"quarter", "quartersawn"}, {"textile", "carpet"},
-		{"wetted", "water"}, {"air plant off", "HVAC off"}, {"roof open", "building open"}, {"leveller placed", "leveler placed"},
-		{"covering maker", "flooring manufacturer"}, {"adhesive maker", "adhesive manufacturer"}, {"membrane maker", "membrane manufacturer"},
+		{"on ground", "on grade"},
+		{"calcium sulphate", "calcium sulfate"},
+		{"heated room", "conditioned room"},
+		{"unheated room", "unconditioned room"},
+		{"nailed", "nail-down"},
+		{"glued", "glue-down"},
+		{"stretched", "stretch-in"},
+		{"loose", "loose-lay"},
+		{"flat", "plainsawn"},
+		{"quarter", "quartersawn"},
+		{"textile", "carpet"},
+		{"wetted", "water"},
+		{"air plant off", "HVAC off"},
+		{"roof open", "building open"},
+		{"leveller placed", "leveler placed"},
+		{"covering maker", "flooring manufacturer"},
+		{"adhesive maker", "adhesive manufacturer"},
+		{"membrane maker", "membrane manufacturer"},
 	}
 }
 

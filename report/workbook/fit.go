@@ -148,19 +148,6 @@ func (l look) room(width float64) float64 {
 	return r
 }
 
-// fitted sets paragraphs one below another, the first in any case. Where they
-// would make more than so many lines, rest tells those that are left out.
-func fitted(paragraphs []string, width float64, most int, rest func(from int) string) string {
-	used := 0
-	for i, p := range paragraphs {
-		used += lines(p, room(width))
-		if used > most && i > 0 {
-			return strings.Join(append(paragraphs[:i:i], rest(i)), "\n")
-		}
-	}
-	return strings.Join(paragraphs, "\n")
-}
-
 // decimals are the places a number needs, six at most.
 func decimals(value any) int {
 	const most = 6

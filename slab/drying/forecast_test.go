@@ -53,12 +53,18 @@ func TestForecastOfKnownSlabs(t *testing.T) {
 // start within 1 % RH.
 func TestForecastRecoversWhatWasPutIn(t *testing.T) {
 	for _, s := range []*specimen{
-		{shape: drying.Shape{Floor: 0.05, Middle: 0.8, Power: 15}, rate: 28.8, start: 0.95, air: 0.5,
-			thickness: 100, depth: 40, faces: 1, limit: 82},
-		{shape: drying.Shape{Floor: 0.02, Middle: 0.83, Power: 8}, rate: 15, start: 0.97, air: 0.4,
-			thickness: 150, depth: 30, faces: 2, limit: 85},
-		{shape: drying.Shape{Floor: 0.02, Middle: 0.775, Power: 5}, rate: 31, start: 0.98, air: 0.45,
-			thickness: 120, depth: 48, faces: 1, limit: 80},
+		{
+			shape: drying.Shape{Floor: 0.05, Middle: 0.8, Power: 15}, rate: 28.8, start: 0.95, air: 0.5,
+			thickness: 100, depth: 40, faces: 1, limit: 82,
+		},
+		{
+			shape: drying.Shape{Floor: 0.02, Middle: 0.83, Power: 8}, rate: 15, start: 0.97, air: 0.4,
+			thickness: 150, depth: 30, faces: 2, limit: 85,
+		},
+		{
+			shape: drying.Shape{Floor: 0.02, Middle: 0.775, Power: 5}, rate: 31, start: 0.98, air: 0.45,
+			thickness: 120, depth: 48, faces: 1, limit: 80,
+		},
 	} {
 		s.last = 1e9
 		s.follow(3650)

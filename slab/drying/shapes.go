@@ -32,13 +32,21 @@ type likelyShape struct {
 func likelyShapes() []likelyShape {
 	const corner = 0.2
 	return []likelyShape{
-		{Shape{0.05, 0.80, 12}, 1}, {Shape{0.02, 0.775, 5}, 1},
-		{Shape{0.0468, 0.75, 6}, 1.0 / 3}, {Shape{0.0468, 0.75, 11}, 1.0 / 3}, {Shape{0.0468, 0.75, 16}, 1.0 / 3},
-		{Shape{0.02, 0.83, 8}, 1}, {Shape{0.05, 0.80, 15}, 1},
-		{Shape{0.02, 0.75, 5}, corner}, {Shape{0.02, 0.75, 16}, corner},
-		{Shape{0.02, 0.83, 5}, corner}, {Shape{0.02, 0.83, 16}, corner},
-		{Shape{0.05, 0.75, 5}, corner}, {Shape{0.05, 0.75, 16}, corner},
-		{Shape{0.05, 0.83, 5}, corner}, {Shape{0.05, 0.83, 16}, corner},
+		{Shape{0.05, 0.80, 12}, 1},
+		{Shape{0.02, 0.775, 5}, 1},
+		{Shape{0.0468, 0.75, 6}, 1.0 / 3},
+		{Shape{0.0468, 0.75, 11}, 1.0 / 3},
+		{Shape{0.0468, 0.75, 16}, 1.0 / 3},
+		{Shape{0.02, 0.83, 8}, 1},
+		{Shape{0.05, 0.80, 15}, 1},
+		{Shape{0.02, 0.75, 5}, corner},
+		{Shape{0.02, 0.75, 16}, corner},
+		{Shape{0.02, 0.83, 5}, corner},
+		{Shape{0.02, 0.83, 16}, corner},
+		{Shape{0.05, 0.75, 5}, corner},
+		{Shape{0.05, 0.75, 16}, corner},
+		{Shape{0.05, 0.83, 5}, corner},
+		{Shape{0.05, 0.83, 16}, corner},
 	}
 }
 

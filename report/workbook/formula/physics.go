@@ -108,11 +108,14 @@ func number(x float64) told {
 	return told{s, x}
 }
 
-func (a told) plus(b told) told  { return told{"(" + a.text + "+" + b.text + ")", a.value + b.value} }
+func (a told) plus(b told) told { return told{"(" + a.text + "+" + b.text + ")", a.value + b.value} }
+
 func (a told) minus(b told) told { return told{"(" + a.text + "-" + b.text + ")", a.value - b.value} }
+
 func (a told) times(b told) told { return told{"(" + a.text + "*" + b.text + ")", a.value * b.value} }
-func (a told) over(b told) told  { return told{"(" + a.text + "/" + b.text + ")", a.value / b.value} }
-func (a told) ln() told          { return told{"LN(" + a.text + ")", math.Log(a.value)} }
+
+func (a told) over(b told) told { return told{"(" + a.text + "/" + b.text + ")", a.value / b.value} }
+func (a told) ln() told         { return told{"LN(" + a.text + ")", math.Log(a.value)} }
 
 // below is a condition on a figure, its value 1 where it holds.
 func (a told) below(x float64) told {
