@@ -15,12 +15,14 @@ func Cautions() []Caution {
 			"Do not drill through the slab: the vapor retarder below must not be pierced.",
 		}},
 		{"Old floors", []string{
-			"Old flooring, adhesives and levelers may hold asbestos, and old paint lead. Do not sand, scrape or drill them until a licensed person has sampled them.",
+			"Old flooring, adhesives and levelers may hold asbestos, and old paint lead. " +
+				"Do not sand, scrape or drill them until a licensed person has sampled them.",
 		}},
 		{"Wet cement and chemicals", []string{
 			"Wet cement burns skin and eyes: wear gloves and goggles, and wash at once.",
 			"Calcium chloride irritates and draws water: keep it off skin and out of the test area after weighing.",
-			"A carbide test makes flammable gas under pressure: follow its manufacturer's instructions, release it outdoors, away from flame and sparks.",
+			"A carbide test makes flammable gas under pressure: follow its manufacturer's instructions, " +
+				"release it outdoors, away from flame and sparks.",
 		}},
 		{"Electricity, heat and air", []string{
 			"Keep cords and power tools off wet slabs, and plug them into a ground-fault circuit interrupter (GFCI).",

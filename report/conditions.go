@@ -34,8 +34,10 @@ func (s Site) slabConditions() []string {
 	overSlab := a.Substrate != onWood
 	onGround := a.SlabKind == "" || a.SlabKind == slab.OnGrade || a.SlabKind == slab.BelowGrade
 	return []string{
-		provided(a.Membrane != "" && !s.covered.Shown(), "provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed"),
-		provided(overSlab && onGround && a.UnderSlab == "unknown" && a.Membrane == "", "it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
+		provided(a.Membrane != "" && !s.covered.Shown(),
+			"provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed"),
+		provided(overSlab && onGround && a.UnderSlab == "unknown" && a.Membrane == "",
+			"it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
 		provided(a.CoveredOn.Shown() && a.Membrane == "", "the slab was covered, and by what is not recorded"),
 		provided(s.defaultRH(), "no product states a slab moisture limit: the default of "+slab.DefaultRH().Number.String()+" governs"),
 		provided(overSlab && s.system.woodFlooring() && !a.PlacedOn.Shown(), "when the slab was placed was not recorded"),
@@ -73,7 +75,8 @@ func (s Site) siteConditions() []string {
 		provided(a.HVAC == "none", "nothing conditions the air: provided it stays in range until and after installing"),
 		provided(a.RadiantHeat == "", "whether the floor is heated was not recorded"),
 		provided(a.Substrate == onWood && a.Below == "", "what lies below was not recorded"),
-		provided(widest > acclimate.LongInterval, fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", inHours(widest))),
+		provided(widest > acclimate.LongInterval,
+			fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", inHours(widest))),
 	}
 }
 
@@ -101,5 +104,6 @@ func (s Site) woodConditions() []string {
 // lateConditions are those of the time after installing.
 func (s Site) lateConditions() []string {
 	f := s.system.flooring
-	return []string{provided(f != nil && (f.Kind == "resilient" || f.Kind == "carpet"), "keep the air in range for 48 h (carpet 72 h) after installing")}
+	soft := f != nil && (f.Kind == "resilient" || f.Kind == "carpet")
+	return []string{provided(soft, "keep the air in range for 48 h (carpet 72 h) after installing")}
 }

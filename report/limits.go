@@ -60,10 +60,13 @@ func (s system) limit(k LimitKind, usual evidence.Limit) evidence.Limit {
 	return l
 }
 
+// stricterOf is the stricter of two bounds.
+type stricterOf func(a, b evidence.Bound) evidence.Bound
+
 // govern is the bound in force at one end: that of a membrane which lies
 // between, else the strictest that the flooring system brings, else the
 // default.
-func (s system) govern(k LimitKind, end LimitColumn, usual evidence.Bound, stricter func(a, b evidence.Bound) evidence.Bound) evidence.Bound {
+func (s system) govern(k LimitKind, end LimitColumn, usual evidence.Bound, stricter stricterOf) evidence.Bound {
 	if end.Name == "" {
 		return usual
 	}

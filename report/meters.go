@@ -47,10 +47,12 @@ func (s Site) pinsAndScans(d Decision) []string {
 			low := share.Cmp(midScan) <= 0
 			switch {
 			case over.Cmp(evidence.Whole(3)) > 0 && low:
-				advice = append(advice, fmt.Sprintf("%s %s: pins high (%s) and the scan at %s low (%s): moisture at the surface, condensation the likely cause; %s%s",
+				advice = append(advice, fmt.Sprintf("%s %s: pins high (%s) and the scan at %s low (%s): "+
+					"moisture at the surface, condensation the likely cause; %s%s",
 					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, dewWord(d), practiceNote))
 			case over.Sign() <= 0 && high:
-				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): moisture below the surface or under a flooring; probe it%s",
+				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): "+
+					"moisture below the surface or under a flooring; probe it%s",
 					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, practiceNote))
 			}
 		}
@@ -161,7 +163,8 @@ func (s Site) coveredScans() []string {
 	var advice []string
 	for _, r := range s.Slab.Scans {
 		if !r.Bare() {
-			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; a scan over a flooring is not judged", r.Spot, r.Over))
+			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; "+
+				"a scan over a flooring is not judged", r.Spot, r.Over))
 		}
 	}
 	return advice

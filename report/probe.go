@@ -57,20 +57,23 @@ func notAProbe(name string, h slab.Hole, meter evidence.Instrument) evidence.Ite
 	return it
 }
 
-// How old the last check of a probe may be, how long before that one others
-// count as well, and how far a check may lie from what was expected.
+// How old the last check of a probe may be, and how long before that one others
+// count as well.
 const (
 	probeHours = 720
 	together   = 24 * time.Hour
-	probeOff   = "2"
 )
 
 func ProbeLife() evidence.Limit {
 	return evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(probeHours), evidence.Hour)})
 }
 
+// probeOff is how far a check of a probe may lie from what was expected (ASTM
+// F2170, recalled).
+func probeOff() evidence.Reading { return evidence.Typed("2", evidence.RH) }
+
 func probeTolerance() tolerance {
-	return tolerance{most: evidence.Bound{Number: evidence.Typed(probeOff, evidence.RH)}}
+	return tolerance{most: evidence.Bound{Number: probeOff()}}
 }
 
 // checked weighs the last check before a reading, its age, and the agreement of

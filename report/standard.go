@@ -15,6 +15,13 @@ const (
 	speaksFor = 30 * 24 * time.Hour
 )
 
+// How far a check of an instrument may lie from what was expected: of air, of a
+// moisture meter, of a surface and of pH (common practice, no source).
+func airOff() evidence.Reading     { return evidence.Typed("3", evidence.RH) }
+func woodOff() evidence.Reading    { return evidence.Typed("1", evidence.Points) }
+func surfaceOff() evidence.Reading { return evidence.Typed("2", evidence.Fahrenheit) }
+func phOff() evidence.Reading      { return evidence.Typed("0.2", evidence.PH) }
+
 // tolerance is how far a check may lie from what was expected. Unlike other
 // meters a probe in a hole has none here: its checks are those of probe-check.
 type tolerance struct {
@@ -24,25 +31,25 @@ type tolerance struct {
 }
 
 func toleranceOf(u *meterUse) tolerance {
-	within := func(number string, unit evidence.Unit) tolerance {
-		return tolerance{most: evidence.Bound{Number: evidence.Typed(number, unit)}, ours: true}
+	within := func(off evidence.Reading) tolerance {
+		return tolerance{most: evidence.Bound{Number: off}, ours: true}
 	}
 	m := u.meter
 	switch {
 	case u.as == evidence.Probe && (m.Has(evidence.Probe) || m.Has(evidence.SingleUse)):
 		return tolerance{}
 	case u.reads(evidence.PinMeter), u.reads(evidence.Pinless):
-		return within("1", evidence.Points)
+		return within(woodOff())
 	case u.reads(evidence.Surface):
-		t := within("2", evidence.Fahrenheit)
+		t := within(surfaceOff())
 		if u.unit == evidence.Celsius {
 			t.times = evidence.Stated("F for each C", evidence.Ratio(9, 5), evidence.Fahrenheit)
 		}
 		return t
 	case u.reads(evidence.PHMeter):
-		return within("0.2", evidence.PH)
+		return within(phOff())
 	case u.reads(evidence.AirMeter):
-		return within("3", evidence.RH)
+		return within(airOff())
 	}
 	return tolerance{most: evidence.Bound{Number: m.Uncertainty}, ours: true}
 }
