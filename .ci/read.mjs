@@ -18,7 +18,7 @@ book.eachSheet((sheet) => {
   })
 })
 const names = book.worksheets.map((s) => s.name)
-for (const want of ['Decision', 'Area A1', 'Working A1', 'Slab RH', 'Limits', 'Checks', 'Cautions', 'Sign-off']) {
+for (const want of ['Decision', 'Area A1', 'Figures', 'As judged', 'Slab RH', 'Limits', 'Checks', 'Cautions', 'Sign-off']) {
   if (!names.includes(want)) throw new Error(`there is no sheet ${want}`)
 }
 console.log(`exceljs: ${names.length} sheets, ${formulas} formulas, ${stored} with a stored value, ${errors} errors`)
