@@ -20,7 +20,7 @@ func levelChecks() []evidence.Check[Floor] {
 			Cite: evidence.Cite{Source: "ASTM F710-05", Standing: evidence.Published},
 		},
 		{
-			ID: "slab-age", Deciding: true, Judge: slabAge, Advises: func(f Floor) bool { return f.Loose },
+			ID: "slab-age", Deciding: true, Judge: slabAge, Advises: func(f Floor) bool { return f.Loose && !f.StatesRH },
 			Asks:    "wood flooring over a slab: was the slab placed " + LeastAge().String() + " or more before installing?",
 			Default: LeastAge().String(),
 			Cite:    evidence.Cite{Source: "NWFA guidelines 2019", Standing: evidence.Recalled},

@@ -46,6 +46,12 @@ func TestHeaderFaults(t *testing.T) {
 	}
 }
 
+// A job without a name of its own is told where its items stand.
+func TestJobIsNamed(t *testing.T) {
+	wants(t, faulty(t, folderOf(t, changed(map[string]string{"job.csv": "Item,Entry\nSite,Mill Road\n"}))),
+		`job.csv row 2 "Item": the item Job is missing; add a row Job with the name of the job`)
+}
+
 func TestJobFaults(t *testing.T) {
 	for _, c := range []struct{ name, rows, want string }{
 		{"unknown", "Sight,Mill Road\n", `job.csv row 2 "Item": "Sight" is not known here; the nearest is "Site"`},
@@ -60,7 +66,7 @@ func TestJobFaults(t *testing.T) {
 		{"agreed on", "Acceptance agreed on,soon\n", `job.csv row 2 "Entry": "soon" is not a date; write it as year-month-day, such as 2026-03-04`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			wants(t, faulty(t, folderOf(t, changed(map[string]string{"job.csv": "Item,Entry\n" + c.rows}))), c.want)
+			wants(t, faulty(t, folderOf(t, changed(map[string]string{"job.csv": "Item,Entry\n" + c.rows + "Job,Hall\n"}))), c.want)
 		})
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // item is a row of Job: a column turned on its side.
@@ -28,6 +29,15 @@ func jobTable() table[item] {
 			}
 		},
 	}
+}
+
+// jobNamed faults a table Job with rows of which none is the item Job.
+func (d *decoder) jobNamed(table string, src *sheet.Table) {
+	if _, named := d.items.find("Job"); table != "Job" || named || len(src.Rows) == 0 || src.Blank() {
+		return
+	}
+	d.column = d.place["Item"]
+	d.fault("the item Job is missing; add a row Job with the name of the job")
 }
 
 // item reads a row of Job by the column that its name stands for.

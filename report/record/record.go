@@ -58,6 +58,7 @@ func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 	for order, s := range schemas() {
 		if src := from.Tables[s.title()]; src != nil {
 			d.read(order, s, src)
+			d.jobNamed(s.title(), src)
 		}
 	}
 	d.lookAlikes(from.Others)
