@@ -188,8 +188,8 @@ func TestAdvice(t *testing.T) {
 		{states: true, stated: true, holes: true, others: true, age: true},
 		{states: false, stated: false, holes: true, others: true, age: true},
 		{isolated: true, states: true, stated: true, others: true, age: true},
-		{loose: true, states: true, stated: true, holes: true, others: true},
-		{loose: true, states: true, stated: false, holes: true, others: false},
+		{loose: true, states: true, stated: true, holes: true, others: true, age: true},
+		{loose: true, states: true, stated: false, holes: true, others: false, age: true},
 		{loose: true, states: false, stated: true, holes: false, others: true},
 	} {
 		f := sound()
