@@ -2,9 +2,11 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/slab"
 )
 
 // office asks for what is written down and not measured.
@@ -90,14 +92,10 @@ func (p *planner) lacksThickness() bool {
 	if len(p.moreHoles) > 0 {
 		return true
 	}
-	for _, hole := range f.JudgedHoles() {
-		for _, h := range hole.Rows {
-			if !h.Thickness.Shown() {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.holes, func(x thing) bool {
+		rows := p.rowsOf(x)
+		return len(rows) == 0 || slices.ContainsFunc(rows, func(h slab.Hole) bool { return !h.Thickness.Shown() })
+	})
 }
 
 // there is what the record holds already, in words: what was read and can
