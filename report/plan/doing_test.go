@@ -22,6 +22,7 @@ type doing struct {
 	plan plan.Plan
 	site report.Site
 	area *report.Area
+	room acclimate.Room // with the service climate written down
 	last time.Time
 }
 
@@ -40,14 +41,15 @@ func done(j report.Job, p plan.Plan) report.Job {
 	}
 	for _, a := range p.Acts {
 		for _, f := range a.Fills {
-			if f.Table == "Instruments" {
+			if isFirst(f) {
 				d.fill(a, f)
 			}
 		}
 	}
+	d.room = report.Judge(d.job)[d.index()].Site.Room
 	for _, a := range p.Acts {
 		for _, f := range a.Fills {
-			if f.Table != "Instruments" {
+			if !isFirst(f) {
 				d.fill(a, f)
 			}
 		}
@@ -63,6 +65,9 @@ func done(j report.Job, p plan.Plan) report.Job {
 	}
 	return d.job
 }
+
+// isFirst says whether others rest on what is filled in there.
+func isFirst(f plan.Fill) bool { return f.Table == "Instruments" || f.Table == "Climates" }
 
 func moment(t time.Time) evidence.Time {
 	return evidence.Time{Written: t.Format("2006-01-02 15:04"), First: t, Last: t}
@@ -131,10 +136,9 @@ func (d *doing) log(a plan.Act) {
 }
 
 func (d *doing) air(t time.Time) {
-	room := report.Judge(d.job)[d.index()].Site.Room
-	rh := amid(room.RH, "40", evidence.RH)
+	rh := amid(d.room.RH, "40", evidence.RH)
 	d.job.Air = append(d.job.Air, acclimate.Air{
-		Area: d.area.ID, ReadAt: moment(t), Temp: amid(room.Temp, "70", evidence.Fahrenheit), RH: rh, Instrument: d.meter(t, evidence.AirMeter),
+		Area: d.area.ID, ReadAt: moment(t), Temp: amid(d.room.Temp, "70", evidence.Fahrenheit), RH: rh, Instrument: d.meter(t, evidence.AirMeter),
 	})
 }
 

@@ -270,10 +270,11 @@ func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 	return why, from
 }
 
-// checkBegun says whether a check of an instrument is on record without a time.
+// checkBegun says whether a row for a check of an instrument stands ready: without
+// a time, and without what was read.
 func (p *planner) checkBegun(m evidence.Instrument) bool {
 	return slices.ContainsFunc(p.Job.Checks, func(c report.InstrumentCheck) bool {
-		return evidence.Same(c.Instrument, m.ID) && !c.CheckedAt.Shown()
+		return evidence.Same(c.Instrument, m.ID) && !c.CheckedAt.Shown() && !c.Read.Shown()
 	})
 }
 
