@@ -74,10 +74,23 @@ func systemOf(units string) (record.System, error) {
 
 func blankFile(path string, b workbook.Blank, force bool) error {
 	targets := []target{{path, func(w io.Writer) error { return workbook.WriteBlank(w, b) }}}
-	if err := free(targets, "", nil, force); err != nil {
+	if err := free(targets, "", untouched(), force); err != nil {
 		return err
 	}
 	return save(targets)
+}
+
+// untouched are the tables of empty records: nobody typed what stands in them.
+func untouched() []report.Table {
+	var all []report.Table
+	for _, f := range append(record.Layout(record.Imperial), record.Layout(record.Metric)...) {
+		t := report.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
+		for i, item := range f.Rows {
+			t.Rows = append(t.Rows, report.TableRow{Number: i + 2, Cells: []report.Cell{{Kind: report.TextCell, Text: item.Header}}})
+		}
+		all = append(all, t)
+	}
+	return all
 }
 
 // readMe is the file that tells of an empty record in a folder. It is no table.

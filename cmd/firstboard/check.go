@@ -37,6 +37,7 @@ func checkCommand() *cli.Command {
 			&cli.StringFlag{Name: "photos", Usage: "put the photos of the record, found in `DIR`, into the page"},
 			&cli.StringFlag{Name: "explain", Usage: "print how one finding came about: `AREA:CHECK`, such as A2:slab-rh; nothing is written"},
 			&cli.StringFlag{Name: "per-area", Usage: "write one workbook for each area into `DIR`"},
+			&cli.StringFlag{Name: "print", Usage: "write only what is signed and filed, without the record, to `FILE.xlsx`"},
 			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
 		},
 		OnUsageError: usage,
@@ -59,7 +60,7 @@ func sealed(rec record.Record, decisions []report.Decision) judged {
 }
 
 func check(c *cli.Context) error {
-	rec, path, err := oneRecord(c, "output", "json", "page", "photos", "per-area", "explain")
+	rec, path, err := oneRecord(c, "output", "json", "page", "photos", "per-area", "print", "explain")
 	if err != nil {
 		return err
 	}
@@ -103,11 +104,19 @@ func (j judged) verdict() error {
 // targets are the files asked for.
 func (j judged) targets(c *cli.Context) ([]target, error) {
 	var targets []target
-	if out := c.String("output"); out != "" {
-		if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
-			return nil, fmt.Errorf("-o %s: the decision is a workbook; name it with .xlsx", out)
+	books := []struct {
+		flag, short, what string
+		write             func(io.Writer, workbook.Book) error
+	}{{"output", "-o", "the decision", workbook.Write}, {"print", "--print", "what is filed", workbook.WritePrint}}
+	for _, b := range books {
+		out := c.String(b.flag)
+		if out == "" {
+			continue
 		}
-		targets = append(targets, target{out, func(w io.Writer) error { return workbook.Write(w, j.book()) }})
+		if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
+			return nil, fmt.Errorf("%s %s: %s is a workbook; name it with .xlsx", b.short, out, b.what)
+		}
+		targets = append(targets, target{out, func(w io.Writer) error { return b.write(w, j.book()) }})
 	}
 	if file := c.String("json"); file != "" && file != "-" {
 		targets = append(targets, target{file, j.writeJSON})

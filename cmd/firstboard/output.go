@@ -45,28 +45,24 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 			continue
 		}
 		if typed := typedInto(path, tables); len(typed) > 0 {
-			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); check that workbook itself, or name another file", t.path, typed[0])}
+			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); name another file", t.path, typed[0])}
 		}
 	}
 	return nil
 }
 
-// typedInto is what somebody typed into a decision workbook since it was sealed
-// and the tables do not hold: a sign-off, a reading. Of any other file, and of
-// one that nobody can read any more, it is nothing.
+// typedInto is what somebody typed into a workbook and the tables do not hold: a
+// reading of a record, a sign-off added to a decision since it was sealed. Of
+// any other file, and of one that nobody can read any more, it is nothing.
 func typedInto(path string, tables []report.Table) []string {
 	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
 		return nil
 	}
 	was, err := record.ReadJudged(path, filepath.Base(path))
 	if err != nil {
-		return nil
+		was = record.Record{}
 	}
-	now, err := record.Read(path)
-	if err != nil {
-		return []string{"its tables no longer read"}
-	}
-	return seal.Typed(was.Tables, now.Tables, tables)
+	return seal.Typed(was.Tables, record.Tables(path), tables)
 }
 
 func kindOf(was fs.FileInfo) string {

@@ -3,6 +3,7 @@ package record
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report"
@@ -31,6 +32,17 @@ func Read(path string) (Record, error) {
 		return Record{}, err
 	}
 	return decoded(from)
+}
+
+// Tables are the tables of the workbook or folder at path as they stand,
+// whatever is wrong with them; none where it cannot be read.
+func Tables(path string) []report.Table {
+	from, err := open(path)
+	if err != nil {
+		return nil
+	}
+	tables, _, _ := decode(from) // with all that is wrong, they are what stands there
+	return tables
 }
 
 // open reads the tables of the record at path.
@@ -62,11 +74,20 @@ func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 		}
 	}
 	d.lookAlikes(from.Others)
+	if filed(from) {
+		return known(from.Tables), report.Job{}, fmt.Errorf("%s: it is what is signed and filed, without the record; check the record that it names", from.Name)
+	}
 	if from.Tables["Areas"].Blank() && !d.areas.unread {
 		return known(from.Tables), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", from.Name, ErrNoArea, emptyToo(from))
 	}
 	job, err := d.finish()
 	return known(from.Tables), job, err
+}
+
+// filed says whether a workbook is what check RECORD --print writes: the lines
+// to sign beside sheets that are no tables.
+func filed(from *sheet.Source) bool {
+	return len(from.Tables) == 1 && from.Tables["Sign-off"] != nil && slices.Contains(from.NotRead, "Decision")
 }
 
 // known are the tables in the design's order.
