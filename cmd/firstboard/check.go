@@ -26,7 +26,8 @@ func checkCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "check",
 		Usage:     "judge a record and write the go/no-go workbook",
-		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--page FILE.html [--photos DIR]] [--per-area DIR] [--print FILE.xlsx] [--explain AREA:CHECK] [--force]",
+		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--page FILE.html [--photos DIR]] " +
+			"[--per-area DIR] [--print FILE.xlsx] [--explain AREA:CHECK] [--force]",
 		UsageText: toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
 			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",

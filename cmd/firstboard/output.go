@@ -45,7 +45,8 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 			continue
 		}
 		if typed := typedInto(path, tables); len(typed) > 0 {
-			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); name another file", t.path, typed[0])}
+			return exit{exitUnsaved, fmt.Errorf("%s: what was typed into it would be lost (%s); name another file",
+				t.path, typed[0])}
 		}
 	}
 	return nil

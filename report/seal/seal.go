@@ -83,9 +83,9 @@ func StandsAlone(j report.Job, d report.Decision) bool {
 	return Of("", nil, report.Answers(j, report.Judge(j), nil)) == whole
 }
 
-// Typed is what somebody typed into a decision workbook since it was written:
-// lines of its tables that neither the copy of what was judged holds nor the
-// tables that are to take its place.
+// Typed are the rows that somebody typed into a workbook since it was written:
+// neither the copy of what was judged holds them nor the tables that are to take
+// its place.
 func Typed(was, now, kept []report.Table) []string {
 	var all []string
 	for _, t := range now {
@@ -102,7 +102,8 @@ func Typed(was, now, kept []report.Table) []string {
 		}
 		for l := range lines(t) {
 			if !known[l] && !strings.HasPrefix(l, "row|") {
-				all = append(all, t.Name+": "+l)
+				number, _, _ := strings.Cut(l, "|")
+				all = append(all, t.Name+" row "+number)
 			}
 		}
 	}
