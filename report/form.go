@@ -4,9 +4,9 @@ import "github.com/shopspring/decimal"
 
 // Form is an empty table of a record, for a person to fill in.
 type Form struct {
-	Name   string // as the design names it: "Slab RH"
-	File   string // its name in a folder: "slab-rh.csv"
-	Fields []Field
+	Name   string  // as the design names it: "Slab RH"
+	File   string  // its name in a folder: "slab-rh.csv"
+	Fields []Field // of one that stands: in its own columns, without a name where one is unknown
 	Rows   []Field // of Job: its items, each with what its entry takes
 }
 
@@ -55,4 +55,27 @@ type Span struct {
 type StartStep struct {
 	Table string // empty where it is about none
 	Says  string
+}
+
+// FieldSheet is what one person does on one day, to be printed and written on
+// by hand.
+type FieldSheet struct {
+	When, Who string
+	Parts     []FieldPart
+}
+
+// FieldPart is the work of a day in one area: what to do, and what is to be
+// written down of it.
+type FieldPart struct {
+	Area   string // with its name
+	Orders []string
+	Lists  []FieldList
+}
+
+// FieldList are things to measure, a row each: what is known of them, and
+// blanks to write in.
+type FieldList struct {
+	Title   string // the table into which it is copied, with what all rows have
+	Columns []string
+	Rows    [][]string
 }

@@ -24,8 +24,8 @@ import (
 
 func checkCommand() *cli.Command {
 	return &cli.Command{
-		Name:      "check",
-		Usage:     "judge a record and write the go/no-go workbook",
+		Name:  "check",
+		Usage: "judge a record and write the go/no-go workbook",
 		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--page FILE.html [--photos DIR]] " +
 			"[--per-area DIR] [--print FILE.xlsx] [--explain AREA:CHECK] [--force]",
 		UsageText: toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",

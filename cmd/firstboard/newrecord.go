@@ -12,23 +12,33 @@ import (
 	"firstboard/report"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
+	"firstboard/report/seal"
 	"firstboard/report/workbook"
 )
 
 // writeRecord writes tables as a new record to the output asked for: a
-// workbook where it ends in .xlsx, else a new folder.
-func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table) error {
+// workbook where it ends in .xlsx, with the sheets to write on by hand, else a
+// new folder.
+func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table, sheets ...report.FieldSheet) error {
 	out := c.String("output")
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
 		return saveFolder(out, path, tables)
 	}
-	targets := []target{{out, func(w io.Writer) error {
-		return workbook.WriteRecord(w, rec.Job, toolName+" "+version, tables, sheet.MostBytes)
-	}}}
+	f := filling(rec, tables, sheets)
+	targets := []target{{out, func(w io.Writer) error { return workbook.WriteRecord(w, f) }}}
 	if err := free(targets, path, tables, c.Bool("force")); err != nil {
 		return err
 	}
 	return save(targets)
+}
+
+// filling is a record to be filled in further.
+func filling(rec record.Record, tables []report.Table, sheets []report.FieldSheet) workbook.Filling {
+	f := workbook.Filling{Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables), Most: sheet.MostBytes}
+	for _, t := range tables {
+		f.Forms = append(f.Forms, record.FormOf(t))
+	}
+	return f
 }
 
 // saveFolder writes tables under a temporary name first and renames the folder

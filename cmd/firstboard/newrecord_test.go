@@ -5,13 +5,14 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
 	"firstboard/report/record"
-	"firstboard/report/record/sheet"
 	"firstboard/report/workbook"
 )
 
@@ -45,7 +46,7 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 		t.Fatal(err)
 	}
 	err := save([]target{{book, func(w io.Writer) error {
-		return workbook.WriteRecord(w, rec.Job, toolName, rec.Tables, sheet.MostBytes)
+		return workbook.WriteRecord(w, filling(rec, rec.Tables, nil))
 	}}})
 	if err != nil {
 		t.Fatal(err)
@@ -80,4 +81,64 @@ func TestACopyOfARecordIsThatRecord(t *testing.T) {
 			t.Error("two workbooks of one record differ")
 		}
 	}
+}
+
+// A plan's workbook asks of every entry what an empty record asks, in the
+// record's own columns and units.
+func TestAPlansWorkbookKeepsTheChecksOfAnEmptyRecord(t *testing.T) {
+	dir := t.TempDir()
+	blankBook, planned := filepath.Join(dir, "blank.xlsx"), filepath.Join(dir, "plan.xlsx")
+	for _, args := range [][]string{{"blank", blankBook}, {"plan", "../../testdata/jobs/millrace", "-o", planned}} {
+		if code := run(append([]string{toolName}, args...), io.Discard, os.Stderr); code != exitGo {
+			t.Fatalf("%q ends with %d", args, code)
+		}
+	}
+	asked, kept := checksByHeader(t, blankBook), checksByHeader(t, planned)
+	for _, name := range []string{"Areas!Substrate", "Areas!Install on", "Slab RH!RH (%)", "Slab RH!Read at", "Slab RH!Area", "Wood!Method", "Air!Temp (F)", "Job!Acceptance"} {
+		if asked[name] == "" || kept[name] != asked[name] {
+			t.Errorf("%s: the plan's workbook asks %q, an empty record %q", name, kept[name], asked[name])
+		}
+	}
+}
+
+// checksByHeader are the input checks and notes of a workbook's columns, and of
+// the items of Job, without the addresses that their formulas name.
+func checksByHeader(t *testing.T, path string) map[string]string {
+	t.Helper()
+	f, err := excelize.OpenFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	all := map[string]string{}
+	for _, name := range f.GetSheetList() {
+		validations, err := f.GetDataValidations(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, v := range validations {
+			first, _, _ := strings.Cut(v.Sqref, ":")
+			column, row, err := excelize.CellNameToCoordinates(first)
+			if err != nil {
+				t.Fatal(err)
+			}
+			head, _ := excelize.CoordinatesToCellName(column, 1)
+			if name == "Job" && column == 2 && row > 1 {
+				head, _ = excelize.CoordinatesToCellName(1, row)
+			}
+			text, err := f.GetCellValue(name, head)
+			if err != nil {
+				t.Fatal(err)
+			}
+			all[name+"!"+text] += v.Type + strings.ReplaceAll(v.Formula1, first, "") + told(v.Prompt) + told(v.Error)
+		}
+	}
+	return all
+}
+
+func told(s *string) string {
+	if s == nil {
+		return ""
+	}
+	return *s
 }

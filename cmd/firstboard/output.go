@@ -53,8 +53,9 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 }
 
 // typedInto is what somebody typed into a workbook and the tables do not hold: a
-// reading of a record, a sign-off added to a decision since it was sealed. Of
-// any other file, and of one that nobody can read any more, it is nothing.
+// reading of a record, a sign-off added to a decision since it was sealed. Of a
+// record that was written here and left as it was, of any other file, and of one
+// that nobody can read any more, it is nothing.
 func typedInto(path string, tables []report.Table) []string {
 	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
 		return nil
@@ -63,7 +64,11 @@ func typedInto(path string, tables []report.Table) []string {
 	if err != nil {
 		was = record.Record{}
 	}
-	return seal.Typed(was.Tables, record.Tables(path), tables)
+	now, says := record.Standing(path)
+	if strings.Contains(says, seal.OfTables(now)) {
+		return nil
+	}
+	return seal.Typed(was.Tables, now, tables)
 }
 
 func kindOf(was fs.FileInfo) string {

@@ -35,7 +35,7 @@ func planned(c *cli.Context) error {
 	out := c.String("output")
 	plans := plan.All(report.Judge(rec.Job))
 	if out != "" {
-		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans)); err != nil {
+		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans), plan.FieldSheets(rec.Tables, plans)...); err != nil {
 			return err
 		}
 	}

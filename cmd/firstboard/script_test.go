@@ -37,6 +37,7 @@ func TestMain(m *testing.M) {
 //	keep NAME EXPRESSION           what its group finds on standard output, as $NAME
 //	cell FILE SHEET TEXT VALUE     set the first cell of a workbook that shows TEXT, or one by its address
 //	without FILE SHEET             delete a sheet of a workbook
+//	shows FILE SHEET EXPRESSION    some row of a sheet, its cells parted by |, fits it
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "../../testdata/script",
@@ -62,6 +63,7 @@ func TestScripts(t *testing.T) {
 			"keep":      cmdKeep,
 			"cell":      cmdCell,
 			"without":   cmdWithout,
+			"shows":     cmdShows,
 		},
 	})
 }

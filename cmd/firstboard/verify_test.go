@@ -2,7 +2,9 @@ package main
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
+	"strings"
 
 	"github.com/rogpeppe/go-internal/testscript"
 	"github.com/xuri/excelize/v2"
@@ -48,4 +50,22 @@ func cmdWithout(ts *testscript.TestScript, neg bool, a []string) {
 	defer f.Close()
 	ts.Check(f.DeleteSheet(a[1]))
 	ts.Check(f.Save())
+}
+
+// cmdShows looks for a row of a sheet, or with ! for none such.
+func cmdShows(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, false, a, 3, "shows FILE SHEET EXPRESSION")
+	f, err := excelize.OpenFile(ts.MkAbs(a[0]))
+	ts.Check(err)
+	defer f.Close()
+	rows, err := f.GetRows(a[1])
+	ts.Check(err)
+	wanted := regexp.MustCompile(a[2])
+	var all []string
+	for _, row := range rows {
+		all = append(all, strings.Join(row, "|"))
+	}
+	if found := slices.ContainsFunc(all, wanted.MatchString); found == neg {
+		ts.Fatalf("%s %s: %q is there: %v, in\n%s", a[0], a[1], a[2], found, strings.Join(all, "\n"))
+	}
 }

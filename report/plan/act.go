@@ -22,6 +22,7 @@ type Act struct {
 	Ends   time.Time // at the earliest; zero where that cannot be told
 
 	stage   stage
+	later   []PlannedRow // rows that another act asks for and this one fills in
 	takes   time.Duration
 	from    time.Time // it cannot begin before
 	open    bool      // nothing tells when it can end

@@ -78,6 +78,7 @@ func (p *planner) setDishes() {
 		a := p.reading(t, len(which))
 		a.Short = "lift " + t.called(which) + " after " + slab.Exposure().String() + " and weigh"
 		a.How, a.stage, a.from = p.with(t.tool), lifting, time.Time{}
+		a.later = p.newRows(task{table: t.table, column: t.column, more: which})
 		p.add(a)
 	}
 	p.lift(t, lying)

@@ -95,7 +95,9 @@ func (p *planner) read(t task) {
 		return
 	}
 	a := p.reading(t, n)
-	if !t.planned {
+	if t.planned {
+		a.later = p.newRows(t)
+	} else {
 		a.Rows = p.newRows(t)
 	}
 	var all []string

@@ -34,15 +34,16 @@ func Read(path string) (Record, error) {
 	return decoded(from)
 }
 
-// Tables are the tables of the workbook or folder at path as they stand,
-// whatever is wrong with them; none where it cannot be read.
-func Tables(path string) []report.Table {
+// Standing are the tables of the workbook or folder at path as they stand,
+// whatever is wrong with them, and what a workbook says of itself; none where it
+// cannot be read.
+func Standing(path string) (tables []report.Table, says string) {
 	from, err := open(path)
 	if err != nil {
-		return nil
+		return nil, ""
 	}
-	tables, _, _ := decode(from) // with all that is wrong, they are what stands there
-	return tables
+	tables, _, _ = decode(from) // with all that is wrong, they are what stands there
+	return tables, from.Says
 }
 
 // open reads the tables of the record at path.

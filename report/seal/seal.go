@@ -43,6 +43,18 @@ func Of(tool string, tables []report.Table, a report.Answer) string {
 	return hex.EncodeToString(h.Sum(nil))
 }
 
+// OfTables is the SHA-256 in hex of tables in their canonical form.
+func OfTables(tables []report.Table) string {
+	h := sha256.New()
+	for _, t := range tables {
+		write(h, []string{"table", t.Name})
+		for l := range lines(t) {
+			_, _ = io.WriteString(h, loose(l)+"\n")
+		}
+	}
+	return hex.EncodeToString(h.Sum(nil))
+}
+
 // IsSignOff says whether a table is that of the signatures.
 func IsSignOff(table string) bool { return evidence.Same(table, "Sign-off") }
 

@@ -17,6 +17,9 @@ import (
 func inputChecks(f report.Form) []*excelize.DataValidation {
 	var all []*excelize.DataValidation
 	for i, field := range f.Fields {
+		if field.Header == "" {
+			continue
+		}
 		column := columnLetters(i)
 		head := excelize.NewDataValidation(true)
 		head.SetInput(promptTitle(field.Header), prompt(field))
@@ -28,6 +31,9 @@ func inputChecks(f report.Form) []*excelize.DataValidation {
 		}
 	}
 	for i, item := range f.Rows {
+		if item.Header == "" {
+			continue
+		}
 		at := fmt.Sprintf("B%d", i+2)
 		check := inputCheck(item, at)
 		if check == nil {

@@ -40,18 +40,6 @@ func WritePrint(w io.Writer, b Book) error {
 	return write(w, b, "to sign and file, record "+b.Record+", SHA-256 "+b.SHA256, filed(b), 0)
 }
 
-// WriteRecord writes a record alone: a sheet for each of its tables. Over so
-// many bytes unpacked, which no reader would take, it is an error.
-func WriteRecord(w io.Writer, job report.Job, tool string, tables []report.Table, most uint64) error {
-	var all []page
-	for _, t := range tables {
-		p := tablePage(t, t.Name)
-		p.job = job.Name
-		all = append(all, p)
-	}
-	return write(w, Book{Job: job, Tool: tool}, "a record", all, most)
-}
-
 func write(w io.Writer, b Book, description string, all []page, most uint64) error {
 	f := excelize.NewFile()
 	defer f.Close()

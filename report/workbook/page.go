@@ -24,8 +24,9 @@ type page struct {
 	hidden bool
 
 	unprinted bool
-	values    bool // formulas are left out
-	shown     int  // number of the last row that is printed, 0 for all
+	values    bool  // formulas are left out
+	shown     int   // number of the last row that is printed, 0 for all
+	breaks    []int // numbers of the rows that begin a printed page; then nothing is fitted to the paper
 	tints     []tint
 	charts    []placedChart
 

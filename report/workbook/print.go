@@ -21,7 +21,7 @@ const (
 // frame sets what a sheet must know before its first row: its extent, how it
 // fits the paper, and whether its grid is drawn.
 func (b *binder) frame(p page) error {
-	fit := !p.tall()
+	fit := !p.tall() && p.breaks == nil
 	if err := b.file.SetSheetProps(p.name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
@@ -72,7 +72,10 @@ func (b *binder) print(p page) error {
 		way = "portrait"
 	}
 	layout := &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
-	if p.tall() {
+	switch {
+	case p.breaks != nil:
+		layout = &excelize.PageLayoutOptions{Orientation: &way}
+	case p.tall():
 		layout = &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
 	}
 	if err := b.file.SetPageLayout(p.name, layout); err != nil {

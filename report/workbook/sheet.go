@@ -114,6 +114,11 @@ func (s *sheet) close() error {
 	if err := s.print(s.page); err != nil {
 		return err
 	}
+	for _, number := range s.page.breaks {
+		if err := s.sw.InsertPageBreak(fmt.Sprintf("A%d", number)); err != nil {
+			return err
+		}
+	}
 	return s.sw.Flush()
 }
 

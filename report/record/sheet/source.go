@@ -18,6 +18,7 @@ var ErrNoTable = errors.New("no sheet is a table of a record")
 type Source struct {
 	Name    string // base name of the folder or file, never a path
 	Sum     string // SHA-256 in hex; of a folder, over its known tables
+	Says    string // the description that a workbook gives of itself
 	NotRead []string
 	Others  []Other
 	Tables  map[string]*Table

@@ -45,6 +45,7 @@ func (o *Source) addSheets(w *workbook) error {
 	if err != nil {
 		return err
 	}
+	o.Says = w.description()
 	for _, s := range sheets {
 		table := o.ofSheet(s.Name)
 		part := w.partOf(s)
@@ -95,6 +96,23 @@ func (w *workbook) open() ([]listed, error) {
 		return nil, w.damaged("%w", err)
 	}
 	return list.Sheets, nil
+}
+
+// description is what a workbook says of itself, empty where it says nothing.
+func (w *workbook) description() string {
+	var properties struct {
+		Description string `xml:"description"`
+	}
+	root, err := w.pack.links("")
+	if err == nil {
+		err = w.walk(root.kind("core-properties"), func(d *xml.Decoder, root xml.StartElement) error {
+			return d.DecodeElement(&properties, &root)
+		})
+	}
+	if err != nil {
+		return "" // nothing of a record depends on it
+	}
+	return properties.Description
 }
 
 // shared reads the texts and styles that all sheets share, where there are

@@ -1,0 +1,132 @@
+package workbook
+
+import (
+	"fmt"
+
+	"firstboard/report"
+)
+
+// fieldName is the sheet to print and to write on. It is no table of a record.
+const fieldName = "Field sheets"
+
+// The columns of field sheets, as wide as the paper: the name of a thing, what
+// is measured, and a note that takes the rest.
+const (
+	fieldColumns = 9
+	fieldFirst   = 14
+	fieldWide    = 12
+	fieldLast    = 18.5
+)
+
+// The heights of lines on paper, in points.
+const (
+	writingRow = 21
+	signingRow = 30
+	titleRow   = 26
+)
+
+// fieldPage holds a sheet of paper or more for each person on each day.
+func fieldPage(job report.Job, sheets []report.FieldSheet) page {
+	var f fieldPaper
+	f.widths = append(f.widths, fieldFirst)
+	for range fieldColumns - 2 {
+		f.widths = append(f.widths, fieldWide)
+	}
+	f.widths = append(f.widths, fieldLast)
+	for _, s := range sheets {
+		f.sheet(job, s)
+	}
+	return page{name: fieldName, widths: f.widths, rows: numbered(f.rows), last: len(f.rows), breaks: append([]int{}, f.breaks...)}
+}
+
+// fieldPaper are rows laid onto sheets of paper, no list begun at the foot of
+// one.
+type fieldPaper struct {
+	widths []float64
+	rows   []row
+	breaks []int   // rows that begin a sheet of paper
+	used   float64 // points of the sheet in hand
+}
+
+// sheet begins a new sheet of paper and fills it.
+func (f *fieldPaper) sheet(job report.Job, s report.FieldSheet) {
+	if len(f.rows) > 0 {
+		f.turn()
+	}
+	f.lay(fieldLine(fmt.Sprintf("%s: %s", s.When, s.Who), look{size: large, bold: true}, titleRow))
+	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", look{gray: true}, 0))
+	for _, part := range s.Parts {
+		f.part(part)
+	}
+	f.together(row{}, fieldLine("Done by, with date and signature:", look{}, signingRow))
+}
+
+// part is what is done in an area, and then its lists.
+func (f *fieldPaper) part(part report.FieldPart) {
+	first := 2
+	for i, order := range part.Orders {
+		lines := []row{{}, fieldLine(part.Area, look{bold: true, tone: heading}, 0), fieldLine("☐ "+order, look{}, 0)}
+		f.together(lines[min(i, 1)*first:]...)
+	}
+	for _, l := range part.Lists {
+		f.list(l)
+	}
+}
+
+// list is a list with its heads, told again on every sheet of paper.
+func (f *fieldPaper) list(l report.FieldList) {
+	heads := func(more string) []row {
+		return []row{{}, fieldLine("Into "+l.Title+more+":", look{bold: true}, 0), fieldRow(l.Columns, look{tone: heading, stands: indented}, 0)}
+	}
+	for i, entries := range l.Rows {
+		line := fieldRow(entries, look{boxed: true, stands: indented}, writingRow)
+		switch {
+		case i == 0:
+			f.together(append(heads(""), line)...)
+		case !f.fits(line):
+			f.together(append(heads(", continued"), line)...)
+		default:
+			f.lay(line)
+		}
+	}
+}
+
+// together lays rows on one sheet of paper, a new one where they do not fit.
+func (f *fieldPaper) together(rows ...row) {
+	if !f.fits(rows...) {
+		f.turn()
+	}
+	for _, r := range rows {
+		f.lay(r)
+	}
+}
+
+func (f *fieldPaper) fits(rows ...row) bool {
+	tall := f.used
+	for _, r := range rows {
+		tall += f.tall(r)
+	}
+	return tall <= paperTall
+}
+
+// turn begins a new sheet of paper.
+func (f *fieldPaper) turn() { f.breaks, f.used = append(f.breaks, len(f.rows)+1), 0 }
+
+func (f *fieldPaper) lay(r row) { f.rows, f.used = append(f.rows, r), f.used+f.tall(r) }
+
+func (f *fieldPaper) tall(r row) float64 { return max(r.height(f.widths), oneLine) }
+
+// fieldLine is a text across the sheet.
+func fieldLine(s string, l look, least float64) row {
+	return row{cells: []cell{{value: s, look: l, across: fieldColumns}}, least: least}
+}
+
+// fieldRow is a row of a list; its last entry takes the columns that are left.
+func fieldRow(entries []string, l look, least float64) row {
+	r := row{least: least}
+	for _, entry := range entries {
+		r.cells = append(r.cells, cell{value: entry, look: l})
+	}
+	r.cells[len(r.cells)-1].across = fieldColumns - len(entries) + 1
+	return r
+}

@@ -1,0 +1,78 @@
+package workbook
+
+import (
+	"io"
+	"slices"
+
+	"firstboard/report"
+)
+
+// Filling is a record to be filled in further, as a workbook of its own.
+type Filling struct {
+	Job    report.Job
+	Tool   string              // name and version
+	Sheets []report.FieldSheet // to print and write on; none where nothing is planned
+	Tables []report.Table      // of the record
+	Sum    string              // SHA-256 of the tables, by which it is known whether anybody typed since
+	Forms  []report.Form       // of each table, what its columns take
+	Most   uint64              // bytes unpacked, over which no reader would take it; 0 for any
+}
+
+// WriteRecord writes a record alone: sheets to write on by hand, a sheet for
+// each of its tables with the lists, input checks and notes of an empty record,
+// and what goes where. Over the most bytes it is an error.
+func WriteRecord(w io.Writer, f Filling) error {
+	var all []page
+	if len(f.Sheets) > 0 {
+		all = append(all, fieldPage(f.Job, f.Sheets))
+	}
+	for i, t := range f.Tables {
+		all = append(all, fillPage(t, f.Forms[i]))
+	}
+	all = append(all, columnsPage(Blank{Forms: f.Forms}))
+	for i := range all {
+		all[i].job = f.Job.Name
+	}
+	return write(w, Book{Job: f.Job, Tool: f.Tool}, "a record, its tables SHA-256 "+f.Sum, all, f.Most)
+}
+
+// fillPage is a table of a record with what is asked of its entries. Blanks in
+// a table short enough to be filled in by hand are boxed.
+func fillPage(t report.Table, f report.Form) page {
+	p := tablePage(t, t.Name)
+	p.checks = inputChecks(f)
+	looks := make([]look, len(f.Fields))
+	for i, field := range f.Fields {
+		looks[i] = fieldLook(field.Takes)
+	}
+	p.columns = looks
+	boxed, rows := len(t.Rows) <= mostPrinted, p.rows
+	p.rows = func(yield func(int, row) bool) {
+		for n, r := range rows {
+			switch {
+			case n == 1:
+				for i, field := range f.Fields {
+					r.cells[i].look = headLook(field)
+				}
+			case boxed:
+				r = blanksBoxed(r, looks)
+			}
+			if !yield(n, r) {
+				return
+			}
+		}
+	}
+	return p
+}
+
+// blanksBoxed is a row whose blanks show where to write.
+func blanksBoxed(r row, looks []look) row {
+	r.cells = slices.Clone(r.cells)
+	for i, l := range looks[:min(len(looks), len(r.cells))] {
+		if r.cells[i].value == nil {
+			l.boxed = true
+			r.cells[i].look = l
+		}
+	}
+	return r
+}
