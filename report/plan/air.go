@@ -40,7 +40,7 @@ func (p *planner) heatedThings() [][]thing {
 func (p *planner) hasHeated() bool {
 	for _, things := range p.heatedThings() {
 		for _, t := range things {
-			if !toRead(t) {
+			if !toRead(t) || t.open && t.stays() {
 				return true
 			}
 		}

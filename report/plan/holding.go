@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"firstboard/acclimate"
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -162,10 +163,25 @@ func (p *planner) fresh() time.Time {
 // empty where they can.
 func (p *planner) airDistrusted() string {
 	why := ""
-	for _, r := range p.JudgedRows() {
-		if r.OfAir() && !r.Untimed() {
-			why = firstOf(why, p.disbelieved(r))
-		}
+	for _, r := range p.airCounted() {
+		why = firstOf(why, p.disbelievedAny(r, anAirMeter()))
 	}
 	return why
+}
+
+// airCounted are the rows of the air behind the findings, and those behind
+// today that the air of readings to come rests on.
+func (p *planner) airCounted() []report.JudgedRow {
+	all := slices.DeleteFunc(p.JudgedRows(), func(r report.JudgedRow) bool { return !r.OfAir() || r.Untimed() })
+	if !p.readsHeld() {
+		return all
+	}
+	back := p.now.Add(-evidence.Duration(p.Job.Settings.HeldConditions.Exact()))
+	for _, a := range slices.Backward(p.Room.Air.Timed()) {
+		all = append(all, report.AirRow(a))
+		if !a.ReadAt.First.After(back) {
+			break
+		}
+	}
+	return all
 }

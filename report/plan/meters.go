@@ -46,7 +46,7 @@ func (once asker) calibrated(m evidence.Instrument) {
 
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
-	for _, r := range p.byMeter() {
+	for _, r := range append(p.byMeter(), p.airCounted()...) {
 		meter, listed := p.Job.Instruments.Find(r.Instrument())
 		if !listed && r.As() != "" {
 			p.mayHaveRead(once, r)
@@ -85,20 +85,26 @@ func (p *planner) metersToCome(once asker) {
 				Fill{"Instruments", "", n.tool.kinds[0], []string{"Kind", "Calibrated on"}})
 		}
 		for _, m := range meters {
-			due := report.DueOn(m)
+			renewed := p.isRenewed(m, n.day)
 			switch {
-			case !m.CalibratedOn.Shown() && !(m.DueOn.Shown() && p.lapses(due, n.day)):
+			case !m.CalibratedOn.Shown() && !renewed:
 				once.calibrated(m)
 			case p.distrusted[evidence.Key(m.ID)]:
 				once(whose(m), []string{"calibration"}, "have "+m.ID+" adjusted and checked against a standard again",
 					"(Instrument checks): it does not agree", Fill{"Instrument checks", "", m.ID, nil})
-			case p.lapses(due, n.day):
-				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID, "it lapses on "+due.String()+
+			case renewed:
+				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID, "it lapses on "+report.DueOn(m).String()+
 					", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
 					Fill{"Instruments", "", m.ID, []string{"Calibrated on", "Due on"}})
 			}
 		}
 	}
+}
+
+// isRenewed says whether an instrument has to be calibrated anew for a day of the
+// plan.
+func (p *planner) isRenewed(m evidence.Instrument, day int) bool {
+	return (m.CalibratedOn.Shown() || m.DueOn.Shown()) && p.lapses(report.DueOn(m), day)
 }
 
 // lapses says whether a calibration ends before a day of the plan.
@@ -245,7 +251,7 @@ func (p *planner) probesToCome() {
 // are read, empty where it would, and when it can be checked anew.
 func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 	last := p.lastCheck(m)
-	if m.CalibratedOn.Shown() && p.lapses(report.DueOn(m), p.days.slab) {
+	if p.isRenewed(m, p.days.slab) {
 		return "newly calibrated, it has none", from
 	}
 	if !last.Shown() {

@@ -118,7 +118,7 @@ func (p *planner) there() []string {
 		all = append(all, thereOf(k.one, k.many, k.things, k.more)...)
 	}
 	for _, lot := range p.lots {
-		if lot.again == "" && len(lot.over) == 0 {
+		if !lot.isAnew() {
 			all = append(all, thereOf("board"+lot.of(), "boards"+lot.of(), lot.boards, lot.more)...)
 		}
 	}

@@ -186,7 +186,7 @@ func (p *planner) readsSlab() bool {
 }
 
 func (p *planner) readsFlooring() bool {
-	return slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.again != "" || p.left(lot.boards, lot.more) })
+	return slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.isAnew() || p.left(lot.boards, lot.more) })
 }
 
 // readsHeld says whether a reading is planned for which the air must be held.

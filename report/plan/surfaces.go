@@ -34,12 +34,17 @@ func (p *planner) farFromAir(s acclimate.Surface) string {
 	if len(near) == 0 {
 		return fmt.Sprintf("no air was read within %g h of it", acclimate.Nearest.Hours())
 	}
+	return p.dewless(near)
+}
+
+// dewless says why rows of the air do not tell a dew point, empty where they do.
+func (p *planner) dewless(near []*acclimate.Air) string {
 	why := ""
 	for _, a := range near {
 		if !a.Temp.Shown() || !a.Humidity().Shown() {
 			return "the air read beside it has no temperature or no humidity"
 		}
-		why = firstOf(why, p.disbelieved(report.AirRow(a)))
+		why = firstOf(why, p.disbelievedAny(report.AirRow(a), anAirMeter()))
 	}
 	return why
 }
@@ -50,6 +55,9 @@ func (p *planner) surfaceReadings() {
 		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces, tool: aThermometer(),
 		checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
 		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots, from: p.youngAir(), mend: p.tempered,
+	}
+	if last := p.Room.Air.Latest(); last != nil && p.dewless([]*acclimate.Air{last}) != "" {
+		t.from = latest(t.from, p.fresh())
 	}
 	beside := fmt.Sprintf("the air read within %g h", acclimate.Nearest.Hours())
 	switch {

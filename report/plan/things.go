@@ -148,11 +148,17 @@ func (v view[T]) faults(p *planner, t *thing, rows []T) {
 			}
 		}
 		at := v.row("", r).ReadAt()
-		bad := len(broken) > 0 || !v.read(r) || v.spoil(r) != ""
-		if v.recounts && bad && at.Shown() {
+		if v.recounts && at.Shown() && (len(broken) > 0 || v.saysNothing(r)) {
 			t.not = latest(t.not, at.Last.Add(evidence.Again+time.Minute))
 		}
 	}
+}
+
+// saysNothing says whether a row shows nothing, whatever is written down of its
+// place.
+func (v view[T]) saysNothing(r T) bool {
+	return !v.read(r) || v.spoil(r) != "" || v.lack != nil && v.lack(r) != "" ||
+		slices.ContainsFunc(v.blank(r), func(column string) bool { return !slices.Contains(lasting(), column) })
 }
 
 // rowed is a place that tells the row it lies in, whichever of its cells is

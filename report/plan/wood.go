@@ -22,6 +22,9 @@ type lotWork struct {
 	setAside int
 }
 
+// isAnew says whether all its boards are read once more.
+func (l lotWork) isAnew() bool { return l.again != "" || len(l.over) > 0 }
+
 func (p *planner) surveyWood() {
 	f := p.Wood
 	if f.NoSubfloor == "" {
@@ -137,7 +140,7 @@ func (p *planner) shareBoards() {
 		for _, board := range w.boards {
 			w.again = firstOf(w.again, board.again)
 		}
-		if w.again == "" && len(w.over) == 0 && len(w.more) > 0 && !w.until.IsZero() && p.soonest().After(w.until) {
+		if !w.isAnew() && len(w.more) > 0 && !w.until.IsZero() && p.soonest().After(w.until) {
 			w.again = "the visit that the others belong to is over"
 		}
 	}
@@ -247,6 +250,7 @@ func (p *planner) anew(t task, lot lotWork, verb, why string) {
 			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
 			continue
 		}
+		a.from = latest(a.from, after(x.to))
 		a.Rows = append(a.Rows, p.row(t, x.id, "again: "+why))
 	}
 	a.Rows = append(a.Rows, p.newRows(t)...)
