@@ -63,6 +63,7 @@ func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
 }
 
 func moreArea(d *decoder, a *report.Area) {
+	d.thick("Slab thickness", a.Thickness)
 	d.faces(a)
 	d.poured(a)
 	if !a.InstallOn.Shown() {

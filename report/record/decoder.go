@@ -23,6 +23,7 @@ type decoder struct {
 	clocks clocks
 
 	installs evidence.Date // the last Install on
+	depths   evidence.Unit // the one that the depths of all holes fit, and not their own; else none
 
 	items, areas, products, climates, instruments index
 }
@@ -114,6 +115,9 @@ func (d *decoder) unknown(table string) {
 
 // finish checks what had to wait and gives the job, or every fault.
 func (d *decoder) finish() (report.Job, error) {
+	if len(d.faults) == 0 {
+		d.misfit()
+	}
 	for _, check := range d.last {
 		check()
 	}

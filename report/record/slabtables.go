@@ -39,6 +39,9 @@ func slabRHTable() table[slab.Hole] {
 func moreHole(d *decoder, h *slab.Hole) {
 	d.inTurn("Read at", h.SealedAt, h.ReadAt, "it was sealed")
 	d.afterPlacing("Read at", h.Area, h.ReadAt)
+	d.thick("Thickness", h.Thickness)
+	hole := *h
+	d.later(func() { d.otherUnit(hole) })
 	thickness := h.Thickness
 	if !thickness.Shown() {
 		thickness = d.thicknessOf(h.Area)
