@@ -85,24 +85,60 @@ type run struct {
 func runs(names []string) []run {
 	var all []run
 	for i := 0; i < len(names); {
-		n := counting(names[i:])
+		first, n := numberedIn(names[i]), counting(names[i:])
 		if n < 3 {
 			all, i = append(all, run{names[i], 1}), i+1
 			continue
 		}
-		last := names[i+n-1]
-		all = append(all, run{names[i] + " to " + last[strings.LastIndexByte(last, ' ')+1:], n})
+		last := numberedIn(names[i+n-1])
+		all = append(all, run{first.things() + first.name() + " to " + last.name() + first.tail, n})
 		i += n
 	}
 	return all
 }
 
+// numbered is a name that ends with a number, with what stands around it: the
+// board, B1 and the lot of "board B1 of lot L1".
+type numbered struct {
+	head, stem, digits, tail string
+}
+
+// numberedIn takes the first word that ends with a number; digits are empty
+// where there is none.
+func numberedIn(name string) numbered {
+	words := strings.Split(name, " ")
+	for i, w := range words {
+		if stem := strings.TrimRight(w, "0123456789"); len(stem) < len(w) {
+			n := numbered{strings.Join(words[:i], " "), stem, w[len(stem):], strings.Join(words[i+1:], " ")}
+			if n.tail != "" {
+				n.tail = " " + n.tail
+			}
+			return n
+		}
+	}
+	return numbered{}
+}
+
+func (n numbered) name() string { return n.stem + n.digits }
+
+// things are the words before several names: boards.
+func (n numbered) things() string {
+	if n.head == "" {
+		return ""
+	}
+	return plural(n.head) + " "
+}
+
 // counting is how many names from the first on count up by one.
 func counting(names []string) int {
-	head := strings.TrimRight(names[0], "0123456789")
-	start, err := strconv.Atoi(names[0][len(head):])
+	first := numberedIn(names[0])
+	start, err := strconv.Atoi(first.digits)
 	n := 1
-	for err == nil && n < len(names) && names[n] == head+strconv.Itoa(start+n) {
+	for err == nil && n < len(names) {
+		first.digits = strconv.Itoa(start + n)
+		if numberedIn(names[n]) != first {
+			break
+		}
 		n++
 	}
 	return n

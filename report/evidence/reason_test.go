@@ -35,7 +35,11 @@ func TestNamesThatFollowEachOtherAreOne(t *testing.T) {
 			t.Errorf("%s are %q, want %q", c[0], got, c[1])
 		}
 	}
-	if got := evidence.List([]string{"hole H1", "hole H2", "hole H3"}); got != "hole H1 to H3" {
+	if got := evidence.List([]string{"hole H1", "hole H2", "hole H3"}); got != "holes H1 to H3" {
+		t.Error(got)
+	}
+	boards := []string{"board B1 of lot L1", "board B2 of lot L1", "board B3 of lot L1", "board B4 of lot L2"}
+	if got := evidence.List(boards); got != "boards B1 to B3 of lot L1 and board B4 of lot L2" {
 		t.Error(got)
 	}
 }
@@ -67,7 +71,7 @@ func TestReasonsSayTheValueFirst(t *testing.T) {
 		{[]evidence.Item{third}, evidence.Acceptance{}, "lot K1, 9.000003 % MC (limit 6 to 9 %)"},
 		{[]evidence.Item{unsure}, guarded, "hole H1, 84 % RH (limit 85 %, GLUE-W), its uncertainty of 2 % RH counted against it"},
 		{[]evidence.Item{unsure}, evidence.Acceptance{}, "hole H1, 84 % RH (limit 85 %, GLUE-W); close: within its uncertainty of 2 % RH, accepted as read, and nobody is named who agreed to that"},
-		{[]evidence.Item{hole("H1", ""), hole("H2", ""), hole("H3", ""), hole("H4", "80")}, evidence.Acceptance{}, "hole H1 to H3: no reading"},
+		{[]evidence.Item{hole("H1", ""), hole("H2", ""), hole("H3", ""), hole("H4", "80")}, evidence.Acceptance{}, "holes H1 to H3: no reading"},
 	} {
 		if f := evidence.Weigh(c.items, c.acc, "nothing"); f.Reason != c.want {
 			t.Errorf("got  %s\nwant %s", f.Reason, c.want)

@@ -13,8 +13,8 @@ import (
 
 // lookAlikes faults what is no table of a record and looks like one: whoever
 // named it meant it to be read.
-func (d *decoder) lookAlikes(others []sheet.Other) {
-	for _, o := range others {
+func (d *decoder) lookAlikes(from *sheet.Source) {
+	for _, o := range from.Others {
 		table, now := resembled(o)
 		if table == "" || o.Sheet && d.ours(o.Name) {
 			continue
@@ -23,7 +23,11 @@ func (d *decoder) lookAlikes(others []sheet.Other) {
 		if !o.Sheet {
 			right = sheet.FileName(table)
 		}
-		text := fmt.Sprintf("looks like the table %s and is not read; put its rows into %s, or give it a name and a header unlike any table's", table, evidence.Quote(right))
+		mend := "put its rows into "
+		if from.Tables[table] == nil {
+			mend = "rename it "
+		}
+		text := fmt.Sprintf("looks like the table %s and is not read; %s%s, or give it a name and a header unlike any table's", table, mend, evidence.Quote(right))
 		switch {
 		case o.Odd:
 			text = fmt.Sprintf("looks like the table %s and is no regular file; put the file itself there, named %s", table, right)

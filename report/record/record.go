@@ -74,7 +74,7 @@ func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 			d.jobNamed(s.title(), src)
 		}
 	}
-	d.lookAlikes(from.Others)
+	d.lookAlikes(from)
 	if filed(from) {
 		return known(from.Tables), report.Job{}, fmt.Errorf("%s: it is what is signed and filed, without the record; check the record that it names", from.Name)
 	}

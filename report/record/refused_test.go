@@ -207,7 +207,7 @@ func TestOneCauseIsToldOnce(t *testing.T) {
 	all := changed(map[string]string{"slab-rh.csv": holeHead + "A1,H1,,1.6,,,80,70,RP1\n"})
 	all["area.csv"] = all["areas.csv"]
 	delete(all, "areas.csv")
-	wants(t, faulty(t, folderOf(t, all)), `area.csv: looks like the table Areas and is not read; put its rows into "areas.csv", or give it a name and a header unlike any table's`)
+	wants(t, faulty(t, folderOf(t, all)), `area.csv: looks like the table Areas and is not read; rename it "areas.csv", or give it a name and a header unlike any table's`)
 	all = changed(map[string]string{
 		"areas.csv":   "Our areas\n" + files()["areas.csv"],
 		"slab-rh.csv": holeHead + "A1,H1,,1.6,,,80,70,RP1\n",
