@@ -29,7 +29,7 @@ func blankCommand() *cli.Command {
 			"sheet, or " + readMe + ", says which tables a small job needs. Imperial columns\n" +
 			"ask for F, in, ft, ft2 and lb, metric ones for C, mm, m, m2 and g.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "`imperial` or metric columns"},
+			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "columns in these `UNITS`: imperial or metric"},
 			&cli.BoolFlag{Name: "force", Usage: "replace a file that exists, never a folder"},
 		},
 		OnUsageError: usage,

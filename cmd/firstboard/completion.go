@@ -67,7 +67,7 @@ func completionCommand() *cli.Command {
 		Name:         "completion",
 		Usage:        "print a script by which a shell completes commands",
 		ArgsUsage:    toolName + " completion bash|zsh|fish",
-		UsageText:    toolName + " completion bash",
+		UsageText:    toolName + " completion bash > ~/.local/share/bash-completion/completions/" + toolName,
 		OnUsageError: usage,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {

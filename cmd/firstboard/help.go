@@ -128,6 +128,9 @@ func dashed(name string) string {
 func unknown(cmd *cli.Command, path, word string) error {
 	var names []string
 	for _, sub := range cmd.Subcommands {
+		if subcommand(sub, word) != nil {
+			return fmt.Errorf("%s: no command %q; did you mean %s %s?", path, word, sub.Name, word)
+		}
 		names = append(names, sub.Name)
 	}
 	return fmt.Errorf("%s: no command %q; %s", path, word, meant(word, names))

@@ -23,15 +23,16 @@ func logCommand() *cli.Command {
 		UsageText: toolName + ` log testdata/jobs/millrace export.csv --table air --instrument AL1 -o millrace-2`,
 		Description: "NEW is a new folder of CSV files, or a new workbook where it ends in .xlsx; the record\n" +
 			"given stays as it is. What is guessed of FILE is printed, a line each; what cannot be\n" +
-			"told from it is refused, with the flag to give.",
+			"told from it is refused, with the flag to give. Exit code: 0 every row was read, 1 rows were\n" +
+			"left out, 2 the command, the file or the record is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the file by the record's: time=When,temp=Temp (F)"},
-			&cli.StringSliceFlag{Name: "fill", Usage: "`WHAT` every row is to hold: hole=H1,depth (in)=1.6"},
-			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates: day-first, month-first or year-first"},
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`"},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2"},
+			&cli.StringSliceFlag{Name: "fill", Usage: "`ENTRIES` that every row is to hold: hole=H1,depth (in)=1.6"},
+			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first"},
+			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`, a folder or FILE.xlsx"},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
 		},
 		OnUsageError: usage,

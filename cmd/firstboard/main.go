@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"github.com/urfave/cli/v2"
 )
@@ -60,7 +61,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, err)
 		return e.code
 	}
-	fmt.Fprintln(stderr, err.Error()+helpFor(app, args))
+	fmt.Fprintln(stderr, withHelp(err.Error(), app, args))
 	return exitUnusable
 }
 
@@ -82,8 +83,8 @@ func answerTo(app *cli.App, out io.Writer, args []string) error {
 	return app.Run(ordered)
 }
 
-// helpFor names the help page that answers a refusal.
-func helpFor(app *cli.App, args []string) string {
+// withHelp is a refusal with the help page that answers it.
+func withHelp(refusal string, app *cli.App, args []string) string {
 	page := toolName
 	cmd := &cli.Command{Subcommands: app.Commands}
 	for _, word := range args[1:] {
@@ -92,7 +93,10 @@ func helpFor(app *cli.App, args []string) string {
 		}
 		page += " " + cmd.Name
 	}
-	return "; see " + page + " --help"
+	if strings.HasSuffix(refusal, "?") {
+		return refusal + " See " + page + " --help"
+	}
+	return refusal + "; see " + page + " --help"
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {

@@ -15,9 +15,9 @@ func planCommand() *cli.Command {
 		Usage:     "say what is still to be measured, day by day, before the day of installing",
 		ArgsUsage: toolName + " plan RECORD [-o FILE.xlsx|FOLDER] [--force]",
 		UsageText: toolName + " plan testdata/jobs/millrace -o millrace-to-fill-in.xlsx",
-		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Where Install on is blank,\n" +
-			"days count from day 1. Exit code: 0 the plan is made, 2 the command or the\n" +
-			"record is unusable, 3 the output could not be written.",
+		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Where Install on is blank, days count from day 1. " +
+			"FILE.xlsx begins with field sheets to print and to write on by hand, one for each person on each day. " +
+			"Exit code: 0 the plan is made, 2 the command or the record is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder"},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},

@@ -49,7 +49,7 @@ func quantity(c *cli.Context, flag string, m measure) (evidence.Exact, error) {
 	case !plainDecimal(digits):
 		return fail("write a plain number with its unit: " + names(m.units))
 	case unit == "":
-		return fail("a bare number says nothing; write " + spelledOut(digits, m.units))
+		return fail("its unit is missing; write " + spelledOut(digits, m.units))
 	case !slices.Contains(m.units, unit):
 		return fail(fmt.Sprintf("%q is no unit here; write %s", unit, spelledOut(digits, m.units)))
 	}
