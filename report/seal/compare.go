@@ -91,11 +91,15 @@ func names(was, now Content) []Change {
 }
 
 func (s Sheet) differences(now Sheet, results bool) []Change {
+	return append(s.cells(now, results), s.around(now)...)
+}
+
+// around is what differs between two sheets beside their cells.
+func (s Sheet) around(now Sheet) []Change {
 	var changes []Change
 	if s.State != now.State {
 		changes = append(changes, Change{s.Name, "", s.State, now.State})
 	}
-	changes = append(changes, s.cells(now, results)...)
 	for _, part := range []struct {
 		what     string
 		was, now []string
@@ -170,19 +174,19 @@ func (c Cell) difference(now Cell, results bool) (Change, bool) {
 	switch {
 	case c.Formula != now.Formula:
 		return Change{From: c.says(), To: now.says()}, true
+	case (results || c.Formula == "") && !c.same(now):
+		return Change{From: c.Value, To: now.Value}, true
 	case c.Format != now.Format:
-		return Change{From: quote("shown with", c.Format), To: quote("shown with", now.Format)}, true
-	case c.Formula != "" && !results, c.same(now):
-		return Change{}, false
+		return Change{From: quote(c.Format), To: quote(now.Format)}, true
 	}
-	return Change{From: c.Value, To: now.Value}, true
+	return Change{}, false
 }
 
-func quote(what, s string) string {
-	if s == "" {
-		return what + " no words"
+func quote(format string) string {
+	if format == "" {
+		return "shown as it is"
 	}
-	return what + " " + strconv.Quote(s)
+	return "shown as " + strconv.Quote(format)
 }
 
 func (c Cell) says() string {
@@ -224,6 +228,32 @@ func (c Content) Stored() bool {
 		}
 	}
 	return formulas == 0 || stored*2 > formulas
+}
+
+// filled are the cells with what another workbook stores, where a formula has
+// nothing stored.
+func (c Content) filled(from Content) Content {
+	full := c
+	full.Sheets = slices.Clone(c.Sheets)
+	for i, s := range full.Sheets {
+		other, _ := from.sheet(s.Name)
+		full.Sheets[i].Cells = maps.Clone(s.Cells)
+		for at, cell := range s.Cells {
+			if cell.Formula != "" && cell.Kind == "" {
+				cell.Kind, cell.Value = other.Cells[at].Kind, other.Cells[at].Value
+				full.Sheets[i].Cells[at] = cell
+			}
+		}
+	}
+	return full
+}
+
+func (c Content) sheet(name string) (Sheet, bool) {
+	at := slices.IndexFunc(c.Sheets, func(s Sheet) bool { return s.Name == name })
+	if at < 0 {
+		return Sheet{}, false
+	}
+	return c.Sheets[at], true
 }
 
 // Tell is a list of changes in words, the first of many.

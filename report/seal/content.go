@@ -7,7 +7,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"path"
+	"maps"
+	"slices"
 	"strings"
 )
 
@@ -16,7 +17,7 @@ import (
 type Content struct {
 	Sheets []Sheet
 	Names  map[string]string // defined names and what they refer to, in normal form
-	Tool   string            // the program that wrote the file
+	Ways   []string          // how the whole file counts, and programs and outside data in it
 	About  string            // what its properties say it is
 }
 
@@ -27,9 +28,9 @@ type Sheet struct {
 	Rows        []string // numbers of rows that are hidden or have no height
 	Columns     []string // the same of columns
 	Merges      []string
-	Marks       []string // conditional formats, input checks, links, comments, protection
+	Marks       []string // conditional formats, input checks, links, comments, tables, views that hide something
 	Margins     []string // headers and footers
-	Drawn       []string // charts by title, references and stored values; texts and pictures
+	Drawn       []string // charts by title, references and stored values; texts, shapes and pictures; where they lie
 }
 
 // Cell is a cell as it is seen. Kind is n for a number, s for a text, b for a
@@ -37,7 +38,7 @@ type Sheet struct {
 type Cell struct {
 	Kind, Value string
 	Formula     string // in normal form
-	Format      string // the words of its number format
+	Format      string // how its number format shows it, and whether it can be seen
 }
 
 // mostUnpacked is how large the parts of a workbook may be together.
@@ -52,7 +53,11 @@ func Read(data []byte) (Content, error) {
 	b := book{parts: map[string]*zip.File{}}
 	var total uint64
 	for _, f := range archive.File {
-		b.parts[strings.TrimPrefix(f.Name, "/")] = f
+		name := strings.TrimPrefix(f.Name, "/")
+		if b.parts[name] != nil {
+			return Content{}, fmt.Errorf("holds the part %s twice", name)
+		}
+		b.parts[name] = f
 		total += f.UncompressedSize64
 	}
 	if total > mostUnpacked {
@@ -66,10 +71,17 @@ type book struct {
 	parts   map[string]*zip.File
 	texts   []string // shared ones
 	formats []string // of the cell styles
-	looks   []string // differential styles that change what a cell says
+	looks   []string // of conditional formats
 }
 
 type workbookPart struct {
+	Counts struct {
+		Since04 string `xml:"date1904,attr"`
+	} `xml:"workbookPr"`
+	Reckons struct {
+		Mode string `xml:"calcMode,attr"`
+		Full string `xml:"fullPrecision,attr"`
+	} `xml:"calcPr"`
 	Sheets []struct {
 		Name  string `xml:"name,attr"`
 		State string `xml:"state,attr"`
@@ -84,59 +96,101 @@ type workbookPart struct {
 }
 
 func (b *book) content() (Content, error) {
-	const main = "xl/workbook.xml"
-	var w workbookPart
-	if err := b.decode(main, &w); err != nil {
+	root, err := b.links("")
+	if err != nil {
 		return Content{}, err
 	}
-	if err := errors.Join(b.readTexts(), b.readStyles()); err != nil {
+	main := root.kind("officeDocument")
+	var w workbookPart
+	if err := b.decode(main, &w); err != nil {
 		return Content{}, err
 	}
 	links, err := b.links(main)
 	if err != nil {
 		return Content{}, err
 	}
-	c := Content{Names: map[string]string{}, Tool: b.tool(), About: b.about()}
+	if err := errors.Join(b.readTexts(links.kind("sharedStrings")), b.readStyles(links.kind("styles"))); err != nil {
+		return Content{}, err
+	}
+	c := Content{Names: w.names(), Ways: append(w.ways(), b.strange()...), About: b.about(root.kind("core-properties"))}
+	c.Sheets, err = b.sheets(w, links)
+	return c, err
+}
+
+func (b *book) sheets(w workbookPart, links links) ([]Sheet, error) {
+	var all []Sheet
+	known := map[string]bool{}
 	for _, s := range w.Sheets {
-		sheet, err := b.sheet(links[s.ID])
+		if known[s.Name] {
+			return nil, fmt.Errorf("has two sheets with the name %s", s.Name)
+		}
+		known[s.Name] = true
+		sheet, err := b.sheet(links.target(s.ID))
 		if err != nil {
-			return Content{}, fmt.Errorf("%s: %w", s.Name, err)
+			return nil, fmt.Errorf("%s: %w", s.Name, err)
 		}
 		sheet.Name, sheet.State = s.Name, s.State
 		if sheet.State == "" {
 			sheet.State = "visible"
 		}
-		c.Sheets = append(c.Sheets, sheet)
+		all = append(all, sheet)
 	}
-	for _, n := range w.Names {
-		// What a spreadsheet program keeps for its own filters says nothing.
-		if !strings.HasSuffix(n.Name, "_FilterDatabase") {
-			c.Names[strings.TrimSpace(n.Name+" "+n.Sheet)] = normal(n.Refers)
-		}
-	}
-	return c, nil
+	return all, nil
 }
 
-// tool is the name that the file's properties give to the program.
-func (b *book) tool() string {
-	var app struct {
-		Application string `xml:"Application"`
+// names are the defined names. What a spreadsheet program keeps for its own
+// filters says nothing.
+func (w workbookPart) names() map[string]string {
+	all := map[string]string{}
+	for _, n := range w.Names {
+		if n.Name != "_xlnm._FilterDatabase" {
+			all[strings.TrimSpace(n.Name+" "+n.Sheet)] = normal(n.Refers)
+		}
 	}
-	if b.parts["docProps/app.xml"] == nil || b.decode("docProps/app.xml", &app) != nil {
-		return ""
+	return all
+}
+
+// ways are settings of the file that change what its cells show.
+func (w workbookPart) ways() []string {
+	var all []string
+	if yes(w.Counts.Since04) {
+		all = append(all, "days are counted from 1904")
 	}
-	return app.Application
+	if w.Reckons.Mode == "manual" {
+		all = append(all, "formulas are reckoned only when somebody asks for it")
+	}
+	if no := w.Reckons.Full; no == "0" || no == "false" {
+		all = append(all, "numbers are reckoned as they are shown")
+	}
+	return all
+}
+
+func yes(attribute string) bool { return attribute == "1" || attribute == "true" }
+
+// strange are parts of the file that bring in programs or data from outside.
+func (b *book) strange() []string {
+	var all []string
+	for _, part := range slices.Sorted(maps.Keys(b.parts)) {
+		for _, kind := range []string{
+			"vbaproject", "macrosheets", "externallinks", "pivottables", "querytables", "connections", "embeddings", "activex", "customui", "slicers",
+		} {
+			if strings.Contains(strings.ToLower(part), kind) {
+				all = append(all, "the part "+part)
+			}
+		}
+	}
+	return all
 }
 
 // about is the description in the file's properties.
-func (b *book) about() string {
+func (b *book) about(part string) string {
 	var core struct {
 		Description string `xml:"description"`
 	}
-	if b.parts["docProps/core.xml"] == nil || b.decode("docProps/core.xml", &core) != nil {
+	if part == "" || b.decode(part, &core) != nil {
 		return ""
 	}
-	return core.Description
+	return seen(core.Description)
 }
 
 func (b *book) open(part string) (io.ReadCloser, error) {
@@ -157,80 +211,4 @@ func (b *book) decode(part string, into any) error {
 		return fmt.Errorf("the part %s is damaged", part)
 	}
 	return nil
-}
-
-// links are the parts that a part refers to, by the names it gives them.
-func (b *book) links(part string) (map[string]string, error) {
-	links := map[string]string{}
-	file := path.Join(path.Dir(part), "_rels", path.Base(part)+".rels")
-	if b.parts[file] == nil {
-		return links, nil
-	}
-	var all struct {
-		Links []struct {
-			ID     string `xml:"Id,attr"`
-			Target string `xml:"Target,attr"`
-			Mode   string `xml:"TargetMode,attr"`
-		} `xml:"Relationship"`
-	}
-	if err := b.decode(file, &all); err != nil {
-		return nil, err
-	}
-	for _, l := range all.Links {
-		switch {
-		case l.Mode == "External":
-			links[l.ID] = l.Target
-		case strings.HasPrefix(l.Target, "/"):
-			links[l.ID] = strings.TrimPrefix(l.Target, "/")
-		default:
-			links[l.ID] = path.Join(path.Dir(part), l.Target)
-		}
-	}
-	return links, nil
-}
-
-// readTexts reads the shared texts.
-func (b *book) readTexts() error {
-	const part = "xl/sharedStrings.xml"
-	if b.parts[part] == nil {
-		return nil
-	}
-	r, err := b.open(part)
-	if err != nil {
-		return err
-	}
-	defer r.Close()
-	d := xml.NewDecoder(r)
-	for {
-		token, err := d.Token()
-		if err == io.EOF {
-			return nil
-		}
-		if err != nil {
-			return fmt.Errorf("the part %s is damaged", part)
-		}
-		if start, ok := token.(xml.StartElement); ok && start.Name.Local == "si" {
-			var t richText
-			if err := d.DecodeElement(&t, &start); err != nil {
-				return fmt.Errorf("the part %s is damaged", part)
-			}
-			b.texts = append(b.texts, t.String())
-		}
-	}
-}
-
-// richText is a text that may be in runs.
-type richText struct {
-	Text string `xml:"t"`
-	Runs []struct {
-		Text string `xml:"t"`
-	} `xml:"r"`
-}
-
-func (t richText) String() string {
-	s := t.Text
-	for _, r := range t.Runs {
-		s += r.Text
-	}
-	return s
 }

@@ -9,48 +9,120 @@ import (
 	"strings"
 )
 
-// drawing reads what lies on a sheet: charts, pictures and texts.
+// drawing reads what lies on a sheet: charts, pictures, shapes and texts, and
+// between which cells.
 func (s *sheetReader) drawing(part string) error {
 	links, err := s.book.links(part)
 	if err != nil {
 		return err
 	}
-	texts, err := s.book.walk(part, func(e xml.StartElement) string {
+	var at anchor
+	found, err := s.book.walk(part, func(d *xml.Decoder, e xml.StartElement) (string, error) {
 		switch e.Name.Local {
+		case "oneCellAnchor", "absoluteAnchor", "twoCellAnchor":
+			at = anchor{}
+		case "from":
+			return "", d.DecodeElement(&at.from, &e)
+		case "to":
+			return "", d.DecodeElement(&at.to, &e)
 		case "chart":
-			return links[attribute(e, "id")]
-		case "blip":
-			s.Drawn = append(s.Drawn, "picture")
+			return at.String() + "\n" + links.target(attribute(e, "id")), nil
+		case "pic":
+			s.Drawn = append(s.Drawn, "picture "+at.String())
+		case "sp", "cxnSp":
+			s.Drawn = append(s.Drawn, "shape "+at.String())
 		}
-		return ""
+		return "", nil
 	})
 	if err != nil {
 		return err
 	}
-	for _, t := range texts.said {
+	for _, t := range found.said {
 		s.Drawn = append(s.Drawn, "text "+t)
 	}
-	for _, chart := range texts.marked {
+	for _, marked := range found.marked {
+		where, chart, _ := strings.Cut(marked, "\n")
 		drawn, err := s.book.chart(chart)
 		if err != nil {
 			return err
 		}
-		s.Drawn = append(s.Drawn, drawn)
+		s.Drawn = append(s.Drawn, "chart "+where+" "+drawn)
 	}
 	return nil
 }
 
-// chart is a chart by its texts, its references and its stored values.
+// anchor is between which cells something lies.
+type anchor struct{ from, to corner }
+
+type corner struct {
+	Column int   `xml:"col"`
+	Beside int64 `xml:"colOff"`
+	Row    int   `xml:"row"`
+	Below  int64 `xml:"rowOff"`
+}
+
+// String is the cells themselves. What ends where a cell begins ends in the one
+// before it: programs tell it either way.
+func (a anchor) String() string {
+	last := a.to
+	if last.Beside == 0 && last.Column > a.from.Column {
+		last.Column--
+	}
+	if last.Below == 0 && last.Row > a.from.Row {
+		last.Row--
+	}
+	return fmt.Sprintf("at %s to %s", a.from, last)
+}
+
+func (c corner) String() string { return columnName(c.Column+1) + strconv.Itoa(c.Row+1) }
+
+// chart is a chart by its texts, its references, its stored values, the ends of
+// its axes, and what is laid over it.
 func (b *book) chart(part string) (string, error) {
-	found, err := b.walk(part, func(xml.StartElement) string { return "" })
+	found, err := b.walk(part, func(_ *xml.Decoder, e xml.StartElement) (string, error) {
+		switch e.Name.Local {
+		case "max", "min":
+			return e.Name.Local + " " + shortNumber(attribute(e, "val")), nil
+		case "numFmt":
+			return wordsOf(attribute(e, "formatCode")), nil
+		}
+		return "", nil
+	})
+	if err != nil {
+		return "", err
+	}
+	laid, err := b.laidOver(part)
 	if err != nil {
 		return "", err
 	}
 	slices.Sort(found.refers)
+	slices.Sort(found.marked)
 	return strings.Join([]string{
-		"chart", strings.Join(found.said, " "), "of", strings.Join(slices.Compact(found.refers), " "),
-		"showing", strings.Join(found.values, " "),
+		strings.Join(append(found.said, laid...), " "), "of", strings.Join(slices.Compact(found.refers), " "),
+		"showing", strings.Join(append(found.values, found.marked...), " "),
 	}, " "), nil
+}
+
+// laidOver are the shapes and texts that lie on a chart.
+func (b *book) laidOver(chart string) ([]string, error) {
+	links, err := b.links(chart)
+	if err != nil {
+		return nil, err
+	}
+	var all []string
+	for _, part := range links.kinds("chartUserShapes") {
+		found, err := b.walk(part, func(_ *xml.Decoder, e xml.StartElement) (string, error) {
+			if name := e.Name.Local; name == "sp" || name == "pic" || name == "cxnSp" {
+				return "shape", nil
+			}
+			return "", nil
+		})
+		if err != nil {
+			return nil, err
+		}
+		all = append(append(all, found.marked...), found.said...)
+	}
+	return all, nil
 }
 
 // drawnParts are the texts, references and values of a drawing or a chart, and
@@ -59,7 +131,7 @@ type drawnParts struct{ said, refers, values, marked []string }
 
 // walk goes through a part: texts (t), references (f) and values (v) are kept,
 // and what mark gives for an element.
-func (b *book) walk(part string, mark func(xml.StartElement) string) (drawnParts, error) {
+func (b *book) walk(part string, mark func(*xml.Decoder, xml.StartElement) (string, error)) (drawnParts, error) {
 	var found drawnParts
 	r, err := b.open(part)
 	if err != nil {
@@ -72,28 +144,28 @@ func (b *book) walk(part string, mark func(xml.StartElement) string) (drawnParts
 		if err == io.EOF {
 			return found, nil
 		}
+		if e, ok := token.(xml.StartElement); ok && err == nil {
+			err = found.keep(d, e, mark)
+		}
 		if err != nil {
-			return found, fmt.Errorf("the part %s is damaged", part)
-		}
-		e, ok := token.(xml.StartElement)
-		if !ok {
-			continue
-		}
-		if m := mark(e); m != "" {
-			found.marked = append(found.marked, m)
-		}
-		if err := found.keep(d, e); err != nil {
 			return found, fmt.Errorf("the part %s is damaged", part)
 		}
 	}
 }
 
-func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement) error {
+func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement, mark func(*xml.Decoder, xml.StartElement) (string, error)) error {
 	switch e.Name.Local {
 	case "t", "f", "v":
-	default:
-		return nil
+		return p.keepText(d, e)
 	}
+	marked, err := mark(d, e)
+	if marked != "" {
+		p.marked = append(p.marked, marked)
+	}
+	return err
+}
+
+func (p *drawnParts) keepText(d *xml.Decoder, e xml.StartElement) error {
 	var text string
 	if err := d.DecodeElement(&text, &e); err != nil {
 		return err

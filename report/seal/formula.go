@@ -10,6 +10,9 @@ import (
 // program that saved it: without spaces, in capitals, numbers at their
 // shortest, names of sheets without quotes. Texts in it are kept.
 func normal(formula string) string {
+	if formula == "" {
+		return ""
+	}
 	var b strings.Builder
 	for i, part := range splitTexts(strings.TrimPrefix(strings.TrimSpace(formula), "=")) {
 		if i%2 == 1 {
@@ -39,12 +42,23 @@ func splitTexts(formula string) []string {
 }
 
 func normalCode(code string) string {
-	code = strings.NewReplacer(" ", "", "\n", "", "\r", "", "\t", "", "'", "", "$", "").Replace(code)
+	if code == "" {
+		return ""
+	}
+	code = strings.Map(func(r rune) rune {
+		if strings.ContainsRune(" \n\r\t'$", r) {
+			return -1
+		}
+		return r
+	}, code)
 	code = strings.ToUpper(code)
 	for _, prefix := range []string{"_XLFN.", "_XLWS.", "_XLUDF."} {
 		code = strings.ReplaceAll(code, prefix, "")
 	}
-	code = strings.NewReplacer("TRUE()", "TRUE", "FALSE()", "FALSE").Replace(code)
+	code = strings.ReplaceAll(strings.ReplaceAll(code, "TRUE()", "TRUE"), "FALSE()", "FALSE")
+	if !strings.Contains(code, ".") {
+		return code
+	}
 	return numberPattern().ReplaceAllStringFunc(code, func(s string) string {
 		x, err := strconv.ParseFloat(s, 64)
 		if err != nil {

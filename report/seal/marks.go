@@ -32,7 +32,7 @@ func (s *sheetReader) conditional(d *xml.Decoder, e xml.StartElement) error {
 		for _, f := range r.Formulas {
 			mark = append(mark, normal(f))
 		}
-		s.Marks = append(s.Marks, strings.Join(mark, " "))
+		s.mark(mark...)
 	}
 	return nil
 }
@@ -53,10 +53,8 @@ func (s *sheetReader) inputCheck(d *xml.Decoder, e xml.StartElement) error {
 	if err := d.DecodeElement(&p, &e); err != nil {
 		return fmt.Errorf("the part %s is damaged", s.part)
 	}
-	s.Marks = append(s.Marks, strings.Join([]string{
-		"input check", ranges(attribute(e, "sqref")), attribute(e, "type"), normal(p.First), normal(p.Second),
-		seen(attribute(e, "promptTitle")), seen(attribute(e, "prompt")), seen(attribute(e, "error")),
-	}, " "))
+	s.mark("input check", ranges(attribute(e, "sqref")), attribute(e, "type"), normal(p.First), normal(p.Second),
+		seen(attribute(e, "promptTitle")), seen(attribute(e, "prompt")), seen(attribute(e, "error")))
 	return nil
 }
 
@@ -73,32 +71,52 @@ func (s *sheetReader) margin(d *xml.Decoder, e xml.StartElement) error {
 	return nil
 }
 
-// comments reads the notes on cells.
-func (s *sheetReader) comments() error {
-	for _, part := range s.links {
-		if !strings.Contains(strings.ToLower(part), "comments") || s.parts[part] == nil {
-			continue
+// view reads what of a sheet's view hides something: rows that are hidden unless
+// they say otherwise, zeros, and rows above a frozen one that nobody can reach.
+func (s *sheetReader) view(e xml.StartElement) {
+	no := func(name string) bool { v := attribute(e, name); return v == "0" || v == "false" }
+	switch e.Name.Local {
+	case "sheetFormatPr":
+		if yes(attribute(e, "zeroHeight")) {
+			s.mark("rows are hidden unless they say otherwise")
 		}
-		var p struct {
-			Notes []struct {
-				At   string   `xml:"ref,attr"`
-				Text richText `xml:"text"`
-				Said string   `xml:"-"`
-			} `xml:"commentList>comment"`
-			Threads []struct {
-				At   string `xml:"ref,attr"`
-				Text string `xml:"text"`
-			} `xml:"threadedComment"`
+	case "sheetView":
+		s.top, _ = position(attribute(e, "topLeftCell"))
+		if no("showZeros") {
+			s.mark("zeros are not shown")
 		}
-		if err := s.decode(part, &p); err != nil {
-			return err
+		if yes(attribute(e, "showFormulas")) {
+			s.mark("formulas are shown in place of what they give")
 		}
-		for _, n := range p.Notes {
-			s.Marks = append(s.Marks, "comment on "+n.At+": "+seen(n.Text.String()))
-		}
-		for _, n := range p.Threads {
-			s.Marks = append(s.Marks, "comment on "+n.At+": "+seen(n.Text))
+	case "pane":
+		if strings.HasPrefix(attribute(e, "state"), "frozen") && s.top > 1 {
+			s.mark("nothing above row", strconv.Itoa(s.top), "can be reached")
 		}
 	}
+}
+
+// sparkline reads a picture within a cell.
+func (s *sheetReader) sparkline(d *xml.Decoder, e xml.StartElement) error {
+	var p struct {
+		Of string `xml:"f"`
+		At string `xml:"sqref"`
+	}
+	if err := d.DecodeElement(&p, &e); err != nil {
+		return fmt.Errorf("the part %s is damaged", s.part)
+	}
+	s.mark("small chart in", p.At, "of", normal(p.Of))
+	return nil
+}
+
+// table reads a range that was made a table of the spreadsheet program's own.
+func (s *sheetReader) table(part string) error {
+	var p struct {
+		Name string `xml:"displayName,attr"`
+		Ref  string `xml:"ref,attr"`
+	}
+	if err := s.decode(part, &p); err != nil {
+		return err
+	}
+	s.mark("table", p.Name, "over", p.Ref)
 	return nil
 }

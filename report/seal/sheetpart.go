@@ -14,8 +14,11 @@ type sheetReader struct {
 	*book
 	Sheet
 	part   string
-	links  map[string]string
+	links  links
 	shared map[string]sharedFormula
+	row    int // the number of the one in hand
+	column int // of the latest cell in it
+	top    int // the row that the view begins at
 }
 
 type sharedFormula struct {
@@ -49,7 +52,7 @@ func (b *book) sheet(part string) (Sheet, error) {
 			}
 		}
 	}
-	if err := s.comments(); err != nil {
+	if err := s.beside(); err != nil {
 		return Sheet{}, err
 	}
 	sort.Strings(s.Marks)
@@ -70,11 +73,9 @@ func attribute(e xml.StartElement, name string) string {
 func (s *sheetReader) element(d *xml.Decoder, e xml.StartElement) error {
 	switch e.Name.Local {
 	case "row":
-		if gone(e, "ht") {
-			s.Rows = append(s.Rows, attribute(e, "r"))
-		}
+		return s.newRow(e)
 	case "col":
-		if gone(e, "width") {
+		if gone(e, "width", leastWidth) {
 			s.Columns = append(s.Columns, attribute(e, "min")+" to "+attribute(e, "max"))
 		}
 	case "c":
@@ -86,24 +87,69 @@ func (s *sheetReader) element(d *xml.Decoder, e xml.StartElement) error {
 	case "dataValidation":
 		return s.inputCheck(d, e)
 	case "hyperlink":
-		to := attribute(e, "location") + s.links[attribute(e, "id")]
-		s.Marks = append(s.Marks, "link "+attribute(e, "ref")+" to "+normal(strings.TrimPrefix(to, "#")))
+		to := attribute(e, "location") + s.links.target(attribute(e, "id"))
+		s.mark("link", attribute(e, "ref"), "to", normal(strings.TrimPrefix(to, "#")))
 	case "oddHeader", "oddFooter", "evenHeader", "evenFooter", "firstHeader", "firstFooter":
 		return s.margin(d, e)
 	case "drawing":
-		return s.drawing(s.links[attribute(e, "id")])
+		return s.drawing(s.links.target(attribute(e, "id")))
+	case "sheetFormatPr", "sheetView", "pane":
+		s.view(e)
+	case "tablePart":
+		return s.table(s.links.target(attribute(e, "id")))
+	case "picture":
+		s.mark("a picture behind the cells")
+	case "sparkline":
+		return s.sparkline(d, e)
 	}
 	return nil
 }
 
+// mark keeps something that is on the sheet beside its cells.
+func (s *sheetReader) mark(words ...string) { s.Marks = append(s.Marks, strings.Join(words, " ")) }
+
+// A row of fewer points, and a column of fewer letters, is one that nobody sees.
+const (
+	leastHeight = 4
+	leastWidth  = 1
+)
+
 // gone says whether a row or a column shows nothing.
-func gone(e xml.StartElement, size string) bool {
-	hidden := attribute(e, "hidden")
-	if hidden == "1" || hidden == "true" {
-		return true
-	}
+func gone(e xml.StartElement, size string, least float64) bool {
 	x, err := strconv.ParseFloat(attribute(e, size), 64)
-	return err == nil && x < 0.2
+	return yes(attribute(e, "hidden")) || err == nil && x < least
+}
+
+// newRow begins a row. One without a number follows the one before it.
+func (s *sheetReader) newRow(e xml.StartElement) error {
+	s.row, s.column = s.row+1, 0
+	if r := attribute(e, "r"); r != "" {
+		n, err := strconv.Atoi(r)
+		if err != nil || n < s.row {
+			return fmt.Errorf("the part %s has the row %q in the wrong place", s.part, r)
+		}
+		s.row = n
+	}
+	if gone(e, "ht", leastHeight) {
+		s.Rows = append(s.Rows, strconv.Itoa(s.row))
+	}
+	return nil
+}
+
+// place is where a cell stands. One that does not say it follows the one before
+// it; one out of order would be seen by one program and not by another.
+func (s *sheetReader) place(e xml.StartElement) (string, error) {
+	at := attribute(e, "r")
+	if at == "" {
+		s.column++
+		return columnName(s.column) + strconv.Itoa(s.row), nil
+	}
+	row, column := position(at)
+	if row != s.row || column <= s.column {
+		return "", fmt.Errorf("the part %s has the cell %q in the wrong place", s.part, at)
+	}
+	s.column = column
+	return at, nil
 }
 
 type cellPart struct {
@@ -121,17 +167,22 @@ func (s *sheetReader) cell(d *xml.Decoder, e xml.StartElement) error {
 	if err := d.DecodeElement(&p, &e); err != nil {
 		return fmt.Errorf("the part %s is damaged", s.part)
 	}
-	at := attribute(e, "r")
-	c := Cell{Formula: normal(s.formula(at, p))}
-	if n, err := strconv.Atoi(attribute(e, "s")); err == nil && n < len(s.formats) {
-		c.Format = s.formats[n]
+	at, err := s.place(e)
+	if err != nil {
+		return err
 	}
+	c := Cell{Formula: normal(s.formula(at, p))}
 	if err := s.value(&c, attribute(e, "t"), p); err != nil {
 		return err
 	}
-	if c != (Cell{}) {
-		s.Cells[at] = c
+	if c == (Cell{}) {
+		return nil
 	}
+	style, _ := strconv.Atoi(attribute(e, "s")) // the first where none is told
+	if style >= 0 && style < len(s.formats) {
+		c.Format = s.formats[style]
+	}
+	s.Cells[at] = c
 	return nil
 }
 
@@ -187,10 +238,4 @@ func (s *sheetReader) value(c *Cell, kind string, p cellPart) error {
 		}
 	}
 	return nil
-}
-
-// seen is a text as every program keeps it: lines end alike, and there are no
-// tabs and no spaces at its ends.
-func seen(s string) string {
-	return strings.TrimSpace(strings.NewReplacer("\r\n", "\n", "\r", "\n", "\t", " ", "_x000D_", "").Replace(s))
 }

@@ -1,17 +1,23 @@
 package seal
 
 import (
-	"fmt"
+	"strconv"
 	"strings"
 )
 
 type stylesPart struct {
 	Formats []numberFormat `xml:"numFmts>numFmt"`
+	Fonts   []fontPart     `xml:"fonts>font"`
+	Fills   []fillPart     `xml:"fills>fill"`
 	Cells   []struct {
 		Format int `xml:"numFmtId,attr"`
+		Font   int `xml:"fontId,attr"`
+		Fill   int `xml:"fillId,attr"`
 	} `xml:"cellXfs>xf"`
 	Marks []struct {
 		Format numberFormat `xml:"numFmt"`
+		Font   fontPart     `xml:"font"`
+		Fill   fillPart     `xml:"fill"`
 	} `xml:"dxfs>dxf"`
 }
 
@@ -20,89 +26,76 @@ type numberFormat struct {
 	Code string `xml:"formatCode,attr"`
 }
 
-// readStyles reads what the number formats of cells say in words.
-func (b *book) readStyles() error {
-	const part = "xl/styles.xml"
-	if b.parts[part] == nil {
+type fontPart struct {
+	Size struct {
+		Points string `xml:"val,attr"`
+	} `xml:"sz"`
+	Color colorPart `xml:"color"`
+}
+
+type fillPart struct {
+	Pattern struct {
+		Kind string    `xml:"patternType,attr"`
+		Fore colorPart `xml:"fgColor"`
+		Back colorPart `xml:"bgColor"`
+	} `xml:"patternFill"`
+}
+
+type colorPart struct {
+	RGB   string `xml:"rgb,attr"`
+	Theme string `xml:"theme,attr"`
+}
+
+// color is red, green and blue in hex, empty where none is told. The first two
+// of a theme are white and black.
+func (c colorPart) color() string {
+	switch {
+	case c.Theme == "0":
+		return "FFFFFF"
+	case c.Theme == "1":
+		return "000000"
+	case len(c.RGB) == len("AARRGGBB"):
+		return strings.ToUpper(c.RGB[2:])
+	}
+	return strings.ToUpper(c.RGB)
+}
+
+// readStyles reads how cells show what they hold.
+func (b *book) readStyles(part string) error {
+	if part == "" {
 		return nil
 	}
 	var styles stylesPart
 	if err := b.decode(part, &styles); err != nil {
 		return err
 	}
-	codes := map[int]string{}
+	codes := builtIn()
 	for _, f := range styles.Formats {
 		codes[f.ID] = f.Code
 	}
 	for _, c := range styles.Cells {
-		b.formats = append(b.formats, formatWords(codes[c.Format]))
+		shows := formatSays(codes[c.Format])
+		if c.Font >= 0 && c.Font < len(styles.Fonts) && c.Fill >= 0 && c.Fill < len(styles.Fills) &&
+			styles.Fonts[c.Font].unseen(styles.Fills[c.Fill]) {
+			shows += " that cannot be seen"
+		}
+		b.formats = append(b.formats, shows)
 	}
 	for _, m := range styles.Marks {
-		b.looks = append(b.looks, formatWords(m.Format.Code))
+		b.looks = append(b.looks, strings.TrimSpace(wordsOf(m.Format.Code)+" "+m.Font.Color.color()+" on "+m.Fill.Pattern.Back.color()))
 	}
 	return nil
 }
 
-// formatWords are the words that a number format puts beside, or in place of,
-// what its cell holds. A part of it that shows nothing of the cell is told too.
-func formatWords(code string) string {
-	if code == "" {
-		return ""
+// unseen says whether letters have the color of their ground, or no size.
+func (f fontPart) unseen(ground fillPart) bool {
+	const least = 4
+	if points, err := strconv.ParseFloat(f.Size.Points, 64); err == nil && points < least {
+		return true
 	}
-	var words []string
-	for i, section := range sections(code) {
-		text, shows := literals(section)
-		if text == "" && !shows {
-			text = "(nothing)"
-		}
-		if text != "" {
-			words = append(words, fmt.Sprintf("%d:%s", i, text))
-		}
+	under := "FFFFFF"
+	if ground.Pattern.Kind == "solid" {
+		under = ground.Pattern.Fore.color()
 	}
-	return strings.Join(words, "; ")
-}
-
-// sections are the parts of a number format between semicolons.
-func sections(code string) []string {
-	var parts []string
-	from, quoted := 0, false
-	for i := 0; i < len(code); i++ {
-		switch {
-		case code[i] == '\\':
-			i++
-		case code[i] == '"':
-			quoted = !quoted
-		case code[i] == ';' && !quoted:
-			parts, from = append(parts, code[from:i]), i+1
-		}
-	}
-	return append(parts, code[from:])
-}
-
-// literals are the words in a part of a number format, and whether it shows
-// anything of the cell. Marks between figures are no words.
-func literals(section string) (text string, shows bool) {
-	var b strings.Builder
-	for i := 0; i < len(section); i++ {
-		switch c := section[i]; c {
-		case '"':
-			end := strings.IndexByte(section[i+1:], '"')
-			if end < 0 {
-				end = len(section) - i - 1
-			}
-			b.WriteString(section[i+1 : i+1+end])
-			i += end + 1
-		case '\\', '_', '*':
-			if i++; c == '\\' && i < len(section) {
-				b.WriteByte(section[i])
-			}
-		case '[':
-			if end := strings.IndexByte(section[i:], ']'); end > 0 {
-				i += end
-			}
-		default:
-			shows = shows || strings.IndexByte("0#?@GgyYmMdDhHsS", c) >= 0
-		}
-	}
-	return strings.Trim(strings.TrimSpace(b.String()), "-/:., ()"), shows
+	return f.Color.color() != "" && f.Color.color() == under
 }

@@ -44,13 +44,14 @@ const mostTold = 20
 func Verify(w Workbook) Verification {
 	v := verifier{Workbook: w}
 	v.seals()
-	if w.By != w.Tool {
+	if w.By != w.Tool && w.Shown != w.Seal {
 		v.otherVersion()
 		return v.Verification
 	}
 	v.record()
 	v.signatures()
 	v.pages()
+	v.file()
 	v.note("seal: %s", w.Shown)
 	return v.Verification
 }
@@ -142,7 +143,7 @@ func (s Sheet) says(text string) bool {
 
 // only are the sheets of which a test holds.
 func (c Content) only(holds func(string) bool) Content {
-	some := Content{Tool: c.Tool}
+	var some Content
 	for _, s := range c.Sheets {
 		if holds(s.Name) {
 			some.Sheets = append(some.Sheets, s)
@@ -154,19 +155,29 @@ func (c Content) only(holds func(string) bool) Content {
 // record tells which cells of the record were changed, and what follows.
 func (v *verifier) record() {
 	mine := v.ofRecord()
-	changes, _ := Differences(v.Again.only(mine), v.Given.only(mine), true)
+	changes, strange := Differences(v.Again.only(mine), v.Given.only(mine), true)
+	for _, name := range strange {
+		changes = append(changes, Change{Sheet: name, To: "a table that the record did not have"})
+	}
 	v.edited = len(changes) > 0
 	v.tell(changes)
-	if v.edited {
+	switch {
+	case v.edited:
 		v.follows()
+	case v.NowFault != nil:
+		v.broken("its tables cannot be judged as they stand: %s", firstLine(v.NowFault))
 	}
+}
+
+func firstLine(err error) string {
+	first, _, _ := strings.Cut(err.Error(), "\n")
+	return first
 }
 
 // follows says in one line what changed record cells change.
 func (v *verifier) follows() {
 	if v.NowFault != nil {
-		first, _, _ := strings.Cut(v.NowFault.Error(), "\n")
-		v.note("as the tables stand now they cannot be judged: %s", first)
+		v.note("as the tables stand now they cannot be judged: %s", firstLine(v.NowFault))
 		return
 	}
 	findings := 0
@@ -201,8 +212,12 @@ func changedFindings(was, now report.Decision) int {
 }
 
 // signatures tells those that were added, and breaks where one that was there
-// is changed or gone.
+// is changed or gone, or where the sheet shows them otherwise.
 func (v *verifier) signatures() {
+	sheet, _ := v.Again.sheet(v.SignOff)
+	if given, there := v.Given.sheet(v.SignOff); there {
+		v.tell(sheet.around(given))
+	}
 	was, now := v.Again.rows(v.SignOff), v.Given.rows(v.SignOff)
 	for _, line := range was {
 		if at := slices.Index(now, line); at >= 0 {
@@ -218,11 +233,7 @@ func (v *verifier) signatures() {
 
 // rows are the rows of a sheet in words, without those that hold nothing.
 func (c Content) rows(name string) []string {
-	at := slices.IndexFunc(c.Sheets, func(s Sheet) bool { return s.Name == name })
-	if at < 0 {
-		return nil
-	}
-	s := c.Sheets[at]
+	s, _ := c.sheet(name)
 	byRow := map[int][]string{}
 	last := 0
 	for _, place := range s.places(s) {
@@ -240,12 +251,16 @@ func (c Content) rows(name string) []string {
 }
 
 // asRead is what a cell holds, a number to the 12 figures that every program
-// keeps.
+// keeps, and how it is shown where that says something else.
 func (c Cell) asRead() string {
-	if x, err := strconv.ParseFloat(c.Value, 64); err == nil && c.Kind == "n" {
-		return strconv.FormatFloat(x, 'g', 12, 64)
+	said := c.says()
+	if x, err := strconv.ParseFloat(c.Value, 64); err == nil && c.Kind == "n" && c.Formula == "" {
+		said = strconv.FormatFloat(x, 'g', 12, 64)
 	}
-	return c.Value
+	if c.Kind == "s" && c.Format != "" && c.Format != "@" {
+		said += " (" + quote(c.Format) + ")"
+	}
+	return said
 }
 
 // pages tells what was changed beside the record: values, formulas, what is
@@ -253,12 +268,12 @@ func (c Cell) asRead() string {
 // the record is unchanged, for they follow it.
 func (v *verifier) pages() {
 	ours := func(name string) bool { return !v.ofRecord()(name) && name != v.SignOff }
-	results := !v.edited
-	if !v.Given.Stored() {
-		results = false
+	given := v.Given
+	if !given.Stored() {
+		given = given.filled(v.Again)
 		v.note("the results of formulas are not stored in this file: open and save it with a spreadsheet program to have them compared")
 	}
-	changes, strange := Differences(v.Again.only(ours), v.Given.only(ours), results)
+	changes, strange := Differences(v.Again.only(ours), given.only(ours), !v.edited)
 	for _, name := range strange {
 		v.broken("%s: the sheet is not of this workbook: somebody added it", name)
 	}
@@ -267,4 +282,13 @@ func (v *verifier) pages() {
 	}
 	v.tell(changes)
 	v.tell(names(v.Again, v.Given))
+}
+
+// file tells what was changed of the file as a whole: how it counts, programs
+// and data from outside, and what its properties say.
+func (v *verifier) file() {
+	v.tell(lists("the file", "", v.Again.Ways, v.Given.Ways))
+	if about := v.Given.About; about != "" && about != v.Again.About {
+		v.tell([]Change{{Sheet: "the file's properties", From: v.Again.About, To: about}})
+	}
 }

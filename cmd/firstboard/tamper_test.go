@@ -1,0 +1,248 @@
+package main
+
+import (
+	"archive/zip"
+	"bytes"
+	"flag"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report/seal"
+)
+
+// tampering is a change of a decision workbook that verify must find. A lost
+// one is such that a spreadsheet program takes it back as it saves the file.
+type tampering struct {
+	name   string
+	change func(book []byte) ([]byte, error)
+	lost   bool
+}
+
+// TestTamperings holds every tampering against verify, each on its own copy of
+// one NO-GO workbook. With -args DIR the copies are written into DIR/found, and
+// those that a spreadsheet program takes back into DIR/lost.
+func TestTamperings(t *testing.T) {
+	book := signedBook(t, "slab-rh:3:RH (%)=81.5")
+	all := slices.Concat(cellTamperings(), pageTamperings(), drawnTamperings(), recordTamperings(), fileTamperings())
+	names := map[string]bool{}
+	for _, c := range all {
+		if names[c.name] {
+			t.Errorf("%q stands there twice", c.name)
+		}
+		names[c.name] = true
+		t.Run(c.name, func(t *testing.T) {
+			now, err := c.change(book)
+			if err != nil {
+				t.Fatal(err)
+			}
+			folder := "found"
+			if c.lost {
+				folder = "lost"
+			}
+			keepCopy(t, folder, c.name, now)
+			if broken, err := brokenBy(t, now); err == nil && len(broken) == 0 {
+				t.Error("verify holds it")
+			}
+		})
+	}
+	const least = 80
+	if len(all) < least {
+		t.Errorf("%d tamperings, fewer than %d", len(all), least)
+	}
+}
+
+// TestCleanWorkbooksHold holds workbooks that nobody changed: of a folder, of a
+// workbook, of a decision workbook judged again, saved by another library, and
+// with signatures added later. With -args DIR they are written into DIR/clean.
+func TestCleanWorkbooksHold(t *testing.T) {
+	clean := map[string][]byte{
+		"demonstration": decided(t, "../../testdata/jobs/millrace"), "twin": decided(t, "../../testdata/jobs/millrace.xlsx"),
+		"signed": signedBook(t),
+	}
+	for _, base := range []string{"heated-slab", "slab-resilient", "wood-crawl", "wood-over-slab"} {
+		clean[base] = decided(t, filepath.Join(bases, base))
+	}
+	again := filepath.Join(t.TempDir(), "signed.xlsx")
+	if err := os.WriteFile(again, clean["signed"], 0o644); err != nil {
+		t.Fatal(err)
+	}
+	clean["judged again"] = decided(t, again)
+	for name, change := range map[string]func(*excelize.File) error{
+		"saved by a library": func(*excelize.File) error { return nil },
+		"signed later": func(f *excelize.File) error {
+			return f.SetSheetRow("Sign-off", "A3", &[]string{"A1", "owner", "Owner", "2026-03-06 09:00", "refuse"})
+		},
+	} {
+		now, err := opened(change)(clean["signed"])
+		if err != nil {
+			t.Fatal(err)
+		}
+		clean[name] = now
+	}
+	for name, book := range clean {
+		t.Run(name, func(t *testing.T) {
+			keepCopy(t, "clean", name, book)
+			if broken, err := brokenBy(t, book); err != nil || len(broken) > 0 {
+				t.Errorf("it does not hold: %v %q", err, broken)
+			}
+		})
+	}
+}
+
+// keepCopy writes a workbook where a folder is given.
+func keepCopy(t *testing.T, folder, name string, book []byte) {
+	if flag.Arg(0) == "" || flag.Arg(0) == "review" {
+		return
+	}
+	dir := filepath.Join(flag.Arg(0), folder)
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	name = strings.NewReplacer(" ", "-", "'", "").Replace(name) + ".xlsx"
+	if err := os.WriteFile(filepath.Join(dir, name), book, 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// signedBook is the decision workbook of an area of wood glued to a slab, as a
+// file, with changes made to its record and a signature.
+func signedBook(t *testing.T, changes ...string) []byte {
+	t.Helper()
+	record, err := readTables(filepath.Join(bases, "slab-glue-down-wood"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	record["sign-off.csv"] = [][]string{
+		{"Area", "Role", "Name", "At", "Decision", "Remarks"},
+		{"A1", "installer", "Tester", "2026-03-05 07:00", "accept", "seen on site"},
+	}
+	for _, c := range changes {
+		if err := record.change(c); err != nil {
+			t.Fatal(err)
+		}
+	}
+	dir := t.TempDir()
+	if err := record.write(dir); err != nil {
+		t.Fatal(err)
+	}
+	return decided(t, dir)
+}
+
+// decided is the decision workbook of a record.
+func decided(t *testing.T, record string) []byte {
+	t.Helper()
+	out := filepath.Join(t.TempDir(), "decision.xlsx")
+	var faults bytes.Buffer
+	if code := run([]string{toolName, "check", record, "-o", out}, io.Discard, &faults); code != exitGo && code != exitNoGo {
+		t.Fatalf("exit code %d: %s", code, faults.String())
+	}
+	book, err := os.ReadFile(out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return book
+}
+
+// brokenBy is what verify finds of a workbook.
+func brokenBy(t *testing.T, book []byte) ([]string, error) {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "decision.xlsx")
+	if err := os.WriteFile(path, book, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	w, err := toVerify(path)
+	if err != nil {
+		return nil, err
+	}
+	return seal.Verify(w).Broken, nil
+}
+
+// opened changes a workbook by means of a library that is not verify's own.
+func opened(change func(*excelize.File) error) func([]byte) ([]byte, error) {
+	return func(book []byte) ([]byte, error) {
+		f, err := excelize.OpenReader(bytes.NewReader(book))
+		if err != nil {
+			return nil, err
+		}
+		defer f.Close()
+		if err := change(f); err != nil {
+			return nil, err
+		}
+		var out bytes.Buffer
+		err = f.Write(&out)
+		return out.Bytes(), err
+	}
+}
+
+// inPart changes text of one part of a workbook's file: pairs of what stands
+// there and what takes its place, each once.
+func inPart(part string, pairs ...string) func([]byte) ([]byte, error) {
+	return repacked(func(parts map[string]string) error {
+		text, known := parts[part]
+		if !known {
+			return fmt.Errorf("there is no part %s", part)
+		}
+		for pair := range slices.Chunk(pairs, 2) {
+			if !strings.Contains(text, pair[0]) {
+				return fmt.Errorf("%s does not hold %s", part, pair[0])
+			}
+			text = strings.Replace(text, pair[0], pair[1], 1)
+		}
+		parts[part] = text
+		return nil
+	})
+}
+
+// repacked changes the parts of a workbook's file by their names.
+func repacked(change func(parts map[string]string) error) func([]byte) ([]byte, error) {
+	return func(book []byte) ([]byte, error) {
+		parts, err := unpacked(book)
+		if err != nil {
+			return nil, err
+		}
+		if err := change(parts); err != nil {
+			return nil, err
+		}
+		var out bytes.Buffer
+		zw := zip.NewWriter(&out)
+		for name, text := range parts {
+			w, err := zw.Create(name)
+			if err != nil {
+				return nil, err
+			}
+			if _, err := io.WriteString(w, text); err != nil {
+				return nil, err
+			}
+		}
+		err = zw.Close()
+		return out.Bytes(), err
+	}
+}
+
+func unpacked(book []byte) (map[string]string, error) {
+	zr, err := zip.NewReader(bytes.NewReader(book), int64(len(book)))
+	if err != nil {
+		return nil, err
+	}
+	parts := map[string]string{}
+	for _, f := range zr.File {
+		r, err := f.Open()
+		if err != nil {
+			return nil, err
+		}
+		text, err := io.ReadAll(r)
+		r.Close()
+		if err != nil {
+			return nil, err
+		}
+		parts[f.Name] = string(text)
+	}
+	return parts, nil
+}
