@@ -233,7 +233,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 		}
 	}
 	if len(targets) == 0 {
-		fmt.Fprintln(w, "no workbook written; add -o FILE.xlsx for one")
+		say(w, "no workbook written; add -o FILE.xlsx for one", "")
 	}
 	return nil
 }

@@ -47,13 +47,13 @@ func helpPage(app *cli.App, words []string, width int) (string, error) {
 	var b strings.Builder
 	b.WriteString(wrapTo(width, path+": "+cmd.Usage, "") + "\n")
 	if cmd.ArgsUsage != "" {
-		b.WriteString(wrapTo(width, cmd.ArgsUsage, "  ") + "\n")
+		b.WriteString(wrapHung(width, cmd.ArgsUsage, "  ", "      ") + "\n")
 	}
 	if cmd.Description != "" {
 		b.WriteString(wrapTo(width, cmd.Description, ""))
 	}
 	if cmd.UsageText != "" {
-		fmt.Fprintf(&b, "%sExample:\n  %s\n", gap(cmd.Description), cmd.UsageText)
+		b.WriteString(gap(cmd.Description) + "Example:\n" + commandLine(width, cmd.UsageText))
 	}
 	helpCommands(&b, cmd, width)
 	helpFlags(&b, cmd, width)

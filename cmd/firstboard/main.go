@@ -58,11 +58,24 @@ func run(args []string, stdout, stderr io.Writer) int {
 	case errors.Is(err, noGo), errors.Is(err, altered):
 		return exitNoGo
 	case errors.As(err, &e):
-		fmt.Fprintln(stderr, err)
+		refuse(stderr, err.Error())
 		return e.code
 	}
-	fmt.Fprintln(stderr, withHelp(err.Error(), app, args))
+	refuse(stderr, withHelp(err.Error(), app, args))
 	return exitUnusable
+}
+
+// refuse writes a refusal: a line for each thing to mend, broken where somebody
+// reads it on a terminal.
+func refuse(stderr io.Writer, refusal string) {
+	s := newScreen(stderr)
+	for line := range strings.Lines(refusal) {
+		if s.terminal {
+			say(s, line, "")
+			continue
+		}
+		fmt.Fprintln(s, strings.TrimSuffix(line, "\n"))
+	}
 }
 
 // answerTo completes words, shows a help page, or runs the command.

@@ -35,7 +35,7 @@ func printCautions(w io.Writer, cautions []report.Caution) {
 // printPlan writes what an area waits for: what is over a limit first, then day
 // by day and person by person what there is to do.
 func printPlan(w io.Writer, p plan.Plan) {
-	say(w, planHead(p), "")
+	fmt.Fprint(w, wrapTo(columnsOf(w), planHead(p), ""))
 	if len(p.There) > 0 {
 		say(w, "there already: "+strings.Join(p.There, "; "), "    ")
 	}
@@ -81,7 +81,7 @@ func printDay(w io.Writer, p plan.Plan, day int) {
 	for _, who := range people {
 		fmt.Fprintln(w, "    "+who)
 		for _, a := range acts[who] {
-			fmt.Fprint(w, item(columnsOf(w), a.Order()))
+			say(w, "- "+a.Order(), "      ")
 		}
 	}
 }
@@ -92,11 +92,6 @@ func printSpare(w io.Writer, p plan.Plan) {
 	if len(days) > 0 && days[len(days)-1] < -1 {
 		say(w, "the day between is left free: what fails can be done again", "    ")
 	}
-}
-
-// item is a text with a dash before it.
-func item(columns int, text string) string {
-	return "      - " + strings.TrimLeft(wrapTo(columns, text, "        "), " ")
 }
 
 func planHead(p plan.Plan) string {

@@ -17,10 +17,11 @@ const (
 // colors, and remembers the first failure to write, which nobody looks at line
 // by line.
 type screen struct {
-	w       io.Writer
-	columns int
-	colors  bool
-	err     error
+	w        io.Writer
+	columns  int
+	terminal bool
+	colors   bool
+	err      error
 }
 
 // newScreen is a screen of the usual width, or of a terminal's own.
@@ -30,6 +31,7 @@ func newScreen(w io.Writer) *screen {
 	if !ok || !term.IsTerminal(int(file.Fd())) {
 		return s
 	}
+	s.terminal = true
 	if columns, _, err := term.GetSize(int(file.Fd())); err == nil && columns > 0 {
 		s.columns = max(columns, leastColumns)
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"flag"
 	"fmt"
 	"os"
 	"os/exec"
@@ -21,7 +22,8 @@ func TestMain(m *testing.M) {
 	})
 }
 
-// TestScripts runs testdata/script/*.txtar. Beside the usual commands:
+// TestScripts runs testdata/script/*.txtar. What a script compares with a file of
+// its own is written anew as the demonstration is. Beside the usual commands:
 //
 //	base NAME                      start from a base record, as the folder job
 //	edit FILE LINE COLUMN VALUE    set one cell of job/FILE
@@ -43,6 +45,7 @@ func TestScripts(t *testing.T) {
 		Dir:                 "../../testdata/script",
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
+		UpdateScripts:       flag.Arg(0) == "review",
 		Setup: func(env *testscript.Env) error {
 			root, err := filepath.Abs("../..")
 			env.Setenv("ROOT", root)

@@ -4,45 +4,16 @@ import (
 	"fmt"
 	"io"
 	"strings"
-	"unicode/utf8"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-// say writes a text in lines as wide as what they are written to, each after
-// the indent.
-func say(w io.Writer, text, indent string) { fmt.Fprint(w, wrapTo(columnsOf(w), text, indent)) }
-
-// wrapTo breaks text into lines of at most so many columns, each after the
-// indent.
-func wrapTo(columns int, text, indent string) string {
-	var b strings.Builder
-	width := 0
-	for _, word := range strings.Fields(text) {
-		n := utf8.RuneCountInString(word)
-		switch {
-		case width == 0:
-			b.WriteString(indent)
-			width = len(indent)
-		case width+1+n > columns:
-			b.WriteString("\n" + indent)
-			width = len(indent)
-		default:
-			b.WriteByte(' ')
-			width++
-		}
-		b.WriteString(word)
-		width += n
-	}
-	return b.String() + "\n"
-}
-
 // printDecisions writes a line an area with what is over or missing below it,
 // and the settings that differ once after them.
 func printDecisions(w io.Writer, decisions []report.Decision, advice []report.Advice, settings []report.Setting) {
 	for i, d := range decisions {
-		head := wrapTo(columnsOf(w), headline(d), "")
+		head := wrapHung(columnsOf(w), headline(d), "", hanging)
 		verdict := string(d.Verdict)
 		fmt.Fprint(w, strings.Replace(head, verdict, tinted(w, verdict, d.Verdict == evidence.Go), 1))
 		for _, line := range details(d, advice[i]) {
