@@ -25,8 +25,13 @@ func (f Floor) moistureItem(kind, lot string, limit evidence.Limit) func(name st
 
 // uncertainty is that of a reading, in points, as its method took it.
 func (f Floor) uncertainty(r Row) *evidence.Uncertainty {
-	kind := map[string]string{Pin: evidence.PinMeter, Pinless: evidence.Pinless, OvenDry: evidence.OvenMeter}[r.Method]
-	return f.Instruments.UAs(r.Instrument, evidence.MC, kind)
+	return f.Instruments.UAs(r.Instrument, evidence.MC, r.MeterKind())
+}
+
+// MeterKind is the kind of instrument that a row's method takes; empty without a
+// method.
+func (r Row) MeterKind() string {
+	return map[string]string{Pin: evidence.PinMeter, Pinless: evidence.Pinless, OvenDry: evidence.OvenMeter}[r.Method]
 }
 
 // Span is the mean of things of which some were read twice at one time: the

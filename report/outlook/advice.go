@@ -9,6 +9,7 @@ import (
 func Advice(decisions []report.Decision) []report.Advice {
 	all := make([]report.Advice, len(decisions))
 	for i, d := range decisions {
+		all[i].Outlook.Holds = Holds(d)
 		p := plan.Of(d, all[i].Outlook)
 		all[i].Missing, all[i].Next = p.Missing(), Next(p)
 	}

@@ -183,24 +183,24 @@ func (p *planner) checksInFull(once asker) {
 	speaks := map[string]bool{}
 	for _, id := range []string{"calibration", "probe-check"} {
 		for _, place := range p.finding(id).Evidence {
-			speaks[key(place)] = p.stops(id)
+			speaks[evidence.RowKey(place)] = p.stops(id)
 		}
 	}
 	for _, h := range p.readings() {
 		for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {
 			for _, it := range p.ProbeItems("", slab.Hole{Instrument: m.ID, ReadAt: h}) {
-				speaks[key(it.Place)] = speaks[key(it.Place)] || it.Lack != ""
+				speaks[evidence.RowKey(it.Place)] = speaks[evidence.RowKey(it.Place)] || it.Lack != ""
 			}
 		}
 	}
 	for _, c := range p.Job.Checks {
 		lacks := blanks(cell{"Checked at", c.CheckedAt.Shown()}, cell{"Expected", c.Expected.Shown()}, cell{"Read", c.Read.Shown()})
-		if len(lacks) == 0 || !speaks[key(c.Place)] {
+		if len(lacks) == 0 || !speaks[evidence.RowKey(c.Place)] {
 			continue
 		}
 		meter, _ := p.Job.Instruments.Find(c.Instrument)
 		once(whose(meter), []string{"calibration", "probe-check"}, "get the check of "+meter.ID+" in full from whoever made it",
-			"(Instrument checks): "+columnsOf(lacks), Fill{"Instrument checks", key(c.Place), meter.ID, lacks})
+			"(Instrument checks): "+columnsOf(lacks), Fill{"Instrument checks", evidence.RowKey(c.Place), meter.ID, lacks})
 	}
 }
 

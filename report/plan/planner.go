@@ -83,7 +83,7 @@ func (p *planner) overs() map[string][]string {
 			continue
 		}
 		for _, place := range f.Evidence {
-			if k := key(place); k != "" {
+			if k := evidence.RowKey(place); k != "" {
 				all[k] = append(all[k], f.ID)
 			}
 		}
@@ -109,7 +109,7 @@ func (p *planner) disagreeing() map[string]bool {
 	}
 	for _, place := range p.finding("calibration").Evidence {
 		for _, c := range p.Job.Checks {
-			if k := key(c.Place); k != "" && k == key(place) {
+			if k := evidence.RowKey(c.Place); k != "" && k == evidence.RowKey(place) {
 				all[evidence.Key(c.Instrument)] = true
 			}
 		}

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"slices"
-	"strconv"
 	"time"
 
 	"firstboard/report"
@@ -141,7 +140,7 @@ func (v view[T]) see(p *planner, t *thing, r T) {
 // broke a check or said nothing.
 func (v view[T]) faults(p *planner, t *thing, rows []T) {
 	for _, r := range rows {
-		broken := p.broken[key(v.place(r))]
+		broken := p.broken[evidence.RowKey(v.place(r))]
 		for _, id := range broken {
 			if !slices.Contains(t.over, id) {
 				t.over = append(t.over, id)
@@ -159,24 +158,6 @@ func (v view[T]) faults(p *planner, t *thing, rows []T) {
 func (v view[T]) saysNothing(r T) bool {
 	return !v.read(r) || v.spoil(r) != "" || v.lack != nil && v.lack(r) != "" ||
 		slices.ContainsFunc(v.blank(r), func(column string) bool { return !slices.Contains(lasting(), column) })
-}
-
-// rowed is a place that tells the row it lies in, whichever of its cells is
-// meant.
-type rowed interface {
-	Row() (table string, number int)
-}
-
-// key names the row of a place, alike in every kind of file; empty without one.
-func key(p evidence.Place) string {
-	if p == nil {
-		return ""
-	}
-	if r, ok := p.(rowed); ok {
-		table, number := r.Row()
-		return table + " row " + strconv.Itoa(number)
-	}
-	return p.String()
 }
 
 func latest(a, b time.Time) time.Time {

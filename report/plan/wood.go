@@ -101,13 +101,13 @@ func (p *planner) lotOver(lot wood.Lot) []string {
 	places := map[string]bool{}
 	for _, board := range lot.Boards {
 		for _, r := range board.Rows {
-			places[key(r.Place)] = true
+			places[evidence.RowKey(r.Place)] = true
 		}
 	}
 	var all []string
 	for _, id := range []string{"flooring-mc", "flooring-target", "flooring-spread", "wood-difference"} {
 		f := p.finding(id)
-		if p.isBroken(id) && (len(f.Evidence) == 0 || slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[key(at)] })) {
+		if p.isBroken(id) && (len(f.Evidence) == 0 || slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[evidence.RowKey(at)] })) {
 			all = append(all, id)
 		}
 	}

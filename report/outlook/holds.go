@@ -1,0 +1,273 @@
+package outlook
+
+import (
+	"slices"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+)
+
+// Holds says whether an area's verdict stays what it is under each of the
+// alternatives that the rules offer, taken one at a time, or what it turns on:
+//
+//   - a hole, dish, subfloor piece or board left out, as long as another of its
+//     kind is left. Counts stay as they are: who leaves a reading out has still
+//     read the place;
+//   - a reading at either end of its uncertainty, where guarded acceptance counts
+//     that of single readings and acceptance is simple;
+//   - the other acceptance;
+//   - the other wait before a hole is read, of the two editions.
+func Holds(d report.Decision) report.Holds {
+	h := &holder{site: d.Site, found: d.Findings, verdict: d.Verdict, all: allMeasured(d.Site), turns: map[id]bool{}}
+	h.census = censusOf(h.all)
+	if d.Verdict == evidence.Go {
+		h.ofGo()
+	} else {
+		h.ofNoGo()
+	}
+	on := append(h.things(), h.rules()...)
+	return report.Holds{Holds: len(on) == 0, TurnsOn: append([]string{}, on...)}
+}
+
+// holder finds what the verdict on one area turns on.
+type holder struct {
+	site    report.Site
+	found   []evidence.Finding
+	verdict evidence.Verdict
+	all     []measured
+	census  census
+	turns   map[id]bool
+}
+
+// ofReadings are the checks that a reading left out may answer otherwise, counts
+// aside.
+func ofReadings() []string {
+	return slices.Concat([]string{"air-held", "slab-depth", "slab-wait", "slab-temp", "mver-time", "heat-run", "calibration", "probe-check", "reading-age"},
+		ofSingles(), ofMeans())
+}
+
+// ofSingles are the checks that hold single readings of slab and wood against a
+// limit, the uncertainty of each with it where acceptance is guarded.
+func ofSingles() []string {
+	return []string{"slab-rh", "mver-rate", "slab-ph", "slab-cm", "subfloor-mc", "flooring-mc"}
+}
+
+// ofMeans are the checks of what several readings come to together.
+func ofMeans() []string { return []string{"flooring-target", "flooring-spread", "wood-difference"} }
+
+// ofGo looks for what turns a GO. Single readings of it can only break a limit
+// where they move; a mean can where one of its readings is left out, and so can
+// whatever the first or the last reading decides: the visit, the air's window.
+func (h *holder) ofGo() {
+	h.moved()
+	turns := func(m measured) bool { return !h.goesWithout(m) }
+	h.edges(turns)
+	h.eachAlike(turns)
+}
+
+// moved looks for single readings that are over a limit at an end of their
+// uncertainty: all are moved at once, for each is held against its limit by itself.
+func (h *holder) moved() {
+	if h.site.Job.Guarded {
+		return
+	}
+	owner := map[string]id{}
+	for _, m := range h.all {
+		for _, p := range m.places {
+			owner[evidence.RowKey(p)] = m.id
+		}
+	}
+	for _, by := range []int{-1, 1} {
+		for _, f := range h.site.Again(moving(h.site, nil, by)).Find(ofSingles()) {
+			for _, p := range f.Evidence {
+				if of, known := owner[evidence.RowKey(p)]; known && f.Deciding && f.Outcome == evidence.NotMet {
+					h.turns[of] = true
+				}
+			}
+		}
+	}
+}
+
+// ofNoGo looks for the one thing without which a NO-GO would be a GO.
+func (h *holder) ofNoGo() {
+	var blocking []evidence.Finding
+	for _, f := range h.found {
+		if f.Blocks() {
+			blocking = append(blocking, f)
+		}
+	}
+	ids := idsOf(blocking)
+	if len(ids) == 0 || len(among(ids, ofReadings())) < len(ids) {
+		return
+	}
+	apart := slices.ContainsFunc(blocking, func(f evidence.Finding) bool {
+		return f.ID != "air-held" && !(slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet)
+	})
+	h.edges(h.goesWithout)
+	if !apart {
+		h.eachAlike(h.goesWithout)
+		return
+	}
+	spared := slices.DeleteFunc(slices.Clone(h.all), func(m measured) bool { return !h.census.spares(m) })
+	for _, m := range h.offenders(spared, slices.Contains(ids, "air-held")) {
+		if h.goesWithout(m) {
+			h.turns[m.id] = true
+		}
+	}
+	h.movedBack(blocking)
+}
+
+// movedBack looks for the one reading that is within its limit at an end of its
+// uncertainty, where no other stops the area.
+func (h *holder) movedBack(blocking []evidence.Finding) {
+	if h.site.Job.Guarded || len(among(idsOf(blocking), ofSingles())) < len(blocking) {
+		return
+	}
+	for _, m := range h.all {
+		owns := func(p evidence.Place) bool {
+			return slices.ContainsFunc(m.places, func(q evidence.Place) bool { return evidence.RowKey(p) == evidence.RowKey(q) })
+		}
+		if !slices.ContainsFunc(blocking[0].Evidence, owns) {
+			continue
+		}
+		only := map[id]bool{m.id: true}
+		for _, by := range []int{-1, 1} {
+			if allPass(h.site.Again(moving(h.site, only, by)).Find(ofSingles())) {
+				h.turns[m.id] = true
+			}
+		}
+		return // another one of its rows stops the area as well
+	}
+}
+
+// edges looks at the things that by themselves were read first or last of their
+// kind and lot: a visit, or the window of the air, may be another one without.
+func (h *holder) edges(turns func(measured) bool) {
+	for _, m := range h.all {
+		if h.census.spares(m) && h.census.isEdge(m) && turns(m) {
+			h.turns[m.id] = true
+		}
+	}
+}
+
+// offenders finds, half by half, things of which each by itself is all that
+// breaks the checks of single readings.
+func (h *holder) offenders(some []measured, withAir bool) []measured {
+	var halves [2][]measured
+	for i, m := range some {
+		halves[i%2] = append(halves[i%2], m)
+	}
+	var all []measured
+	for _, half := range halves {
+		if len(half) == 0 || !h.passWithout(half, withAir) {
+			continue
+		}
+		if len(half) == 1 {
+			all = append(all, half[0])
+			continue
+		}
+		all = append(all, h.offenders(half, withAir)...)
+	}
+	return all
+}
+
+// passWithout says whether the checks of single readings pass without some
+// things, and nothing makes a mean unreadable.
+func (h *holder) passWithout(some []measured, withAir bool) bool {
+	ids := ofReadings()
+	if !withAir {
+		ids = ids[1:]
+	}
+	for _, f := range h.site.Again(without(some)).Find(ids) {
+		if f.Blocks() && !(slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet) {
+			return false
+		}
+	}
+	return true
+}
+
+// goesWithout says whether the area is a GO without a thing, counts and all that
+// no reading decides staying as they are.
+func (h *holder) goesWithout(m measured) bool {
+	return allPass(h.site.Again(without([]measured{m})).Find(ofReadings()))
+}
+
+func allPass(found []evidence.Finding) bool {
+	return !slices.ContainsFunc(found, evidence.Finding.Blocks)
+}
+
+// rules are the rules under which the verdict is another one.
+func (h *holder) rules() []string {
+	var on []string
+	other := func(change func(*report.Job), called string) {
+		if h.site.Again(report.Change{Job: change}).Whole() != h.verdict {
+			on = append(on, called)
+		}
+	}
+	called := "simple acceptance"
+	if h.site.Job.Guarded {
+		called = "guarded acceptance"
+	}
+	other(func(j *report.Job) { j.Guarded = !j.Guarded }, called)
+	if len(h.site.Slab.Holes) > 0 {
+		wait := h.site.Job.Settings.ProbeWait
+		longer := otherWait(wait)
+		other(func(j *report.Job) { j.Settings.ProbeWait = longer }, wait.String()+" probe wait")
+	}
+	return on
+}
+
+// otherWait is the wait of the edition that a job does not go by.
+func otherWait(wait evidence.Reading) evidence.Reading {
+	old := evidence.Typed("72", evidence.Hour) // ASTM F2170 before 2018
+	if wait.Exact().Cmp(old.Exact()) < 0 {
+		return old
+	}
+	return report.DefaultSettings().ProbeWait
+}
+
+// things are the things that the verdict turns on, those of a kind together.
+func (h *holder) things() []string {
+	type group struct {
+		kind kind
+		lot  string
+	}
+	var order []group
+	named := map[group][]string{}
+	for _, m := range h.all {
+		g := group{m.kind, m.lotName}
+		if !h.turns[m.id] {
+			continue
+		}
+		if named[g] == nil {
+			order = append(order, g)
+		}
+		named[g] = append(named[g], m.name)
+	}
+	var all []string
+	for _, g := range order {
+		called, many := g.kind.words()
+		if len(named[g]) > 1 {
+			called = many
+		}
+		called += " " + evidence.List(named[g])
+		if g.lot != "" {
+			called += " of lot " + g.lot
+		}
+		all = append(all, called)
+	}
+	return all
+}
+
+func idsOf(found []evidence.Finding) []string {
+	var ids []string
+	for _, f := range found {
+		ids = append(ids, f.ID)
+	}
+	return ids
+}
+
+// among are the names that another list holds too.
+func among(names, list []string) []string {
+	return slices.DeleteFunc(slices.Clone(names), func(n string) bool { return !slices.Contains(list, n) })
+}
