@@ -2,6 +2,7 @@ package acclimate
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/shopspring/decimal"
@@ -147,8 +148,12 @@ func margin(it evidence.Item, s Surface, a *Air) evidence.Item {
 	}
 	rounded := evidence.Rounded(evidence.Converted(dew, s.Temp.Unit), 2).Called("dew point")
 	it = it.By(evidence.Less(evidence.Cell(it.Name, s.Temp), rounded))
-	it.Says = fmt.Sprintf("%s read %s, %s %s above the dew point of %s %s (air at %s: %s, %s)",
-		it.Name, s.Temp, it.Written, s.Temp.Unit, rounded.Value.Text(), s.Temp.Unit, a.ReadAt.Written, a.Temp, a.RH)
+	by, side := it.Written, "above"
+	if short, under := strings.CutPrefix(by, "-"); under {
+		by, side = short, "under"
+	}
+	it.Says = fmt.Sprintf("%s read %s, %s %s %s the dew point of %s %s (air at %s: %s, %s)",
+		it.Name, s.Temp, by, s.Temp.Unit, side, rounded.Value.Text(), s.Temp.Unit, a.ReadAt.Written, a.Temp, a.RH)
 	return it
 }
 

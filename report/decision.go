@@ -27,7 +27,8 @@ type Decision struct {
 	Discarded   []string          // holes out of use, with their words
 	Corrections []Correction
 	Advice      []string // what the meters say together
-	Looks       []string // what is worth a second look
+	Questions   []string // whether one slip stands behind what is not met
+	Looks       []string // what is worth a second look, the questions first
 	Items       []Item   // what a moisture report should hold
 }
 

@@ -35,7 +35,8 @@ func (s Site) decide() Decision {
 	}
 	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
 	d.Discarded, d.Corrections = s.discarded(), s.corrections()
-	d.Advice, d.Looks, d.Items = s.meterAdvice(d), s.worthALook(), s.items(d)
+	d.Questions = s.questions(d)
+	d.Advice, d.Looks, d.Items = s.meterAdvice(d), append(slices.Clone(d.Questions), s.worthALook()...), s.items(d)
 	d.Unused = slices.Concat(s.Slab.Unused(), s.Room.Unused(), s.Wood.Unused())
 	return d
 }

@@ -164,7 +164,7 @@ func writeReadMe(w io.Writer, steps []report.StartStep) error {
 		if s.Table != "" {
 			line += s.Table + ": "
 		}
-		all += wrapTo(usualColumns, line+s.Says, "")
+		all += wrapHung(usualColumns, line+s.Says, "", hanging+hanging)
 	}
 	all += "\n" + wrapTo(usualColumns, "Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
 		"column stands on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")

@@ -138,6 +138,9 @@ func unknown(cmd *cli.Command, path, word string) error {
 
 // meant asks whether a near name was meant, or lists what there is.
 func meant(typed string, names []string) string {
+	if at := slices.IndexFunc(names, func(n string) bool { return len(typed) > len("--o") && strings.HasPrefix(n, typed) }); at >= 0 {
+		return "did you mean " + names[at] + "?"
+	}
 	if near := evidence.NearMiss(typed, names); near != "" {
 		return "did you mean " + near + "?"
 	}

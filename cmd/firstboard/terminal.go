@@ -38,13 +38,16 @@ func headline(d report.Decision) string {
 	return head
 }
 
-// details are what is over a limit, then what is missing, the act that serves
+// details are what to ask first, then what is over a limit, then what is missing, the act that serves
 // most checks first, then whatever else is not shown, and what the verdict
 // rests on.
 func details(d report.Decision, a report.Advice) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
 		lines = append(lines, "to install later, read again: "+strings.Join(d.ReRead, ", "))
+	}
+	for _, q := range d.Questions {
+		lines = append(lines, "question: "+q)
 	}
 	for _, f := range d.Findings {
 		if f.Blocks() && f.Outcome == evidence.NotMet {

@@ -12,7 +12,7 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"another order of the day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,3/12/2026\n",
-			`areas.csv row 2 "Install on": "3/12/2026" is not a date; write it as year-month-day, such as 2026-03-04`,
+			`areas.csv row 2 "Install on": "3/12/2026" is not a date; write it as year-month-day: 2026-03-12 or 2026-12-03`,
 		},
 		{
 			"no such day", "areas.csv", areaHead + "\nA1,1240,slab,4,P1,C1,2026-02-30\n",

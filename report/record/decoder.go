@@ -103,10 +103,15 @@ func (d *decoder) shape(src *sheet.Table) {
 	}
 }
 
+// indexes are the tables that list what others name.
+func (d *decoder) indexes() []*index {
+	return []*index{&d.items, &d.areas, &d.products, &d.climates, &d.instruments}
+}
+
 // unknown notes that what a table lists is not known, so that nobody is told of
 // names that it may list.
 func (d *decoder) unknown(table string) {
-	for _, x := range []*index{&d.items, &d.areas, &d.products, &d.climates, &d.instruments} {
+	for _, x := range d.indexes() {
 		if x.table == table {
 			x.unread = true
 		}

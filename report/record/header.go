@@ -67,8 +67,11 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 	for _, c := range columns {
 		names, titles = append(names, c.name), append(titles, c.titles()...)
 	}
-	return slices.Index(names, evidence.NearMiss(name, names)),
-		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
+	near, text := slices.Index(names, evidence.NearMiss(name, names)), fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
+	if near < 0 {
+		text += "; else take it out"
+	}
+	return near, text
 }
 
 // unitMeant says of a unit that is not known in a column which one it spells.

@@ -54,7 +54,7 @@ func TestJobIsNamed(t *testing.T) {
 
 func TestJobFaults(t *testing.T) {
 	for _, c := range []struct{ name, rows, want string }{
-		{"unknown", "Sight,Mill Road\n", `job.csv row 2 "Item": "Sight" is not known here; the nearest is "Site"`},
+		{"unknown", "Sight,Mill Road\n", `job.csv row 2 "Item": "Sight" is not known here; the nearest is "Site"; else take it out`},
 		{"twice", "Site,Mill Road\nsite,Hill Road\n", `job.csv row 3 "Item": "site" is listed twice; keep one row of it`},
 		{"blank", ",Mill Road\n", `job.csv row 2 "Item": is blank; fill it in, or clear the whole row`},
 		{"a zone", "Time zone,Chicago\n", `job.csv row 2 "Entry": "Chicago" is not a time zone; write its area and city, such as America/Chicago`},

@@ -71,6 +71,8 @@ func (d *decoder) written(c *report.Cell) (string, complaint) {
 		return fraction(typed), complaint{}
 	case inches:
 		return "", mistake(typed, "is not a plain number or a fraction; write %s", fractional(typed))
+	case plainer(text) == "":
+		return "", mistake(typed, "is not a plain number; write "+anyNumber)
 	default:
 		return "", mistake(typed, "is not a plain number; write %s", plainer(text))
 	}
@@ -85,8 +87,11 @@ func places(written string) int {
 	return len(after)
 }
 
-// plainer is the plain decimal that was probably meant, or an example. A comma
-// before three digits may part thousands or stand for the point.
+// anyNumber is what to write where nobody can tell what was meant.
+const anyNumber = "digits with a point, such as 84.7"
+
+// plainer is the plain decimal that was probably meant, or empty. A comma before
+// three digits may part thousands or stand for the point.
 func plainer(s string) string {
 	s = strings.NewReplacer(" ", "", "\u00a0", "", "\u2212", "-", "'", "", "%", "", "+", "").Replace(s)
 	whole := strings.ReplaceAll(s, ",", "")
@@ -103,7 +108,7 @@ func plainer(s string) string {
 	if x, err := decimal.NewFromString(s); err == nil && max(x.Exponent(), -x.Exponent()) < sane && len(s) < sane {
 		return x.String()
 	}
-	return "digits with a point, such as 84.7"
+	return ""
 }
 
 // thousands says whether commas part s into groups of three digits.

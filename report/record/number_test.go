@@ -13,26 +13,26 @@ func TestPlain(t *testing.T) {
 		}
 	}
 	for s, write := range map[string]string{
-		"":          "digits with a point, such as 84.7",
+		"":          "",
 		"84,7":      "84.7",
 		"1,240":     "1240 or 1.240",
 		"1,240,000": "1240000",
 		"1,240.5":   "1240.5",
-		"1,2,3":     "digits with a point, such as 84.7",
+		"1,2,3":     "",
 		"84.7 %":    "84.7",
 		"+5":        "5",
 		".5":        "0.5",
 		"5.":        "5",
 		"1e3":       "1000",
-		"1e999":     "digits with a point, such as 84.7",
+		"1e999":     "",
 		"1 240":     "1240",
 		"−5":        "-5",
-		"--5":       "digits with a point, such as 84.7",
-		"70F":       "digits with a point, such as 84.7",
-		"n/a":       "digits with a point, such as 84.7",
-		"Infinity":  "digits with a point, such as 84.7",
-		"NaN":       "digits with a point, such as 84.7",
-		"٣":         "digits with a point, such as 84.7",
+		"--5":       "",
+		"70F":       "",
+		"n/a":       "",
+		"Infinity":  "",
+		"NaN":       "",
+		"٣":         "",
 	} {
 		if evidence.Plain(s) {
 			t.Errorf("%q is read", s)

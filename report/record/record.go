@@ -68,6 +68,9 @@ func decoded(from *sheet.Source) (rec Record, err error) {
 func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 	d := newDecoder()
 	d.hidden(from.Others)
+	for _, x := range d.indexes() {
+		x.absent = from.Tables[x.table] == nil
+	}
 	for order, s := range schemas() {
 		if src := from.Tables[s.title()]; src != nil {
 			d.read(order, s, src)

@@ -215,7 +215,7 @@ func TestOneCauseIsToldOnce(t *testing.T) {
 	wants(t, faulty(t, folderOf(t, all)), `areas.csv row 2: the header is in row 2; delete the rows above it`)
 	all = changed(map[string]string{"instruments.csv": "Meter,Kind\nRP1,RH probe\n", "slab-rh.csv": holeHead + "A1,H1,,1.6,,,80,70,RP1\n"})
 	wants(t, faulty(t, folderOf(t, all)), lines(
-		`instruments.csv row 1 "Meter": is not known here; the nearest is "Kind"`,
+		`instruments.csv row 1 "Meter": is not known here; the nearest is "Kind"; else take it out`,
 		`instruments.csv row 1 "Instrument": is missing; add a column Instrument`,
 	))
 }

@@ -99,16 +99,39 @@ func (t table[T]) read(d *decoder, src *sheet.Table) {
 	}
 }
 
+// blank faults the blanks of a row that must be filled in: several of them are
+// one mistake.
+func (d *decoder) blank(columns []int) {
+	if len(columns) == 0 {
+		return
+	}
+	var others []string
+	for _, at := range columns[1:] {
+		others = append(others, d.src.Header[at])
+	}
+	d.column = columns[0]
+	switch list := evidence.List(others); len(others) {
+	case 0:
+		d.fault("is blank; fill it in, or clear the whole row")
+	case 1:
+		d.complain(told("is blank, and so is " + list + "; fill both in, or clear the whole row"))
+	default:
+		d.complain(told("is blank, and so are " + list + "; fill them in, or clear the whole row"))
+	}
+}
+
 func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
+	var blank []int
 	for _, c := range columns {
 		d.column, d.unit, d.known = c.at, c.unit, c.known
 		switch cell := &d.row.Cells[c.at]; {
 		case cell.Kind != report.BlankCell && d.usable(cell):
 			c.read(d, cell, row)
 		case cell.Kind == report.BlankCell && c.key:
-			d.fault("is blank; fill it in, or clear the whole row")
+			blank = append(blank, c.at)
 		}
 	}
+	d.blank(blank)
 	if t.place != nil {
 		*t.place(row) = d.kept(d.here())
 	}

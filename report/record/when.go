@@ -36,6 +36,16 @@ const (
 	writeClock = "write the day and the time, such as 2026-03-04 08:30"
 )
 
+// elseMeant is what to write, with what was meant for its example where that is
+// known.
+func elseMeant(write, meant string) string {
+	if meant == "" {
+		return write
+	}
+	write, _, _ = strings.Cut(write, ", such as ")
+	return write + ": " + meant
+}
+
 // isDay says whether a cell holds a day alone.
 func isDay(c *report.Cell) bool {
 	return c.Kind == report.DayCell || c.Kind == report.TextCell && len(strings.TrimSpace(c.Text)) == len(time.DateOnly)
@@ -50,7 +60,7 @@ func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 	case d.numeric(c):
 		d.wrong(text, "is a number, not a date; %s", writeDay)
 	case !ok:
-		d.wrong(text, "is not a date; %s", writeDay)
+		d.wrong(text, "is not a date; %s", elseMeant(writeDay, meantClock(text, false)))
 	case len(text) != len(time.DateOnly) && !midnight:
 		d.wrong(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly))
 	case d.inYears(text, t, from):
@@ -69,7 +79,7 @@ func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 	case d.numeric(c):
 		d.wrong(text, "is a number, not a time; %s", writeClock)
 	case !ok:
-		d.wrong(text, "is not a time; %s", writeClock)
+		d.wrong(text, "is not a time; %s", elseMeant(writeClock, meantClock(text, true)))
 	case len(text) == len(time.DateOnly):
 		d.wrong(text, "is a date, and a time is asked for; %s", writeClock)
 	case d.inYears(text, t, from):

@@ -85,3 +85,27 @@ func TestHeatOnSinceADay(t *testing.T) {
 		}
 	}
 }
+
+// A day written another way is told as a record writes it, both ways round
+// where nobody can tell.
+func TestMeantClock(t *testing.T) {
+	for _, c := range []struct{ text, day, clock string }{
+		{"March 12, 2026", "2026-03-12", ""},
+		{"12 Mar 2026", "2026-03-12", ""},
+		{"3/9/2026", "2026-03-09 or 2026-09-03", ""},
+		{"3/19/26", "2026-03-19", ""},
+		{"19.3.2026", "2026-03-19", ""},
+		{"2026/03/12", "2026-03-12", ""},
+		{"3/19/2026 2:30 pm", "", "2026-03-19 14:30"},
+		{"2026-3-9T08:30:15", "", "2026-03-09 08:30"},
+		{"soon", "", ""},
+		{"2026-02-30", "", ""},
+	} {
+		if got := meantClock(c.text, false); got != c.day {
+			t.Errorf("%q is the day %q, want %q", c.text, got, c.day)
+		}
+		if got := meantClock(c.text, true); got != c.clock {
+			t.Errorf("%q is the time %q, want %q", c.text, got, c.clock)
+		}
+	}
+}

@@ -24,6 +24,7 @@ func oneOf(typed string, words []string) (string, complaint) {
 type index struct {
 	table  string
 	unread bool // what it lists is not known
+	absent bool // there is no such table
 	ids    []string
 	at     map[string]int
 }
@@ -60,6 +61,10 @@ func (x *index) find(id string) (int, bool) {
 // ones may be meant.
 func (x *index) complaint(id string) complaint {
 	const first = 200
+	if x.absent {
+		x.unread = true // one cause is told once
+		return about(id, "is listed nowhere: there is no table %s; add it, with a row for each that is named", x.table)
+	}
 	if len(x.ids) == 0 {
 		return about(id, "is not listed in %s; list it there", x.table)
 	}

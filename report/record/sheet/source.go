@@ -66,6 +66,8 @@ func opened(path string, s *Source, like func(Other) bool) (*Source, error) {
 		return nil, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, Cause(err))
 	case info.IsDir():
 		err = s.openFolder(abs)
+	case s.ofFile(name) != "":
+		err = fmt.Errorf("%s: is one table of a record; give the folder that it lies in", name)
 	default:
 		err = s.openWorkbook(abs)
 	}
