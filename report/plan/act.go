@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 )
 
 // Act is one thing to do.
@@ -12,6 +13,7 @@ type Act struct {
 	Short  string // what to do, as an order: "read holes H1 to H3"
 	How    string // the rest of the order: with what, where, until when
 	Or     string // what would do instead, empty where nothing would
+	Untold string // why it cannot be told when it ends, where more than its order says is known
 	Who    string // whose it is, a role of the table Sign-off
 	Checks []string
 	Things int // how many things of the record it concerns
@@ -35,6 +37,21 @@ type Act struct {
 type Fill struct {
 	Table, Area, Name string
 	Columns           []string
+}
+
+// Doing is the order with the wait that follows before its end.
+func (a Act) Doing() string {
+	if a.stage == sealing || a.stage == setting {
+		return a.Short + " and leave " + pronoun(a.Things) + " for " + evidence.Hours(a.takes).Text() + " h"
+	}
+	return a.Short
+}
+
+func pronoun(n int) string {
+	if n == 1 {
+		return "it"
+	}
+	return "them"
 }
 
 // Order is the whole order.
@@ -92,6 +109,8 @@ func (s stage) after() []stage {
 		return []stage{ofMeters, ofHeat}
 	case ofJoists, ofSurfaces:
 		return []stage{ofMeters}
+	case latestAir:
+		return []stage{ofAir}
 	}
 	return nil
 }

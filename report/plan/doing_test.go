@@ -56,7 +56,7 @@ func done(j report.Job, p plan.Plan) report.Job {
 		for _, r := range a.Rows {
 			d.add(a, r)
 		}
-		if strings.HasPrefix(a.Short, "read the air") || strings.HasPrefix(a.Short, "keep the air log") {
+		if strings.Contains(a.Short, "read the air") || strings.HasPrefix(a.Short, "keep the air log") {
 			d.log(a)
 		}
 		if strings.Contains(a.Short, "lift dish") {

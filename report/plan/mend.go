@@ -94,6 +94,9 @@ func (p *planner) settled(t task, lot lotWork) {
 	m := p.acclimatizing(lot)
 	a.Short = m.do + ", then " + a.Short
 	a.How, a.from, a.open = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open
+	if m.open {
+		a.Untold = m.how
+	}
 	a.Or = "send the lot back for one that was kept drier or wetter"
 	if slices.Contains(lot.over, "flooring-spread") {
 		a.Or = "set aside the boards that lie apart, no more than 1 in 10"

@@ -172,6 +172,15 @@ func (p Plan) dayCalled(n int) string {
 	return "day " + strconv.Itoa(n-p.firstDay()+1)
 }
 
+// InTurn are the acts in the order in which they can begin.
+func (p Plan) InTurn() []Act {
+	acts := slices.Clone(p.Acts)
+	slices.SortStableFunc(acts, func(a, b Act) int {
+		return cmp.Or(a.Begins.Compare(b.Begins), cmp.Compare(a.stage, b.stage))
+	})
+	return acts
+}
+
 // Missing are the acts in short that the checks which stop an area wait for,
 // the one that serves most of them first.
 func (p Plan) Missing() []report.Missing {

@@ -119,6 +119,7 @@ func (p *planner) forward() {
 	var ends [lastStage]time.Time
 	var open [lastStage]bool
 	var last time.Time
+	endless := false
 	for s := onPaper; s < lastStage; s++ {
 		ready, never := p.now, false
 		for _, before := range s.after() {
@@ -133,13 +134,13 @@ func (p *planner) forward() {
 			a.Begins = latest(ready, a.from)
 			a.Ends = a.Begins.Add(a.takes)
 			ends[s], open[s] = latest(ends[s], a.Ends), open[s] || a.open
-			last = latest(last, a.Ends)
+			last, endless = latest(last, a.Ends), endless || a.open
 		}
 	}
 	for i := range p.acts {
 		a := &p.acts[i]
 		if a.ongoing {
-			a.Ends = latest(latest(last, a.Begins), a.until)
+			a.Ends, a.open = latest(latest(last, a.Begins), a.until), endless
 		}
 		if a.open {
 			a.Ends = time.Time{}

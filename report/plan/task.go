@@ -155,6 +155,9 @@ func (p *planner) mendAll(t task) {
 	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
 	a.How, a.Or = sentence(m.how, p.with(t.tool), t.how), m.or
 	a.from, a.open = latest(a.from, m.from), m.open
+	if m.open {
+		a.Untold = m.how
+	}
 	if m.who != "" {
 		a.Who = m.who + ", then " + t.who
 	}
