@@ -39,6 +39,7 @@ func TestMain(m *testing.M) {
 //	keep NAME EXPRESSION           what its group finds on standard output, as $NAME
 //	cell FILE SHEET TEXT VALUE     set the first cell of a workbook that shows TEXT, or one by its address
 //	without FILE SHEET             delete a sheet of a workbook
+//	merge FILE SHEET FROM TO       merge cells of a sheet of a workbook
 //	shows FILE SHEET EXPRESSION    some row of a sheet, its cells parted by |, fits it
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
@@ -66,6 +67,7 @@ func TestScripts(t *testing.T) {
 			"keep":      cmdKeep,
 			"cell":      cmdCell,
 			"without":   cmdWithout,
+			"merge":     cmdMerge,
 			"shows":     cmdShows,
 		},
 	})

@@ -69,3 +69,13 @@ func cmdShows(ts *testscript.TestScript, neg bool, a []string) {
 		ts.Fatalf("%s %s: %q is there: %v, in\n%s", a[0], a[1], a[2], found, strings.Join(all, "\n"))
 	}
 }
+
+// cmdMerge merges cells of a sheet.
+func cmdMerge(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 4, "merge FILE SHEET FROM TO")
+	f, err := excelize.OpenFile(ts.MkAbs(a[0]))
+	ts.Check(err)
+	defer f.Close()
+	ts.Check(f.MergeCell(a[1], a[2], a[3]))
+	ts.Check(f.Save())
+}
