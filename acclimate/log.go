@@ -81,6 +81,25 @@ func (r AirRows) Untimed() []*Air { return r.untimed }
 // Timed are the rows with a time, in its order.
 func (r AirRows) Timed() []*Air { return merged(r.site, r.own) }
 
+// States are the air in numbers, one an hour, on an axis of days since 1970 in
+// UTC: rows without a time, a temperature or a humidity are left out.
+func (r AirRows) States() []evidence.AirState {
+	const hour = 3600
+	var all []evidence.AirState
+	last := int64(-1)
+	for _, a := range r.Timed() {
+		at := a.ReadAt.First.Unix()
+		rh := a.Humidity()
+		if at/hour == last || !a.Temp.Shown() || !rh.Shown() {
+			continue
+		}
+		last = at / hour
+		tempC := a.Temp.In(evidence.Celsius).Float()
+		all = append(all, evidence.AirState{Day: float64(at) / (24 * hour), TempC: tempC, RHPct: rh.Exact().Float()})
+	}
+	return all
+}
+
 // Earliest is the first row with a time, nil where there is none.
 func (r AirRows) Earliest() *Air {
 	return choose(head(r.site), head(r.own), func(a, b *Air) bool { return b.ReadAt.First.Before(a.ReadAt.First) })

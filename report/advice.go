@@ -34,30 +34,21 @@ type Outlook struct {
 	Air      *AirOutlook       `json:"air"`
 	Movement []MovementOutlook `json:"movement"`
 	Holds    Holds             `json:"holds"`
+	Damage   []string          `json:"damage,omitempty"` // that what is over a limit is known for
 }
-
-// The statuses of an outlook.
-const (
-	OutlookMet       = "met"
-	OutlookDrying    = "drying"
-	OutlookGaining   = "gaining"
-	OutlookNever     = "not in this air"
-	OutlookTooFew    = "too few readings"
-	OutlookNotNeeded = "not needed"
-)
 
 // SlabOutlook is when the slowest hole is at its limit. Ready, From and To are
 // days, empty but for drying. CoveredPct is the humidity that the slab settles
 // to once covered.
 type SlabOutlook struct {
-	Status     string `json:"status"`
+	Status     evidence.Prospect `json:"status"`
 	Hole       string `json:"hole"`
 	LimitPct   string `json:"limitPct"`
 	Ready      string `json:"ready"`
 	From       string `json:"from"`
 	To         string `json:"to"`
 	CoveredPct string `json:"coveredPct"`
-	Standing   string `json:"standing"`
+	Standing   evidence.Standing `json:"standing"`
 	Why        string `json:"why"`
 
 	Course []Course `json:"-"` // of that hole, for a picture
@@ -74,7 +65,7 @@ type Course struct {
 // BoardsOutlook is when a lot is within tolerance of the target.
 type BoardsOutlook struct {
 	Lot    string `json:"lot"`
-	Status string `json:"status"`
+	Status evidence.Prospect `json:"status"`
 	EndPct string `json:"endPct"`
 	Ready  string `json:"ready"`
 	From   string `json:"from"`
@@ -90,6 +81,7 @@ type AirOutlook struct {
 	RHHighPct string `json:"rhHighPct"`
 	TempF     string `json:"tempF"`
 	WaterLb   string `json:"waterLb"`
+	WaterKG   string `json:"waterKg"`
 }
 
 // MovementOutlook is what boards of a lot would do over a year if they were

@@ -22,6 +22,10 @@ func (j Job) product(id string) *Product {
 	return nil
 }
 
+// FlooringProduct is the flooring of an area, nil where it is not a product on
+// record.
+func (s Site) FlooringProduct() *Product { return s.system.flooring }
+
 // products are the products of the system in the order their limits are read.
 func (s system) products() []*Product {
 	return slices.DeleteFunc([]*Product{s.flooring, s.adhesive, s.membrane}, func(p *Product) bool { return p == nil })

@@ -21,6 +21,7 @@ type Lot struct {
 	earlier []evidence.Judged[Row] // the boards of the nearest visit that ended 72 h or more before
 	missed  []evidence.Judged[Row] // the boards of the week before that were not read again
 	lost    []evidence.Judged[Row] // the names of the boards where water left nothing
+	timed   []Row                  // every row since water that has a time
 	past    past
 }
 
@@ -72,6 +73,7 @@ func lotOf(group evidence.Judged[Row], wet time.Time) Lot {
 	first := firstTime(visit)
 	lot.earlier = lastVisit(group.Name, endedBefore(before, first)).Boards
 	lot.missed = missed(before, visit, first)
+	lot.timed = slices.DeleteFunc(slices.Clone(dry), func(r Row) bool { return !r.ReadAt.Shown() })
 	return lot
 }
 

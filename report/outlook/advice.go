@@ -2,6 +2,7 @@ package outlook
 
 import (
 	"firstboard/report"
+	"firstboard/report/evidence"
 	"firstboard/report/plan"
 )
 
@@ -9,9 +10,31 @@ import (
 func Advice(decisions []report.Decision) []report.Advice {
 	all := make([]report.Advice, len(decisions))
 	for i, d := range decisions {
-		all[i].Outlook.Holds = Holds(d)
+		all[i].Outlook = Of(d)
 		p := plan.Of(d, all[i].Outlook)
 		all[i].Missing, all[i].Next = p.Missing(), Next(p)
+	}
+	return all
+}
+
+// Of is what is to be expected of an area: when its slab and boards are ready,
+// what the air must do, what would happen if it were installed now, and
+// whether its verdict holds.
+func Of(d report.Decision) report.Outlook {
+	s := d.Site
+	return report.Outlook{
+		Slab: slabOf(s), Boards: boardsOf(s), Air: airOf(s), Movement: movementOf(s),
+		Holds: Holds(d), Damage: damageOf(d),
+	}
+}
+
+// damageOf is what the checks that an area does not meet are known to damage.
+func damageOf(d report.Decision) []string {
+	var all []string
+	for _, f := range d.Findings {
+		if known, ok := DamageOf(f.ID); ok && f.Outcome == evidence.NotMet {
+			all = append(all, f.ID+" is not met: "+known.KnownFor+" ("+string(DamageStanding)+")")
+		}
 	}
 	return all
 }

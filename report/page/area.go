@@ -1,7 +1,6 @@
 package page
 
 import (
-	"cmp"
 	"fmt"
 	"html/template"
 	"slices"
@@ -22,6 +21,7 @@ type areaView struct {
 	Unproven []finding
 	Met      []finding
 	Unneeded []finding
+	Installed []string
 	When     []string
 	Missing  []report.Missing
 	Next     report.Next
@@ -105,27 +105,11 @@ func (a *areaView) sort(f evidence.Finding) {
 // advise puts when, what next and what it turns on into words.
 func (a *areaView) advise(advice report.Advice) {
 	o := advice.Outlook
-	if s := o.Slab; s.Why != "" && s.Status != report.OutlookNotNeeded {
-		a.When = append(a.When, "Slab: "+expected(s.Status, s.Ready, s.From, s.To, s.Why))
-	}
-	for _, b := range o.Boards {
-		lead := "Boards"
-		if b.Lot != "" {
-			lead += " of lot " + b.Lot
-		}
-		a.When = append(a.When, lead+": "+expected(b.Status, b.Ready, b.From, b.To, b.Why))
-	}
+	a.When, a.Installed = o.When(), o.IfInstalled()
 	a.Missing, a.Next = advice.Missing, advice.Next
 	if !o.Holds.Holds && len(o.Holds.TurnsOn) > 0 {
 		a.Turns = evidence.List(o.Holds.TurnsOn)
 	}
-}
-
-func expected(status, ready, from, to, why string) string {
-	if ready == "" {
-		return cmp.Or(why, status)
-	}
-	return fmt.Sprintf("%s until about %s (%s to %s); %s", status, ready, from, to, why)
 }
 
 func facts(d report.Decision) []pair {

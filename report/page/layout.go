@@ -44,6 +44,7 @@ const layout = `<!doctype html>
 <ul class="findings">{{range .Over}}{{template "finding" .}}{{end}}{{range .Unproven}}{{template "finding" .}}{{end}}</ul>{{end}}
 {{if .Conditions}}<h3>Conditions</h3><ul>{{range .Conditions}}<li>{{.}}</li>{{end}}</ul>{{end}}
 {{if .When}}<h3>When</h3>{{range .When}}<p>{{.}}</p>{{end}}<p class="soft">A forecast is advice and never changes a verdict.</p>{{end}}
+{{if .Installed}}<h3>If it were installed now</h3>{{range .Installed}}<p>{{.}}</p>{{end}}{{end}}
 {{if .Next.Acts}}<h3>Next</h3><ol>{{range .Next.Acts}}<li>{{.Act}}{{if .Who}} ({{.Who}}){{end}}{{if .Ends}}; can end {{.Ends}}{{end}}</li>{{end}}</ol>{{with .Next.Earliest}}<p>GO on {{.}} at the earliest.</p>{{end}}{{end}}
 {{with .Turns}}<p>The verdict turns on: {{.}}.</p>{{end}}
 {{if .Figures}}<details{{if .Open}} open{{end}}><summary>Pictures ({{len .Figures}})</summary>{{range .Figures}}{{if .Drawing}}<figure><figcaption>{{.Caption}}</figcaption>{{.Drawing}}{{range .Notes}}<p class="soft">{{.}}</p>{{end}}</figure>{{end}}{{end}}</details>{{end}}

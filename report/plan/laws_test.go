@@ -15,9 +15,9 @@ import (
 func forecast(d report.Decision) report.Outlook {
 	now := d.Site.Latest()
 	ready := evidence.DayOf(now.Add(72 * time.Hour)).String()
-	o := report.Outlook{Slab: report.SlabOutlook{Status: report.OutlookDrying, Ready: ready, From: ready, To: ready}}
+	o := report.Outlook{Slab: report.SlabOutlook{Status: evidence.Losing, Ready: ready, From: ready, To: ready}}
 	for _, lot := range d.Site.Wood.Lots() {
-		o.Boards = append(o.Boards, report.BoardsOutlook{Lot: lot.Name, Status: report.OutlookDrying, Ready: ready})
+		o.Boards = append(o.Boards, report.BoardsOutlook{Lot: lot.Name, Status: evidence.Losing, Ready: ready})
 	}
 	return o
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -33,7 +32,7 @@ func (p *planner) drying() mending {
 		m.from, m.open = ready.Begins(p.Job.Zone), false
 		m.do = "let the slab dry until about " + s.Ready
 		m.how = fmt.Sprintf("nine times in ten between %s and %s", s.From, s.To)
-	case s.Status == report.OutlookNever:
+	case s.Status == evidence.Stalled:
 		m.do, m.how = "dry the slab in drier or warmer air", "it does not get there in this air: "+s.Why
 	case s.Why != "":
 		m.how = "by when cannot be told: " + s.Why

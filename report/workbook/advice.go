@@ -19,7 +19,8 @@ func adviceRows(d report.Decision, advice report.Advice) []row {
 	rows = append(rows, paragraphs("What the meters say together (advice)", d.Advice)...)
 	rows = append(rows, paragraphs("Worth a second look (advice; there may be a good reason)", d.Looks)...)
 	rows = append(rows, paragraphs("Signatures (they never change a verdict)", signed(d.Signatures))...)
-	return append(rows, paragraphs("When, and what it turns on (advice)", expected(advice))...)
+	rows = append(rows, paragraphs("When, and what it turns on (advice)", expected(advice))...)
+	return append(rows, paragraphs("What the air must do, and what would happen if it were installed now (advice)", advice.Outlook.IfInstalled())...)
 }
 
 // unused are the rows that no check judged, by table and reason.
@@ -31,28 +32,15 @@ func unused(all []evidence.Unused) []string {
 	return lines
 }
 
-// expected is what is to be expected of slab and boards, and what the verdict
-// turns on.
+// expected is when slab and boards will be ready, what next, and what the
+// verdict turns on.
 func expected(a report.Advice) []string {
-	var all []string
-	tell := func(what, status, ready, from, to, why string) {
-		switch {
-		case ready != "":
-			all = append(all, fmt.Sprintf("%s: %s until about %s (%s to %s); %s", what, status, ready, from, to, why))
-		case why != "" && status != report.OutlookNotNeeded:
-			all = append(all, fmt.Sprintf("%s: %s; %s", what, status, why))
-		}
-	}
-	o := a.Outlook
-	tell("slab", o.Slab.Status, o.Slab.Ready, o.Slab.From, o.Slab.To, o.Slab.Why)
-	for _, b := range o.Boards {
-		tell(strings.TrimSpace("boards "+b.Lot), b.Status, b.Ready, b.From, b.To, b.Why)
-	}
+	all := a.Outlook.When()
 	for _, act := range a.Next.Acts {
 		all = append(all, "next: "+doing(act))
 	}
-	if len(o.Holds.TurnsOn) > 0 {
-		all = append(all, "the verdict turns on "+evidence.List(o.Holds.TurnsOn))
+	if len(a.Outlook.Holds.TurnsOn) > 0 {
+		all = append(all, "the verdict turns on "+evidence.List(a.Outlook.Holds.TurnsOn))
 	}
 	return all
 }

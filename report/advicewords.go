@@ -1,0 +1,80 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// When is when the slab and each lot of boards will be ready, a sentence each
+// without its end. What is not needed is left out.
+func (o Outlook) When() []string {
+	var all []string
+	if s := o.Slab; s.Status != "" && s.Status != evidence.Unasked {
+		line := expected(strings.TrimSpace("slab, hole "+s.Hole), s.Status, s.Ready, s.From, s.To, s.Why)
+		if s.Hole == "" {
+			line = expected("slab", s.Status, s.Ready, s.From, s.To, s.Why)
+		}
+		if s.CoveredPct != "" {
+			line += "; covered today it settles to " + s.CoveredPct + " % RH"
+		}
+		all = append(all, line)
+	}
+	for _, b := range o.Boards {
+		all = append(all, expected("boards"+ofLot(b.Lot), b.Status, b.Ready, b.From, b.To, b.Why))
+	}
+	return all
+}
+
+func expected(what string, status evidence.Prospect, ready, from, to, why string) string {
+	if ready == "" {
+		return what + ": " + string(status) + "; " + why
+	}
+	return fmt.Sprintf("%s: %s until about %s (nine times in ten %s to %s); %s", what, status, ready, from, to, why)
+}
+
+func ofLot(name string) string {
+	if name == "" {
+		return ""
+	}
+	return " of lot " + name
+}
+
+// IfInstalled is what the air has to do for the boards, how they would move,
+// and what the conditions that are over a limit are known to damage.
+func (o Outlook) IfInstalled() []string {
+	var all []string
+	if a := o.Air; a != nil {
+		line := fmt.Sprintf("air of %s to %s %% RH at %s F brings the boards to the target", a.RHLowPct, a.RHHighPct, a.TempF)
+		switch {
+		case strings.HasPrefix(a.WaterLb, "-"):
+			line += fmt.Sprintf("; on the way wood gives up %s lb (%s kg) of water", a.WaterLb[1:], strings.TrimPrefix(a.WaterKG, "-"))
+		case a.WaterLb != "":
+			line += fmt.Sprintf("; on the way wood takes in %s lb (%s kg) of water", a.WaterLb, a.WaterKG)
+		}
+		all = append(all, line)
+	}
+	for _, m := range o.Movement {
+		all = append(all, m.says())
+	}
+	return append(all, o.Damage...)
+}
+
+// says is the movement of a lot in words: free movement, without a discount.
+func (m MovementOutlook) says() string {
+	line := fmt.Sprintf("installed now at %s %% MC, a board of %s in%s %s at %s %% and %s at %s %%",
+		m.NowPct, m.BoardIn, ofLot(m.Lot), moves(m.ShrinkIn, "shrinks", "grows"), m.LowPct, moves(m.GrowIn, "grows", "shrinks"), m.HighPct)
+	if m.AcrossShrinkIn != "" {
+		line += fmt.Sprintf("; the width of the room %s and %s",
+			moves(m.AcrossShrinkIn, "shrinks", "grows"), moves(m.AcrossGrowIn, "grows", "shrinks"))
+	}
+	return line + " (Wood Handbook eq. 13-2, coefficient " + m.Coefficient + ", free movement)"
+}
+
+func moves(in, way, other string) string {
+	if strings.HasPrefix(in, "-") {
+		return other + " by " + in[1:] + " in"
+	}
+	return way + " by " + in + " in"
+}

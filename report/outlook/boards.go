@@ -1,0 +1,48 @@
+package outlook
+
+import (
+	"strconv"
+
+	"firstboard/acclimate"
+	"firstboard/acclimate/settling"
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/wood"
+)
+
+// boardsOf is when each lot of an area is within tolerance of its target.
+func boardsOf(s report.Site) []report.BoardsOutlook {
+	all := []report.BoardsOutlook{}
+	if s.Wood.NoFlooring != "" {
+		return all
+	}
+	target, air := acclimate.TargetOf(s.Room.Service), s.Room.Air.States()
+	for _, lot := range s.Wood.Lots() {
+		all = append(all, boardsOutlook(s, lot, target, air))
+	}
+	return all
+}
+
+func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []evidence.AirState) report.BoardsOutlook {
+	o := report.BoardsOutlook{Lot: lot.Name, Status: evidence.Unread}
+	if target.Lack != "" {
+		o.Why = "the target is not known: " + target.Lack
+		return o
+	}
+	l := settling.Lot{Air: air, TargetPct: target.Mid.Value.Float(), TolerancePct: s.Room.Tolerance.Number.Exact().Float()}
+	for _, v := range lot.Visits() {
+		l.Visits = append(l.Visits, settling.Visit{
+			Day: dayAxis(v.At), MeanPct: v.MeanPct, SpreadPct: v.SpreadPct, Boards: v.Boards,
+		})
+	}
+	f, err := settling.Forecast(l)
+	if err != nil {
+		o.Why = err.Error()
+		return o
+	}
+	o.Status, o.EndPct, o.Why = f.Prospect, strconv.FormatFloat(f.EndPct, 'f', 1, 64), f.Why
+	if f.Prospect == evidence.Losing || f.Prospect == evidence.Gaining {
+		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
+	}
+	return o
+}

@@ -1,0 +1,175 @@
+package outlook
+
+import (
+	"cmp"
+	"errors"
+	"math"
+	"slices"
+	"strconv"
+
+	"firstboard/report"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/slab/drying"
+)
+
+// mostForecast is how many holes of an area are forecast: of more, those that a
+// straight line through their readings brings to the limit last.
+const mostForecast = 9
+
+// slabOf is when the slowest hole of an area is at its limit.
+func slabOf(s report.Site) report.SlabOutlook {
+	limit := s.Slab.RH.Most.Number
+	none := func(why string) report.SlabOutlook {
+		return report.SlabOutlook{Status: evidence.Unasked, Standing: evidence.Derived, Why: why}
+	}
+	switch {
+	case s.Slab.NoHoles != "":
+		return none(s.Slab.NoHoles)
+	case s.Slab.UnfitForHoles() != "":
+		return none(s.Slab.UnfitForHoles())
+	case s.Slab.Isolated:
+		return none("the membrane's manufacturer asks for no limit")
+	case !limit.Shown():
+		return none("the limit is not known")
+	}
+	holes := s.Slab.Histories()
+	if len(holes) == 0 {
+		return report.SlabOutlook{
+			Status: evidence.Unread, LimitPct: limit.Written, Standing: evidence.Derived, Why: "no hole was read",
+		}
+	}
+	return worst(forecasts(s, holes, limit))
+}
+
+// forecasts are those of the holes over their limit, the slowest by a straight
+// line first, or of the highest where all are at it.
+func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence.Reading) []report.SlabOutlook {
+	var over []drying.Hole
+	var names []string
+	air, start := s.Room.Air.States(), began(s)
+	for _, h := range holes {
+		over, names = append(over, holeOf(s, h, start, air, limit)), append(names, h.Name)
+	}
+	order := make([]int, len(over))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(linear(over[b]), linear(over[a])) })
+	var all []report.SlabOutlook
+	for n, i := range order {
+		if n > 0 && (n == mostForecast || linear(over[i]) <= 0) {
+			break
+		}
+		all = append(all, slabOutlook(over[i], names[i], limit))
+	}
+	return all
+}
+
+// linear is in how many days a straight line from the first sample to the last
+// comes to the limit: never where it does not fall or there is none; a hole at
+// its limit is ranked below all others, by how far below it lies.
+func linear(h drying.Hole) float64 {
+	if len(h.Samples) == 0 {
+		return math.Inf(1)
+	}
+	first, last := h.Samples[0], h.Samples[len(h.Samples)-1]
+	above := last.RHPct - h.LimitPct
+	switch {
+	case above <= 0:
+		return above
+	case first.RHPct <= last.RHPct:
+		return math.Inf(1)
+	}
+	return above * (last.Day - first.Day) / (first.RHPct - last.RHPct)
+}
+
+// holeOf is a hole with its readings in order of time. What is not recorded
+// of it is 0.
+func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState, limit evidence.Reading) drying.Hole {
+	hole := drying.Hole{Faces: 1, StartDay: start, Air: air, LimitPct: limit.Exact().Float()}
+	if s.Slab.TwoFaces {
+		hole.Faces = 2
+	}
+	thickness, depth := s.Slab.Thickness, evidence.Reading{}
+	for _, r := range h.Rows {
+		sd := 1.0
+		if u := s.Slab.Instruments.U(r.Instrument, evidence.RH); u.Known && u.Value.Sign() > 0 {
+			sd = u.Value.Float() / 2
+		}
+		hole.Samples = append(hole.Samples, drying.Sample{Day: dayAxis(r.ReadAt.First), RHPct: r.RH.Exact().Float(), SDPct: sd})
+		if r.Thickness.Shown() {
+			thickness = r.Thickness
+		}
+		if r.Depth.Shown() {
+			depth = r.Depth
+		}
+	}
+	slices.SortStableFunc(hole.Samples, func(a, b drying.Sample) int { return cmp.Compare(a.Day, b.Day) })
+	if thickness.Shown() {
+		hole.ThicknessMM = thickness.In(evidence.Millimeter).Float()
+	}
+	if depth.Shown() {
+		hole.DepthMM = depth.In(evidence.Millimeter).Float()
+	}
+	return hole
+}
+
+// began is the day on which the slab began to dry: that of enclosing, else of
+// placing; unknown after water, and where neither is recorded.
+func began(s report.Site) float64 {
+	for _, d := range []evidence.Date{s.Area.EnclosedOn, s.Area.PlacedOn} {
+		if !d.Shown() {
+			continue
+		}
+		begins := d.Day.Begins(s.Job.Zone)
+		if s.Slab.Wet.After(begins) {
+			return math.NaN()
+		}
+		return dayAxis(begins)
+	}
+	return math.NaN()
+}
+
+func slabOutlook(h drying.Hole, name string, limit evidence.Reading) report.SlabOutlook {
+	o := report.SlabOutlook{Hole: name, LimitPct: limit.Written, Standing: evidence.Derived}
+	f, err := drying.Forecast(h)
+	if err != nil {
+		o.Status, o.Why = evidence.Unread, err.Error()
+		if linear(h) <= 0 {
+			o.Status, o.Why = evidence.Reached, "its latest reading is at or under the limit"
+		}
+		if errors.Is(err, drying.ErrNoAir) || h.ThicknessMM > 0 && h.DepthMM > 0 {
+			return o
+		}
+		if o.Status == evidence.Unread {
+			o.Why = "the thickness of the slab or the depth of the hole is not recorded"
+		}
+		return o
+	}
+	o.Status, o.Why = f.Prospect, f.Why
+	if f.CoveredPct > 0 {
+		o.CoveredPct = strconv.FormatFloat(f.CoveredPct, 'f', 1, 64)
+	}
+	if f.Prospect == evidence.Losing {
+		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
+	}
+	for _, e := range f.Expected {
+		o.Course = append(o.Course, report.Course{
+			Day: evidence.Day(math.Floor(e.Day)), RHPct: e.RHPct, LowPct: e.LowPct, TopPct: e.HighPct,
+		})
+	}
+	return o
+}
+
+// worst is the hole whose status stands for the slab: of those that dry, the
+// slowest.
+func worst(all []report.SlabOutlook) report.SlabOutlook {
+	rank := []evidence.Prospect{evidence.Unread, evidence.Stalled, evidence.Losing, evidence.Reached}
+	return slices.MinFunc(all, func(a, b report.SlabOutlook) int {
+		return cmp.Or(
+			cmp.Compare(slices.Index(rank, a.Status), slices.Index(rank, b.Status)),
+			cmp.Compare(b.Ready, a.Ready), cmp.Compare(b.To, a.To),
+		)
+	})
+}
