@@ -41,6 +41,24 @@ func ofLot(name string) string {
 	return " of lot " + name
 }
 
+// Brief is When in short, of what is not ready: empty where all is.
+func (o Outlook) Brief() string {
+	var all []string
+	add := func(what string, status evidence.Prospect, ready, from, to string) {
+		switch {
+		case ready != "":
+			all = append(all, fmt.Sprintf("%s about %s (%s to %s)", what, ready, from, to))
+		case status == evidence.Stalled || status == evidence.Unread:
+			all = append(all, what+": "+string(status))
+		}
+	}
+	add("slab", o.Slab.Status, o.Slab.Ready, o.Slab.From, o.Slab.To)
+	for _, b := range o.Boards {
+		add("boards"+ofLot(b.Lot), b.Status, b.Ready, b.From, b.To)
+	}
+	return strings.Join(all, "; ")
+}
+
 // IfInstalled is what the air has to do for the boards, how they would move,
 // and what the conditions that are over a limit are known to damage.
 func (o Outlook) IfInstalled() []string {

@@ -62,6 +62,9 @@ func details(d report.Decision, a report.Advice) []string {
 			lines = append(lines, "missing: "+f.ID+": "+f.Reason)
 		}
 	}
+	if when := a.Outlook.Brief(); when != "" && !d.GoodUntil.Shown() {
+		lines = append(lines, "when: "+when)
+	}
 	for _, c := range d.Conditions {
 		lines = append(lines, "condition: "+c)
 	}

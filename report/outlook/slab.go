@@ -2,7 +2,6 @@ package outlook
 
 import (
 	"cmp"
-	"errors"
 	"math"
 	"slices"
 	"strconv"
@@ -133,18 +132,13 @@ func began(s report.Site) float64 {
 
 func slabOutlook(h drying.Hole, name string, limit evidence.Reading) report.SlabOutlook {
 	o := report.SlabOutlook{Hole: name, LimitPct: limit.Written, Standing: evidence.Derived}
+	if h.ThicknessMM == 0 || h.DepthMM == 0 {
+		o.Status, o.Why = evidence.Unread, "the thickness of the slab or the depth of the hole is not recorded"
+		return o
+	}
 	f, err := drying.Forecast(h)
 	if err != nil {
 		o.Status, o.Why = evidence.Unread, err.Error()
-		if linear(h) <= 0 {
-			o.Status, o.Why = evidence.Reached, "its latest reading is at or under the limit"
-		}
-		if errors.Is(err, drying.ErrNoAir) || h.ThicknessMM > 0 && h.DepthMM > 0 {
-			return o
-		}
-		if o.Status == evidence.Unread {
-			o.Why = "the thickness of the slab or the depth of the hole is not recorded"
-		}
 		return o
 	}
 	o.Status, o.Why = f.Prospect, f.Why

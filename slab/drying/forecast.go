@@ -52,6 +52,12 @@ func Forecast(h Hole) (Outlook, error) {
 	if past.tooFew() {
 		return h.unread(past), nil
 	}
+	if len(h.Air) == 0 {
+		if past.last().RHPct > h.LimitPct {
+			return Outlook{}, ErrNoAir
+		}
+		return Outlook{Prospect: evidence.Reached, Why: h.reached(past)}, nil
+	}
 	return h.forecast(past), nil
 }
 

@@ -19,7 +19,8 @@ type Hole struct {
 	LimitPct    float64             // RH
 }
 
-// ErrNoAir is returned where the log of the air is empty.
+// ErrNoAir is returned where the log of the air is empty and the hole is not at
+// its limit.
 var ErrNoAir = errors.New("no air was recorded that the slab dries in")
 
 func (h Hole) check() error {
@@ -32,8 +33,6 @@ func (h Hole) check() error {
 		return fmt.Errorf("a limit of %.6g %% RH is not above 0 and at most 100", h.LimitPct)
 	case math.IsInf(h.StartDay, 0):
 		return fmt.Errorf("drying began on no day: %v", h.StartDay)
-	case len(h.Air) == 0:
-		return ErrNoAir
 	}
 	for _, s := range h.Samples {
 		if !(s.RHPct >= 0 && s.RHPct <= 100 && s.SDPct > 0 && math.Abs(s.Day) < math.Inf(1)) {
