@@ -41,14 +41,15 @@ func ofLot(name string) string {
 	return " of lot " + name
 }
 
-// Brief is When in short, of what is not ready: empty where all is.
+// Brief is When in short, of what dries or cannot in this air: empty where there
+// is no such thing.
 func (o Outlook) Brief() string {
 	var all []string
 	add := func(what string, status evidence.Prospect, ready, from, to string) {
 		switch {
 		case ready != "":
 			all = append(all, fmt.Sprintf("%s about %s (%s to %s)", what, ready, from, to))
-		case status == evidence.Stalled || status == evidence.Unread:
+		case status == evidence.Stalled:
 			all = append(all, what+": "+string(status))
 		}
 	}
