@@ -51,9 +51,17 @@ func (d *desk) decisionPage() page {
 // told says whether the record still stands as it was judged, or where it is.
 func (d *desk) told() (text, value string) {
 	if d.filed {
-		return "", "To sign and file. The record, and what follows its every cell, are in the decision workbook of the seal below."
+		return "", "To sign and file. The record, and the figures as formulas over it, are in the decision workbook of the seal below."
 	}
 	return d.guard.told()
+}
+
+// whereToRead says which sheet tells of the sheets and the standings.
+func (d *desk) whereToRead() string {
+	if d.filed {
+		return "What each standing means: end of sheet " + d.titles.limits + "."
+	}
+	return "What each sheet holds and each standing means: sheet " + d.titles.checks + "."
 }
 
 // smaller is a row in the small letters of the decision page.
@@ -229,7 +237,7 @@ func (d *desk) decisionFoot(n notes) []row {
 	rows = append(rows,
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
 			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", look{gray: true}),
-		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks.", d.book.Seal, d.book.Tool, len(d.book.Catalog)), look{gray: true}),
+		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog), d.whereToRead()), look{gray: true}),
 	)
 	sign := row{least: signTall}
 	for _, c := range []struct {

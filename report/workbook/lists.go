@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -33,6 +34,11 @@ func limitsPage(b Book, t titles) page {
 			rows = append(rows, row{cells: []cell{{value: d.Area.ID, look: folded}, {value: "no limit needed or stated: " + evidence.List(none), look: folded, across: limitColumns - 1}}})
 		}
 	}
+	var means []string
+	for _, s := range standings() {
+		means = append(means, string(s.standing)+": "+s.means)
+	}
+	rows = append(rows, row{cells: []cell{{value: "Standing of a source. " + strings.Join(means, "; ") + ".", look: look{gray: true}, across: limitColumns}}})
 	return listPage(t.limits, []float64{7, 28, 9, 10, 13, 36, 19, 26},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
 }
