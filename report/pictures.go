@@ -55,6 +55,8 @@ const (
 	Dish
 	Scan
 	Others // lines too many to be told apart
+	Expected // of a forecast, and the ends of its interval
+	ExpectedEnd
 	LotMean
 	TargetEMC // of the service climate
 	Lowest    // end of a limit

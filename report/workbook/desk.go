@@ -26,7 +26,13 @@ func deskOf(b Book) *desk {
 	typed := typedIn(b, t)
 	var areas []chart.Area
 	for i, d := range b.Decisions {
-		areas = append(areas, chart.Area{Name: t.areas[i], Pictures: report.Pictures(d.Site)})
+		pictures := report.Pictures(d.Site)
+		for n, p := range pictures {
+			if i < len(b.Advice) {
+				pictures[n] = p.Expecting(b.Advice[i].Outlook.Slab)
+			}
+		}
+		areas = append(areas, chart.Area{Name: t.areas[i], Pictures: pictures})
 	}
 	return &desk{
 		plots: chart.Lay(t.plotted, areas, typed.plotted, span),

@@ -48,6 +48,12 @@ func lineStroke(l line) stroke {
 	if l.role == report.Others {
 		return stroke{ink: midGrey, width: 0.75, dash: "solid", mark: "circle", size: 2}
 	}
+	if l.role == report.Expected {
+		return stroke{ink: darkGrey, width: 1.5, dash: "lgDash"}
+	}
+	if l.role == report.ExpectedEnd {
+		return stroke{ink: midGrey, width: 1, dash: "sysDot"}
+	}
 	const crowded = 60
 	s := stroke{
 		ink: pick(l.nth, deepBlue, deepOrange, darkGrey), dash: pick(l.nth/3, "solid", "dash", "sysDot"),
