@@ -42,14 +42,14 @@ type Outlook struct {
 // to once covered.
 type SlabOutlook struct {
 	Status     evidence.Prospect `json:"status"`
-	Hole       string `json:"hole"`
-	LimitPct   string `json:"limitPct"`
-	Ready      string `json:"ready"`
-	From       string `json:"from"`
-	To         string `json:"to"`
-	CoveredPct string `json:"coveredPct"`
+	Hole       string            `json:"hole"`
+	LimitPct   string            `json:"limitPct"`
+	Ready      string            `json:"ready"`
+	From       string            `json:"from"`
+	To         string            `json:"to"`
+	CoveredPct string            `json:"coveredPct"`
 	Standing   evidence.Standing `json:"standing"`
-	Why        string `json:"why"`
+	Why        string            `json:"why"`
 
 	Course []Course `json:"-"` // of that hole, for a picture
 }
@@ -64,13 +64,13 @@ type Course struct {
 
 // BoardsOutlook is when a lot is within tolerance of the target.
 type BoardsOutlook struct {
-	Lot    string `json:"lot"`
+	Lot    string            `json:"lot"`
 	Status evidence.Prospect `json:"status"`
-	EndPct string `json:"endPct"`
-	Ready  string `json:"ready"`
-	From   string `json:"from"`
-	To     string `json:"to"`
-	Why    string `json:"why"`
+	EndPct string            `json:"endPct"`
+	Ready  string            `json:"ready"`
+	From   string            `json:"from"`
+	To     string            `json:"to"`
+	Why    string            `json:"why"`
 }
 
 // AirOutlook is the band of humidity that brings boards to the target at a

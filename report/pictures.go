@@ -54,7 +54,7 @@ const (
 	Joist
 	Dish
 	Scan
-	Others // lines too many to be told apart
+	Others   // lines too many to be told apart
 	Expected // of a forecast, and the ends of its interval
 	ExpectedEnd
 	LotMean

@@ -13,8 +13,15 @@ func TestLinesKeepToTheTerminal(t *testing.T) {
 	const job = "../../testdata/jobs/millrace"
 	for _, columns := range []int{40, 80, 120} {
 		for _, args := range [][]string{
-			{"check", job}, {"plan", job}, {"rules"}, {"help"}, {"help", "check"}, {"help", "log"}, {"help", "climate"},
-			{"calc", "air", "--temp", "70F", "--rh", "45%", "--surface", "60F"}, {"check", job, "--explain", "A2:slab-rh"},
+			{"check", job},
+			{"plan", job},
+			{"rules"},
+			{"help"},
+			{"help", "check"},
+			{"help", "log"},
+			{"help", "climate"},
+			{"calc", "air", "--temp", "70F", "--rh", "45%", "--surface", "60F"},
+			{"check", job, "--explain", "A2:slab-rh"},
 		} {
 			var out, faults bytes.Buffer
 			s := &screen{w: &out, columns: columns}

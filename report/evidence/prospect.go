@@ -11,5 +11,5 @@ const (
 	Gaining Prospect = "gaining"          // it takes up water toward its target
 	Stalled Prospect = "not in this air"  // it will not get there in the air it lies in
 	Unread  Prospect = "too few readings" // what was read does not carry a forecast
-	Unasked  Prospect = "not needed"       // no limit is held against it
+	Unasked Prospect = "not needed"       // no limit is held against it
 )

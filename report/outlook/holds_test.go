@@ -49,6 +49,7 @@ func (p part) ph(r slab.PH) bool     { return p.one == "pH spot" && evidence.Sam
 func (p part) cm(r slab.Carbide) bool {
 	return p.one == "carbide spot" && evidence.Same(r.Spot, p.name)
 }
+
 func (p part) timber(r wood.Row) bool {
 	of := map[string]string{"board": wood.OfFlooring, "subfloor piece": wood.OfSubfloor}[p.one]
 	return r.Of == of && evidence.Same(r.Piece, p.name) && evidence.Same(r.Lot, p.lot)

@@ -41,8 +41,10 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 		Status: report.OutlookDrying, Ready: "2026-04-20", From: "2026-04-12", To: "2026-05-09",
 	}}
 	for _, c := range []plain{
-		{name: "all is met: a GO today, and nothing is left to do", folder: "slab-glue-down-wood",
-			change: func(*report.Job) {}, earliest: "2026-03-04"},
+		{
+			name: "all is met: a GO today, and nothing is left to do", folder: "slab-glue-down-wood",
+			change: func(*report.Job) {}, earliest: "2026-03-04",
+		},
 		{
 			name: "a hole sealed today at 07:00: read 24 h later", folder: "slab-glue-down-wood",
 			change:   func(j *report.Job) { j.Holes[2].SealedAt = at(t, j, "2026-03-04 07:00"); unread(&j.Holes[2]) },

@@ -13,24 +13,24 @@ import (
 // areaView is one area as the page shows it.
 type areaView struct {
 	report.Decision
-	Anchor   string
-	Heading  string
-	Verdict  string // with why
-	Good     bool
-	Over     []finding
-	Unproven []finding
-	Met      []finding
-	Unneeded []finding
+	Anchor    string
+	Heading   string
+	Verdict   string // with why
+	Good      bool
+	Over      []finding
+	Unproven  []finding
+	Met       []finding
+	Unneeded  []finding
 	Installed []string
-	When     []string
-	Missing  []report.Missing
-	Next     report.Next
-	Turns    string
-	Facts    []pair
-	Figures  []figure
-	Open     bool // its pictures are unfolded: there are few areas
-	Signed   []string
-	Waived   []string
+	When      []string
+	Missing   []report.Missing
+	Next      report.Next
+	Turns     string
+	Facts     []pair
+	Figures   []figure
+	Open      bool // its pictures are unfolded: there are few areas
+	Signed    []string
+	Waived    []string
 }
 
 // finding is one answer as the page shows it.

@@ -72,5 +72,5 @@ func (d *decoder) floorOf(h slab.Hole) (f slab.Floor, thick evidence.Reading, kn
 }
 
 func fitsDepth(f slab.Floor, depth, thick evidence.Reading) bool {
-	return !(evidence.Measure("", depth, f.DepthRange(thick))).Breaks(evidence.Acceptance{})
+	return !evidence.Measure("", depth, f.DepthRange(thick)).Breaks(evidence.Acceptance{})
 }
