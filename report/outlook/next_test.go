@@ -38,7 +38,7 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 		h.ReadAt, h.RH, h.Temp = evidence.Time{}, evidence.Reading{}, evidence.Reading{}
 	}
 	dry := report.Outlook{Slab: report.SlabOutlook{
-		Status: report.OutlookDrying, Ready: "2026-04-20", From: "2026-04-12", To: "2026-05-09",
+		Status: evidence.Losing, Ready: "2026-04-20", From: "2026-04-12", To: "2026-05-09",
 	}}
 	for _, c := range []plain{
 		{
