@@ -195,8 +195,25 @@ func (p *planner) depth() string {
 	if !l.Shown() {
 		return "at " + share + " of the slab's thickness (" + faces + ")"
 	}
-	ends := l.Ends()
-	return evidence.Mean(ends).Text() + " " + string(l.Unit()) + " deep (" + l.String() + ": " + share + " of " + p.Slab.Thickness.String() + ", " + faces + ")"
+	return evidence.Mean(l.Ends()).Text() + " " + string(l.Unit()) + " deep (" + inward(l) + ": " + share + " of " + p.Slab.Thickness.String() + ", " + faces + ")"
+}
+
+// inward is a range of depths as somebody who drills reads it: whole millimeters
+// or hundredths of an inch, rounded so that what lies within them is in range.
+func inward(l evidence.Limit) string {
+	places, scale := 2, evidence.Whole(100)
+	switch l.Unit() {
+	case evidence.Millimeter:
+		places, scale = 0, evidence.Whole(1)
+	case evidence.Centimeter:
+		places, scale = 1, evidence.Whole(10)
+	case evidence.Meter:
+		places, scale = 3, evidence.Whole(1000)
+	}
+	ends, zero := l.Ends(), evidence.Whole(0)
+	low := evidence.Whole(ends[0].Mul(scale).Ceil()).Over(scale)
+	high := zero.Sub(evidence.Whole(zero.Sub(ends[1].Mul(scale)).Ceil()).Over(scale))
+	return low.Fixed(places) + " to " + high.Fixed(places) + " " + string(l.Unit())
 }
 
 // where is where the holes are drilled, in words.
