@@ -17,15 +17,18 @@ func Advice(decisions []report.Decision) []report.Advice {
 	return all
 }
 
-// Of is what is to be expected of an area: when its slab and boards are ready,
-// what the air must do, what would happen if it were installed now, and
-// whether its verdict holds.
+// Of is what is to be expected of an area: what lies ahead, what would happen
+// if it were installed now, and whether its verdict holds.
 func Of(d report.Decision) report.Outlook {
-	s := d.Site
-	return report.Outlook{
-		Slab: slabOf(s), Boards: boardsOf(s), Air: airOf(s), Movement: movementOf(s),
-		Holds: Holds(d), Damage: damageOf(d),
-	}
+	o := Ahead(d)
+	o.Movement, o.Holds, o.Damage = movementOf(d.Site), Holds(d), damageOf(d)
+	return o
+}
+
+// Ahead is when the slab and the boards of an area are ready, and what the air
+// must do.
+func Ahead(d report.Decision) report.Outlook {
+	return report.Outlook{Slab: slabOf(d.Site), Boards: boardsOf(d.Site), Air: airOf(d.Site)}
 }
 
 // damageOf is what the checks that an area does not meet are known to damage.

@@ -26,20 +26,6 @@ type Plan struct {
 	shut bool // it asks for readings of a slab that is covered by then
 }
 
-// All are the plans of all areas of a job. Ahead is what is to be expected of
-// each, and may be left out.
-func All(decisions []report.Decision, ahead ...report.Outlook) []Plan {
-	plans := make([]Plan, len(decisions))
-	for i, d := range decisions {
-		var o report.Outlook
-		if i < len(ahead) {
-			o = ahead[i]
-		}
-		plans[i] = Of(d, o)
-	}
-	return plans
-}
-
 // Of is what an area's decision still waits for, with what is to be expected of
 // its slab and boards. An area that may be installed waits for nothing. Where
 // the day of installing cannot be kept, the plan is one for the first day that

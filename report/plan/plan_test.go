@@ -93,7 +93,8 @@ func TestEveryCheckThatStopsIsServed(t *testing.T) {
 	from := bases(t)
 	rapid.Check(t, func(t *rapid.T) {
 		j := sparse(t, from)
-		for _, p := range plan.All(report.Judge(j)) {
+		for _, d := range report.Judge(j) {
+			p := plan.Of(d, report.Outlook{})
 			if p.Decision.Verdict == evidence.Go && len(p.Acts) > 0 {
 				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Acts[0].Short)
 			}
