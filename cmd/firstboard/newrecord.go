@@ -5,6 +5,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -32,8 +33,13 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []report
 	return save(targets)
 }
 
-// filling is a record to be filled in further.
+// filling is a record to be filled in further, its tables in the order of an
+// empty one.
 func filling(rec record.Record, tables []report.Table, sheets []report.FieldSheet) workbook.Filling {
+	order := record.TableNames()
+	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b report.Table) int {
+		return slices.Index(order, a.Name) - slices.Index(order, b.Name)
+	})
 	f := workbook.Filling{Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables), Most: sheet.MostBytes}
 	for _, t := range tables {
 		f.Forms = append(f.Forms, record.FormOf(t))

@@ -43,10 +43,12 @@ func Of(tool string, tables []report.Table, a report.Answer) string {
 	return hex.EncodeToString(h.Sum(nil))
 }
 
-// OfTables is the SHA-256 in hex of tables in their canonical form.
+// OfTables is the SHA-256 in hex of tables in their canonical form, whatever their
+// order.
 func OfTables(tables []report.Table) string {
 	h := sha256.New()
-	for _, t := range tables {
+	byName := func(a, b report.Table) int { return strings.Compare(a.Name, b.Name) }
+	for _, t := range slices.SortedFunc(slices.Values(tables), byName) {
 		write(h, []string{"table", t.Name})
 		for l := range lines(t) {
 			_, _ = io.WriteString(h, loose(l)+"\n")
