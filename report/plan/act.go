@@ -117,13 +117,18 @@ func (s stage) after() []stage {
 
 // sentence joins clauses that are not empty.
 func sentence(clauses ...string) string {
-	var all []string
+	all := ""
 	for _, c := range clauses {
-		if c != "" {
-			all = append(all, c)
+		switch {
+		case all == "" || c == "":
+			all += c
+		case strings.HasPrefix(c, "("):
+			all += " " + c
+		default:
+			all += ", " + c
 		}
 	}
-	return strings.Join(all, ", ")
+	return all
 }
 
 // missing is the act in short, with those of its checks that stop the area.

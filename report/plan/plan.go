@@ -66,8 +66,8 @@ func (p Plan) led() Plan {
 	case p.Moved:
 		p.Acts = slices.Insert(p.Acts, 0, p.move())
 	case !p.Area.InstallOn.Shown():
-		p.Acts = slices.Insert(p.Acts, 0, p.first("write down the day of installing", "(Areas, Install on), from the general contractor",
-			"Install on", []string{"reading-age"}))
+		p.Acts = slices.Insert(p.Acts, 0, p.first("write down the day of installing", "(Areas, Install on)",
+			"Install on", []string{"reading-age", "slab-age"}))
 	}
 	return p
 }

@@ -183,7 +183,7 @@ func (p *planner) write(t task, which []thing) {
 	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper}
 	a.Short, a.How = "write down "+columnsOf(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
 	if len(first.blank) == 0 {
-		a.Short, a.How = "see to "+subject+": "+first.wants(), "("+t.table+")"
+		a.Short, a.How = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
 	}
 	for _, x := range which {
 		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, x.blank})
