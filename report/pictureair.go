@@ -40,6 +40,7 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(*acclimate.
 	}
 	p.ends("", limit, unit)
 	if from, to, known := s.Room.HeldWindow(); known {
+		p.HeldFrom, p.HeldTo = from, to
 		p.Notes = append(p.Notes, fmt.Sprintf("air-held asks for %s to %s", minuteOf(from), minuteOf(to)))
 	}
 	return p

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"firstboard/report/evidence"
 )
@@ -19,6 +20,8 @@ type Picture struct {
 	Unit   evidence.Unit // of the values
 	Series []Series
 	Notes  []string // what it leaves out, and what it cannot tell
+
+	HeldFrom, HeldTo time.Time // the stretch that air-held asks for; zero where there is none
 }
 
 // Shows is what a picture is of.

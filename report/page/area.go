@@ -21,6 +21,7 @@ type areaView struct {
 	Unproven  []finding
 	Met       []finding
 	Unneeded  []finding
+	Brief     string
 	Installed []string
 	When      []string
 	Missing   []report.Missing
@@ -105,7 +106,7 @@ func (a *areaView) sort(f evidence.Finding) {
 // advise puts when, what next and what it turns on into words.
 func (a *areaView) advise(advice report.Advice) {
 	o := advice.Outlook
-	a.When, a.Installed = o.When(), o.IfInstalled()
+	a.Brief, a.When, a.Installed = o.Brief(), o.When(), o.IfInstalled()
 	a.Missing, a.Next = advice.Missing, advice.Next
 	if !o.Holds.Holds && len(o.Holds.TurnsOn) > 0 {
 		a.Turns = evidence.List(o.Holds.TurnsOn)

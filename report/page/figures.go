@@ -104,6 +104,11 @@ func overTime(id string, p report.Picture, course []report.Course) template.HTML
 	d := newDrawing(slices.Min(days)-0.2, slices.Max(days)+0.2, y0, y1)
 	d.axisY(p.Y)
 	d.dates(p.X)
+	if !p.HeldFrom.IsZero() {
+		from, to := max(dayOf(p.HeldFrom), d.x0), min(dayOf(p.HeldTo), d.x1)
+		d.band([]float64{from, to}, []float64{y0, y0}, []float64{y1, y1})
+		d.words(d.x(from)+4, d.y(y0)-6, "start", "tick", "air-held")
+	}
 	d.course(course)
 	for i, s := range series {
 		d.line(i, s)

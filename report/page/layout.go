@@ -26,7 +26,7 @@ const layout = `<!doctype html>
 {{if .GoodUntil.Shown}}<p>Good until {{.GoodUntil.Written}}.</p>{{end}}
 {{range .Over}}{{if .Deciding}}<p><strong>Over:</strong> {{.Reason}}</p>{{end}}{{end}}
 {{with .Missing}}<p><strong>Missing:</strong></p><ul>{{range .}}<li>{{.What}}</li>{{end}}</ul>{{end}}
-{{range .When}}<p><strong>When:</strong> {{.}}</p>{{end}}
+{{with .Brief}}<p><strong>When:</strong> {{.}}</p>{{end}}
 {{with .Next}}{{if .Acts}}<p><strong>Next:</strong> {{(index .Acts 0).Act}}{{with (index .Acts 0).Who}} ({{.}}){{end}}{{with .Earliest}}; GO on {{.}} at the earliest{{end}}</p>{{end}}{{end}}
 </li>
 {{end}}</ul>
