@@ -5,7 +5,9 @@ import (
 	"slices"
 	"time"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/wood"
 )
 
 // driedHoles is what is done about holes over their limit of humidity, or whose
@@ -34,12 +36,20 @@ func (p *planner) drying() mending {
 		m.how = fmt.Sprintf("nine times in ten between %s and %s", s.From, s.To)
 	case s.Status == evidence.Stalled:
 		m.do, m.how = "dry the slab in drier or warmer air", "it does not get there in this air: "+s.Why
-	case s.Why != "":
-		m.how = "by when cannot be told: " + s.Why
+		m.untold = m.how
 	default:
-		m.how = "by when cannot be told"
+		m.how = untold(s.Why)
+		m.untold = m.how
 	}
 	return m
+}
+
+// untold says that nobody can tell by when, and why.
+func untold(why string) string {
+	if why == "" {
+		return "by when cannot be told"
+	}
+	return "by when cannot be told: " + why
 }
 
 // dayOf is a day that a forecast writes.
@@ -50,13 +60,13 @@ func dayOf(written string) (evidence.Day, bool) {
 
 // dried is what is done about dishes and carbide readings over their limit.
 func (p *planner) dried(over []thing) mending {
-	m := mending{do: "let the slab dry", open: true}
+	m := mending{do: "let the slab dry", untold: untold(""), open: true}
 	id := "mver-rate"
 	if slices.Contains(over[0].over, "slab-cm") {
 		id = "slab-cm"
 	}
 	f := p.finding(id)
-	m.how = "by when cannot be told: " + f.Reason
+	m.how = untold(f.Reason)
 	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) + " or more"
 	return m
 }
@@ -75,13 +85,29 @@ func (p *planner) asStated([]thing) mending {
 	return mending{do: "do what the data sheet asks for", how: p.finding("other-tests").Reason, open: true}
 }
 
-// driedWood is what is done about a subfloor or joists over their limit.
+// driedWood is what is done about a subfloor or joists over their limit, or about
+// a subfloor that lies too far from the boards.
 func (p *planner) driedWood(over []thing) mending {
+	const helps = "find where the water comes from, and move drier air over and under it"
 	id := over[0].over[0]
-	return mending{
-		do: "let the wood dry", how: p.finding(id).Reason + ": find where the water comes from, and move drier air over and under it",
-		who: contractor, open: true,
+	m := mending{do: "let the wood dry", how: p.finding(id).Reason + ": " + helps, untold: helps, who: contractor, open: true}
+	if sub := p.Wood.MeanOfSubfloor(); id == "wood-difference" && sub.High.Value.Cmp(p.target().Mid.Value) < 0 {
+		m.do, m.how, m.untold = "let the subfloor take up moisture from the air of the rooms", p.finding(id).Reason, untold("")
 	}
+	return m
+}
+
+func (p *planner) target() acclimate.Target { return acclimate.TargetOf(p.Room.Service) }
+
+// isSubfloorOff says whether it is the subfloor and not a lot that lies farther
+// from the target, so that it has to come nearer to the boards.
+func (p *planner) isSubfloorOff(lot wood.Lot) bool {
+	boards, sub, target := p.Wood.Mean(lot), p.Wood.MeanOfSubfloor(), p.target()
+	if target.Lack != "" || boards.Lack != "" || sub.Lack != "" || len(p.subfloor) == 0 {
+		return false
+	}
+	off := func(mean evidence.Working) evidence.Exact { return mean.Value.Sub(target.Mid.Value).Abs() }
+	return off(sub.High).Cmp(off(boards.High)) > 0
 }
 
 // settled adds what is done about a lot that is not as the rooms will be: it
@@ -92,10 +118,7 @@ func (p *planner) settled(t task, lot lotWork) {
 	a := &p.acts[first]
 	m := p.acclimatizing(lot)
 	a.Short = m.do + ", then " + a.Short
-	a.How, a.from, a.open = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open
-	if m.open {
-		a.Untold = m.how
-	}
+	a.How, a.from, a.open, a.Untold = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open, m.untold
 	a.Or = "send the lot back for one that was kept drier or wetter"
 	if slices.Contains(lot.over, "flooring-spread") {
 		a.Or = "set aside the boards that lie apart, no more than 1 in 10"
@@ -118,6 +141,9 @@ func (p *planner) acclimatizing(lot lotWork) mending {
 			m.do += " until about " + b.Ready
 		}
 		m.how = b.Why
+	}
+	if m.open {
+		m.untold = untold(m.how)
 	}
 	if m.how == "" {
 		m.how = p.finding(lot.over[0]).Reason

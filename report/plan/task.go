@@ -29,9 +29,11 @@ type task struct {
 }
 
 // mending is what is done before things over a limit are read again: in words,
-// what else would do, and when it is done; open where that cannot be told.
+// what else would do, and when it is done; open where that cannot be told, and
+// untold why, or what helps.
 type mending struct {
 	do, how, or string
+	untold      string
 	who         string
 	from        time.Time
 	open        bool
@@ -154,10 +156,7 @@ func (p *planner) mendAll(t task) {
 	}
 	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
 	a.How, a.Or = sentence(m.how, p.with(t.tool), t.how), m.or
-	a.from, a.open = latest(a.from, m.from), m.open
-	if m.open {
-		a.Untold = m.how
-	}
+	a.from, a.open, a.Untold = latest(a.from, m.from), m.open, m.untold
 	if m.who != "" {
 		a.Who = m.who + ", then " + t.who
 	}

@@ -17,6 +17,7 @@ type lotWork struct {
 	more     []string
 	again    string
 	over     []string  // the checks whose limit its mean or its spread is over
+	apart    bool      // the subfloor lies too far from it
 	until    time.Time // when its visit ends; zero where it has not begun
 	read     int       // boards of its last visit, those set aside included
 	setAside int
@@ -35,6 +36,19 @@ func (p *planner) surveyWood() {
 	}
 	if f.NoFlooring == "" {
 		p.surveyLots()
+		p.surveyDifference()
+	}
+}
+
+// surveyDifference has the subfloor come nearer to the boards where it is the one
+// that lies too far away.
+func (p *planner) surveyDifference() {
+	if !slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.apart }) {
+		return
+	}
+	for i := range p.subfloor {
+		x := &p.subfloor[i]
+		x.over, x.open, x.again = append(x.over, "wood-difference"), false, ""
 	}
 }
 
@@ -92,6 +106,7 @@ func (p *planner) surveyLots() {
 			}
 		}
 		w.over = p.lotOver(lot)
+		w.apart = len(w.over) == 0 && p.isBroken("wood-difference") && p.isSubfloorOff(lot)
 		p.lots = append(p.lots, w)
 	}
 }
@@ -107,6 +122,9 @@ func (p *planner) lotOver(lot wood.Lot) []string {
 	var all []string
 	for _, id := range []string{"flooring-mc", "flooring-target", "flooring-spread", "wood-difference"} {
 		f := p.finding(id)
+		if id == "wood-difference" && len(all) == 0 && p.isSubfloorOff(lot) {
+			continue
+		}
 		if p.isBroken(id) && (len(f.Evidence) == 0 || slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[evidence.RowKey(at)] })) {
 			all = append(all, id)
 		}
