@@ -38,9 +38,12 @@ func headline(d report.Decision) string {
 	return head
 }
 
-// details are what to ask first, then what is over a limit, then what is missing, the act that serves
-// most checks first, then whatever else is not shown, and what the verdict
-// rests on.
+// actsTold is how many acts the line of what comes next names.
+const actsTold = 3
+
+// details are what to ask first, then what is over a limit, then what is missing,
+// the act that serves most checks first, then whatever else is not shown, when,
+// what comes next, whether the verdict holds, and what it rests on.
 func details(d report.Decision, a report.Advice) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
@@ -65,6 +68,7 @@ func details(d report.Decision, a report.Advice) []string {
 	if when := a.Outlook.Brief(); when != "" && !d.GoodUntil.Shown() {
 		lines = append(lines, "when: "+when)
 	}
+	lines = append(lines, "next: "+a.Next.Says(actsTold), "holds: "+a.Outlook.Holds.Says())
 	for _, c := range d.Conditions {
 		lines = append(lines, "condition: "+c)
 	}

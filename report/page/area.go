@@ -26,7 +26,7 @@ type areaView struct {
 	When      []string
 	Missing   []report.Missing
 	Next      report.Next
-	Turns     string
+	Holds     string
 	Facts     []pair
 	Figures   []figure
 	Open      bool // its pictures are unfolded: there are few areas
@@ -108,9 +108,7 @@ func (a *areaView) advise(advice report.Advice) {
 	o := advice.Outlook
 	a.Brief, a.When, a.Installed = o.Brief(), o.When(), o.IfInstalled()
 	a.Missing, a.Next = advice.Missing, advice.Next
-	if !o.Holds.Holds && len(o.Holds.TurnsOn) > 0 {
-		a.Turns = evidence.List(o.Holds.TurnsOn)
-	}
+	a.Holds = o.Holds.Says()
 }
 
 func facts(d report.Decision) []pair {

@@ -45,8 +45,8 @@ const layout = `<!doctype html>
 {{if .Conditions}}<h3>Conditions</h3><ul>{{range .Conditions}}<li>{{.}}</li>{{end}}</ul>{{end}}
 {{if .When}}<h3>When</h3>{{range .When}}<p>{{.}}</p>{{end}}<p class="soft">A forecast is advice and never changes a verdict.</p>{{end}}
 {{if .Installed}}<h3>If it were installed now</h3>{{range .Installed}}<p>{{.}}</p>{{end}}{{end}}
-{{if .Next.Acts}}<h3>Next</h3><ol>{{range .Next.Acts}}<li>{{.Act}}{{if .Who}} ({{.Who}}){{end}}{{if .Ends}}; can end {{.Ends}}{{end}}</li>{{end}}</ol>{{with .Next.Earliest}}<p>GO on {{.}} at the earliest.</p>{{end}}{{end}}
-{{with .Turns}}<p>The verdict turns on: {{.}}.</p>{{end}}
+{{if .Next.Acts}}<h3>Next</h3><ol>{{range .Next.Acts}}<li>{{.Says}}</li>{{end}}</ol><p>{{.Next.SaysWhen}}.</p>{{end}}
+{{with .Holds}}<p>Does it hold? {{.}}.</p>{{end}}
 {{if .Figures}}<details{{if .Open}} open{{end}}><summary>Pictures ({{len .Figures}})</summary>{{range .Figures}}{{if .Drawing}}<figure><figcaption>{{.Caption}}</figcaption>{{.Drawing}}{{range .Notes}}<p class="soft">{{.}}</p>{{end}}</figure>{{end}}{{end}}</details>{{end}}
 {{if .Met}}<details><summary>Met ({{len .Met}})</summary><ul class="findings">{{range .Met}}{{template "finding" .}}{{end}}</ul></details>{{end}}
 {{if .Unneeded}}<details><summary>Not needed ({{len .Unneeded}})</summary><ul>{{range .Unneeded}}<li><span class="id">{{.ID}}</span>: {{.Reason}}</li>{{end}}</ul></details>{{end}}

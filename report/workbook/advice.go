@@ -32,17 +32,17 @@ func unused(all []evidence.Unused) []string {
 	return lines
 }
 
-// expected is when slab and boards will be ready, what next, and what the
-// verdict turns on.
+// expected is when slab and boards will be ready, what next, and whether the
+// verdict holds.
 func expected(a report.Advice) []string {
 	all := a.Outlook.When()
 	for _, act := range a.Next.Acts {
-		all = append(all, "next: "+doing(act))
+		all = append(all, "next: "+act.Says())
 	}
-	if len(a.Outlook.Holds.TurnsOn) > 0 {
-		all = append(all, "the verdict turns on "+evidence.List(a.Outlook.Holds.TurnsOn))
+	if len(a.Next.Acts) > 0 {
+		all = append(all, a.Next.SaysWhen())
 	}
-	return all
+	return append(all, "does it hold? "+a.Outlook.Holds.Says())
 }
 
 // paragraphs are lines under a heading, nothing where there are none.

@@ -163,11 +163,11 @@ func stops(d report.Decision, sheet string) string {
 	return strings.Join(all, "\n")
 }
 
-// next is the act to do first, whose it is and when it can end; else what is
+// next is who does what first and by when, and the earliest day; else what is
 // missing first.
 func (d *desk) next(nth int, decision report.Decision) string {
-	if acts := d.advice(nth).Next.Acts; len(acts) > 0 {
-		return doing(acts[0]) + more(len(acts)-1)
+	if next := d.advice(nth).Next; len(next.Acts) > 0 {
+		return next.Says(actsTold)
 	}
 	switch {
 	case len(d.advice(nth).Missing) > 0:
@@ -179,10 +179,8 @@ func (d *desk) next(nth int, decision report.Decision) string {
 	return ""
 }
 
-// doing is an act, whose it is, and when it can end.
-func doing(a report.Act) string {
-	return strings.Join(slices.DeleteFunc([]string{a.Act, a.Who, a.Ends}, func(s string) bool { return s == "" }), "; ")
-}
+// actsTold is how many acts a row of the sheet names.
+const actsTold = 2
 
 func more(n int) string {
 	if n < 1 {
