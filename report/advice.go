@@ -159,5 +159,10 @@ func (a Act) Says() string {
 	if a.Ends != "" {
 		who += ", by " + a.Ends
 	}
-	return a.Act + " (" + who + ")"
+	act, or, alternative := strings.Cut(a.Act, "; or ")
+	act += " (" + who + ")"
+	if alternative {
+		act += ", or " + or
+	}
+	return act
 }

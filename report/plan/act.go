@@ -23,6 +23,7 @@ type Act struct {
 	Begins time.Time // at the earliest; zero where no reading tells what day it is
 	Ends   time.Time // at the earliest; zero where that cannot be told
 
+	mends   bool // something over a limit is put right first: that begins today
 	stage   stage
 	later   []PlannedRow // rows that another act asks for and this one fills in
 	takes   time.Duration

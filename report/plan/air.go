@@ -76,7 +76,7 @@ func (p *planner) air() {
 	switch {
 	case p.readsHeld() && (p.now.IsZero() || p.kept.from.After(p.now)):
 		a := p.airAct("for "+p.Job.Settings.HeldConditions.String(), p.heldHow())
-		a.Short = p.broughtIn(a.Short, "air-held", "air-range")
+		p.broughtIn(&a, "air-held", "air-range")
 		a.stage, a.from, a.takes = ofAir, p.kept.from.Add(-held), held
 		if p.now.IsZero() {
 			a.from = time.Time{}
@@ -85,7 +85,7 @@ func (p *planner) air() {
 		p.runOn()
 	case p.rangeFails():
 		a := p.airAct("for 24 h", "until it has been "+p.airBand()+" for 24 h"+p.badAir())
-		a.Short = p.broughtIn(a.Short, "air-range")
+		p.broughtIn(&a, "air-range")
 		a.from, a.takes = p.fresh(), day
 		a.stage = ofAir
 		p.add(a)
@@ -101,13 +101,12 @@ func (p *planner) air() {
 
 const day = 24 * time.Hour
 
-// broughtIn is the reading of the air with what is done about it first, where it
-// is out of its range.
-func (p *planner) broughtIn(short string, checks ...string) string {
-	if !slices.ContainsFunc(checks, p.isBroken) {
-		return short
+// broughtIn puts before the reading of the air what is done about it, where it is
+// out of its range.
+func (p *planner) broughtIn(a *Act, checks ...string) {
+	if slices.ContainsFunc(checks, p.isBroken) {
+		a.Short, a.mends = "bring the air to "+strings.TrimPrefix(p.airBand(), "at ")+", then "+a.Short, true
 	}
-	return "bring the air to " + strings.TrimPrefix(p.airBand(), "at ") + ", then " + short
 }
 
 func (p *planner) airAct(how, more string) Act {

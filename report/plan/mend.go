@@ -90,7 +90,11 @@ func (p *planner) asStated([]thing) mending {
 func (p *planner) driedWood(over []thing) mending {
 	const helps = "find where the water comes from, and move drier air over and under it"
 	id := over[0].over[0]
-	m := mending{do: "let the wood dry", how: p.finding(id).Reason + ": " + helps, untold: helps, who: contractor, open: true}
+	what := "subfloor"
+	if id == "joists-dry" {
+		what = "joists"
+	}
+	m := mending{do: "let the " + what + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps, who: contractor, open: true}
 	if sub := p.Wood.MeanOfSubfloor(); id == "wood-difference" && sub.High.Value.Cmp(p.target().Mid.Value) < 0 {
 		m.do, m.how, m.untold = "let the subfloor take up moisture from the air of the rooms", p.finding(id).Reason, untold("")
 	}
@@ -117,7 +121,7 @@ func (p *planner) settled(t task, lot lotWork) {
 	p.anew(t, lot, "read", "over "+evidence.List(lot.over))
 	a := &p.acts[first]
 	m := p.acclimatizing(lot)
-	a.Short = m.do + ", then " + a.Short
+	a.Short, a.mends = m.do+", then "+a.Short, true
 	a.How, a.from, a.open, a.Untold = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open, m.untold
 	a.Or = "send the lot back for one that was kept drier or wetter"
 	if slices.Contains(lot.over, "flooring-spread") {

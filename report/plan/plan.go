@@ -158,10 +158,14 @@ func (p Plan) dayCalled(n int) string {
 	return "day " + strconv.Itoa(n-p.firstDay()+1)
 }
 
-// InTurn are the acts in the order in which they can begin.
+// InTurn are the acts in the order in which they can begin, first those that put
+// right what is over a limit.
 func (p Plan) InTurn() []Act {
 	acts := slices.Clone(p.Acts)
 	slices.SortStableFunc(acts, func(a, b Act) int {
+		if a.mends != b.mends {
+			return map[bool]int{true: -1, false: 1}[a.mends]
+		}
 		return cmp.Or(a.Begins.Compare(b.Begins), cmp.Compare(a.stage, b.stage))
 	})
 	return acts

@@ -157,6 +157,7 @@ func (p *planner) mendAll(t task) {
 	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
 	a.How, a.Or = sentence(m.how, p.with(t.tool), t.how), m.or
 	a.from, a.open, a.Untold = latest(a.from, m.from), m.open, m.untold
+	a.mends = true
 	if m.who != "" {
 		a.Who = m.who + ", then " + t.who
 	}
