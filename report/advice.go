@@ -1,9 +1,7 @@
 package report
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"firstboard/report/evidence"
 )
@@ -108,14 +106,6 @@ type Holds struct {
 	TurnsOn []string `json:"turnsOn"`
 }
 
-// Says is whether the verdict holds, in words.
-func (h Holds) Says() string {
-	if h.Holds {
-		return "yes, under every alternative that the rules offer"
-	}
-	return "no, it turns on " + evidence.List(h.TurnsOn)
-}
-
 // Next is the fewest acts that lead to GO, in the order to do them, and the
 // earliest day on which the area could be GO. A GO has none.
 type Next struct {
@@ -123,46 +113,9 @@ type Next struct {
 	Acts     []Act  `json:"acts"`
 }
 
-// Says is what comes next in words: the first so many acts, and the earliest day.
-func (n Next) Says(most int) string {
-	if len(n.Acts) == 0 {
-		return "nothing is left to do before installing"
-	}
-	var clauses []string
-	for _, a := range n.Acts[:min(most, len(n.Acts))] {
-		clauses = append(clauses, a.Says())
-	}
-	if left := len(n.Acts) - len(clauses); left > 0 {
-		clauses = append(clauses, fmt.Sprintf("and %d more", left))
-	}
-	return strings.Join(append(clauses, n.SaysWhen()), "; ")
-}
-
-// SaysWhen is the earliest day in words.
-func (n Next) SaysWhen() string {
-	if n.Earliest == "" {
-		return "when it can be GO cannot be told"
-	}
-	return "GO on " + n.Earliest + " at the earliest"
-}
-
 // Act is one thing to do, whose it is, and the earliest time it can end.
 type Act struct {
 	Act  string `json:"act"`
 	Who  string `json:"who"`
 	Ends string `json:"ends"`
-}
-
-// Says is the act in words: what, whose it is, and by when it can end.
-func (a Act) Says() string {
-	who := a.Who
-	if a.Ends != "" {
-		who += ", by " + a.Ends
-	}
-	act, or, alternative := strings.Cut(a.Act, "; or ")
-	act += " (" + who + ")"
-	if alternative {
-		act += ", or " + or
-	}
-	return act
 }

@@ -97,3 +97,48 @@ func moves(in, way, other string) string {
 	}
 	return way + " by " + in + " in"
 }
+
+// Says is whether the verdict holds, in words.
+func (h Holds) Says() string {
+	if h.Holds {
+		return "yes, under every alternative that the rules offer"
+	}
+	return "no, it turns on " + evidence.List(h.TurnsOn)
+}
+
+// Says is what comes next in words: the first so many acts, and the earliest day.
+func (n Next) Says(most int) string {
+	if len(n.Acts) == 0 {
+		return "nothing is left to do before installing"
+	}
+	var clauses []string
+	for _, a := range n.Acts[:min(most, len(n.Acts))] {
+		clauses = append(clauses, a.Says())
+	}
+	if left := len(n.Acts) - len(clauses); left > 0 {
+		clauses = append(clauses, fmt.Sprintf("and %d more", left))
+	}
+	return strings.Join(append(clauses, n.SaysWhen()), "; ")
+}
+
+// SaysWhen is the earliest day in words.
+func (n Next) SaysWhen() string {
+	if n.Earliest == "" {
+		return "when it can be GO cannot be told"
+	}
+	return "GO on " + n.Earliest + " at the earliest"
+}
+
+// Says is the act in words: what, whose it is, and by when it can end.
+func (a Act) Says() string {
+	who := a.Who
+	if a.Ends != "" {
+		who += ", by " + a.Ends
+	}
+	act, or, alternative := strings.Cut(a.Act, "; or ")
+	act += " (" + who + ")"
+	if alternative {
+		act += ", or " + or
+	}
+	return act
+}
