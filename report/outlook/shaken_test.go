@@ -40,7 +40,7 @@ func more(t *rapid.T, j *report.Job) {
 	for i := range rapid.IntRange(0, 2).Draw(t, "holes") {
 		if n := len(j.Holes); n > 0 {
 			h := j.Holes[n-1]
-			h.Hole, h.Place = fmt.Sprint("H9", i), spot{"more holes", i}
+			h.Hole, h.Place, h.RH.Place = fmt.Sprint("H9", i), spot{"more holes", i}, spot{"more holes", i}
 			j.Holes = append(j.Holes, h)
 		}
 	}
@@ -48,7 +48,7 @@ func more(t *rapid.T, j *report.Job) {
 		at := slices.IndexFunc(j.Wood, func(r wood.Row) bool { return r.Of == wood.OfFlooring })
 		if at >= 0 {
 			r := j.Wood[at]
-			r.Piece, r.Place = fmt.Sprint("B9", i), spot{"more boards", i}
+			r.Piece, r.Place, r.Reading.Place = fmt.Sprint("B9", i), spot{"more boards", i}, spot{"more boards", i}
 			j.Wood = append(j.Wood, r)
 		}
 	}
