@@ -152,7 +152,10 @@ func inTime(a, b Point) int {
 // linesOf are series over time, one a name, of the rows that have a time and
 // a value.
 func linesOf[T any](rows []T, name func(T) string, point func(T) Point) []Series {
-	asTyped, index := map[string]int{}, map[string]int{}
+	asTyped, index, rowsOf := map[string]int{}, map[string]int{}, map[string]int{}
+	for _, r := range rows {
+		rowsOf[name(r)]++
+	}
 	var all []Series
 	for _, r := range rows {
 		x := point(r)
@@ -164,7 +167,7 @@ func linesOf[T any](rows []T, name func(T) string, point func(T) Point) []Series
 			key, tidy := evidence.Key(name(r)), evidence.Tidy(name(r))
 			if i, known = index[key]; !known {
 				i = len(all)
-				index[key], all = i, append(all, Series{Name: tidy})
+				index[key], all = i, append(all, Series{Name: tidy, Points: make([]Point, 0, rowsOf[name(r)])})
 			}
 			all[i].Name = min(all[i].Name, tidy)
 			asTyped[name(r)] = i

@@ -128,7 +128,10 @@ func line(fields []string) string {
 		if i > 0 {
 			b.WriteByte('|')
 		}
-		b.WriteString(strings.NewReplacer(`\`, `\\`, "|", `\|`).Replace(f))
+		if strings.ContainsAny(f, `\|`) {
+			f = strings.ReplaceAll(strings.ReplaceAll(f, `\`, `\\`), "|", `\|`)
+		}
+		b.WriteString(f)
 	}
 	return b.String()
 }
