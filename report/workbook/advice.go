@@ -78,22 +78,28 @@ func signed(all []report.Signature) []string {
 	return lines
 }
 
-// itemRows is the evidence list as a table.
+// itemRows is the evidence list: what is held in a line, then what is lacking.
 func itemRows(items []report.Item) []row {
 	if len(items) == 0 {
 		return nil
 	}
-	rows := []row{
-		{},
-		{cells: []cell{{value: "What a moisture report should hold (advice)", look: look{bold: true}, across: len(areaWidths())}}},
-		itemRow(heading, "Held", "What", "Who asks for it", "What it lacks"),
-	}
+	across := len(areaWidths())
+	var held []string
+	var lacking []row
 	for _, i := range items {
-		held := "yes"
-		if !i.Held {
-			held = "lacking"
+		asked := i.Asked + " (" + string(i.Standing) + ")"
+		if i.Held {
+			held = append(held, i.What+", "+asked)
+		} else {
+			lacking = append(lacking, itemRow(plain, "lacking", i.What, asked, i.Lacks))
 		}
-		rows = append(rows, itemRow(plain, held, i.What, i.Asked+" ("+string(i.Standing)+")", i.Lacks))
+	}
+	rows := []row{{}, {cells: []cell{{value: "What a moisture report should hold (advice)", look: look{bold: true}, across: across}}}}
+	if len(held) > 0 {
+		rows = append(rows, row{cells: []cell{{value: "held: " + strings.Join(held, "; "), across: across}}})
+	}
+	if len(lacking) > 0 {
+		rows = append(append(rows, itemRow(heading, "", "What", "Who asks for it", "What it lacks")), lacking...)
 	}
 	return rows
 }

@@ -32,7 +32,7 @@ func (d *desk) areaPage(nth int) page {
 	rows = append(rows, adviceRows(decision, d.advice(nth))...)
 	return page{
 		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
-		tints: areaTints(first, last), charts: charts,
+		tints: areaTints(first, last), charts: charts, eights: true, shown: len(rows),
 	}
 }
 

@@ -12,14 +12,15 @@ import (
 const (
 	unitPoints   = 6    // one unit of column width: a digit of the file's default letters
 	edgePoints   = 4.5  // of a column's width that no text uses
-	indent       = 10   // points
+	indent       = 10.0 // points
 	slack        = 1.06 // spreadsheets set letters on whole dots, and so a little wider
 	boldSlack    = 1.09
-	lineRatio    = 1.29 // a line's height to the size of its letters
-	padding      = 4    // points above and below the lines of a row
-	tightPadding = 2    // of small letters
-	oneLine      = 15   // points of a row whose height is left alone
-	tallest      = 409  // no spreadsheet shows a higher row
+	lineRatio    = 1.29  // a line's height to the size of its letters
+	padding      = 3     // points above and below the lines of a row
+	tightPadding = 2     // of small letters
+	tightLine    = 11.75 // points of a row of one line in print
+	oneLine      = 15    // points of a row whose height is left alone
+	tallest      = 409   // no spreadsheet shows a higher row
 )
 
 // span is how wide a line of normal letters stands, in points.

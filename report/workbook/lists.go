@@ -39,7 +39,7 @@ func limitsPage(b Book, t titles) page {
 		means = append(means, string(s.standing)+": "+s.means)
 	}
 	rows = append(rows, row{cells: []cell{{value: "Standing of a source. " + strings.Join(means, "; ") + ".", look: look{gray: true}, across: limitColumns}}})
-	return listPage(t.limits, []float64{7, 28, 9, 10, 13, 36, 19, 26},
+	return listPage(t.limits, []float64{6, 30, 8, 8, 11, 45, 17, 27},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
 }
 

@@ -23,6 +23,7 @@ type page struct {
 	single bool // all on one printed page
 	hidden bool
 
+	eights    bool // letters of 10 points are printed at 8, whatever the width
 	unprinted bool
 	values    bool  // formulas are left out
 	shown     int   // number of the last row that is printed, 0 for all

@@ -20,10 +20,13 @@ type placedChart struct {
 	title, part string
 }
 
-// pictureTall is the height of a picture in points.
-const pictureTall = 212
+// Pictures stand so many side by side, each so high in points.
+const (
+	pictureTall  = 196
+	pictureAbeam = 2
+)
 
-// pictures are the rows of an area's pictures, two side by side, to stand below
+// pictures are the rows of an area's pictures, side by side, to stand below
 // so many rows of its sheet, and the pictures in them.
 func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart) {
 	titles := d.plots.Titles(area)
@@ -38,10 +41,9 @@ func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart
 	rows := []row{{}}
 	var charts []placedChart
 	for i, title := range titles {
-		from, wide := 0.0, (whole-gap)/2
-		if i%2 == 1 {
-			from = wide + gap
-		} else {
+		wide := (whole - gap*pictureAbeam) / pictureAbeam
+		from := float64(i%pictureAbeam) * (wide + gap)
+		if i%pictureAbeam == 0 {
 			rows = append(rows, row{least: pictureTall, cells: d.picturesHeading(i, len(widths))}, row{least: 6})
 		}
 		charts = append(charts, placedChart{
@@ -106,7 +108,7 @@ func (t typed) plotted(p evidence.Place) (chart.Cell, bool) {
 }
 
 func below(nth int) int {
-	if nth < 2 {
+	if nth < pictureAbeam {
 		return rowDots - 1
 	}
 	return 3

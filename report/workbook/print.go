@@ -12,10 +12,10 @@ import (
 // What a page printed lying offers within its margins, in points: the less of
 // the two usual papers, each way.
 const (
-	paperWide   = 734
-	paperTall   = 505
-	paperNarrow = 535
-	paperHigh   = 700
+	paperWide   = 756
+	paperTall   = 533
+	paperNarrow = 559
+	paperHigh   = 730
 )
 
 // frame sets what a sheet must know before its first row: its extent, how it
@@ -35,9 +35,8 @@ func (b *binder) frame(p page) error {
 	return b.file.SetSheetDimension(p.name, "A1:"+corner)
 }
 
-// Of the tables of a record, which anyone may print larger, the letters are
-// printed no smaller than this, in percent of their 10 points.
-const tableScale = 65
+// Letters of 10 points are printed at 8: in percent.
+const tableScale = 80
 
 // copied says that a page is a table of the record, which may be several pages
 // wide.
@@ -50,10 +49,14 @@ func (p page) tall() bool {
 	return p.copied() && p.last > most
 }
 
+// scaled says that a page is printed at a scale of its own.
+func (p page) scaled() bool { return p.tall() || p.eights }
+
 // sheets is how many pages of paper a table takes at its own scale.
 func (p page) sheets(wide, tall float64) float64 {
-	const scale = tableScale / 100.0
-	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.last)*oneLine*scale/tall)
+	const scale, head, broken = tableScale / 100.0, 3, 10 // rows: of each page's header, and of texts in several lines
+	rows := math.Floor(tall/(tightLine*scale)) - head
+	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.last+broken)/rows)
 }
 
 // upright says that a page takes less paper standing.
@@ -152,7 +155,7 @@ func (p page) wide() float64 {
 
 // margins are in inches.
 func margins() *excelize.PageLayoutMarginsOptions {
-	side, top, bottom, edge := 0.4, 0.4, 0.6, 0.25
+	side, top, bottom, edge := 0.25, 0.35, 0.5, 0.25
 	return &excelize.PageLayoutMarginsOptions{
 		Left: &side, Right: &side, Top: &top, Bottom: &bottom, Header: &edge, Footer: &edge,
 	}

@@ -29,12 +29,16 @@ func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 			return
 		}
 		var cells []cell
+		least := 0.0 // a long table, which is not printed, keeps the usual height
+		if len(t.Rows) <= mostPrinted {
+			least = tightLine
+		}
 		for _, r := range t.Rows {
 			cells = cells[:0]
 			for i, entry := range r.Cells {
 				cells = append(cells, c.placed(copied(entry), i))
 			}
-			if !yield(r.Number, row{cells: cells}) {
+			if !yield(r.Number, row{cells: cells, least: least}) {
 				return
 			}
 		}
@@ -93,21 +97,29 @@ type columns struct {
 }
 
 func (c columns) stands(i int) stand {
-	if i < len(c.first) && c.first[i] == report.NumberCell {
+	switch {
+	case c.numbers(i):
 		return atRight
+	case c.numbers(i - 1):
+		return indented
 	}
-	return indented
+	return atLeft
+}
+
+// numbers says whether a column stands to the right.
+func (c columns) numbers(i int) bool {
+	return i >= 0 && i < len(c.first) && c.first[i] == report.NumberCell
 }
 
 // placed sets where an entry stands in its column: a number as the column
-// does, anything else in from its left.
+// does, anything else at its left, a little in from a number.
 func (c columns) placed(entry cell, i int) cell {
 	if entry.value == nil {
 		return entry
 	}
-	entry.look.stands = indented
-	if entry.look.form == number {
-		entry.look.stands = c.stands(i)
+	entry.look.stands = c.stands(i)
+	if entry.look.form != number && entry.look.stands == atRight {
+		entry.look.stands = indented
 	}
 	return entry
 }
@@ -128,24 +140,29 @@ func columnsOf(t report.Table) columns {
 			}
 		}
 	}
+	for i := range c.widths {
+		if c.stands(i) == indented {
+			c.widths[i] += indent / unitPoints
+		}
+	}
 	return c
 }
 
 // headWidth lets a header break into two lines, but no word of it.
 func headWidth(name string) float64 {
-	const spare = 1
-	longest := span(name) * 0.6
+	const spare = 0.5
+	longest := span(name) * 0.5
 	for word := range strings.FieldsSeq(name) {
 		longest = max(longest, span(word))
 	}
-	return wideFor(longest*boldSlack+indent) + spare
+	return wideFor(longest*boldSlack) + spare
 }
 
 // entryWidth is the width an entry asks for: its own, until it is long enough
 // to be broken into lines, and more again where those would be too many.
 func entryWidth(c report.Cell) float64 {
-	const spare, most, linesWanted, widest = 1, 26, 20, 150
-	w := wideFor(span(shown(c))+indent) + spare
+	const spare, most, linesWanted, widest = 0.5, 26, 20, 150
+	w := wideFor(span(shown(c))) + spare
 	if w <= most {
 		return w
 	}
@@ -160,7 +177,7 @@ func couldBeWider(c report.Cell, width float64) bool {
 	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
 		n = longestClock
 	}
-	return wideFor(float64(n+int(c.Places))*widest+indent)+1 > width
+	return wideFor(float64(n+int(c.Places))*widest)+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.
