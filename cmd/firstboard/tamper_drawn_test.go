@@ -64,12 +64,15 @@ func drawnTamperings() []tampering {
 			})
 		})},
 		{name: "a chart taken out", change: repacked(func(parts map[string]string) error {
-			parts[drawing] = regexp.MustCompile(`(?s)<xdr:twoCellAnchor>.*?</xdr:twoCellAnchor>`).ReplaceAllStringFunc(parts[drawing], once())
+			parts[drawing] = regexp.MustCompile(`(?s)<xdr:twoCellAnchor>.*?</xdr:twoCellAnchor>`).ReplaceAllStringFunc(parts[drawing], once(""))
 			return nil
 		})},
 		{name: "a chart laid over the verdict", change: inPart(drawing, "<xdr:row>13</xdr:row>", "<xdr:row>0</xdr:row>")},
-		{name: "a chart of no size", change: inPart(drawing, "<xdr:to><xdr:col>6</xdr:col><xdr:colOff>952500</xdr:colOff><xdr:row>14</xdr:row><xdr:rowOff>0</xdr:rowOff>",
-			"<xdr:to><xdr:col>0</xdr:col><xdr:colOff>9</xdr:colOff><xdr:row>13</xdr:row><xdr:rowOff>161990</xdr:rowOff>")},
+		{name: "a chart of no size", change: repacked(func(parts map[string]string) error {
+			const none = "<xdr:to><xdr:col>0</xdr:col><xdr:colOff>9</xdr:colOff><xdr:row>13</xdr:row><xdr:rowOff>161990</xdr:rowOff></xdr:to>"
+			parts[drawing] = regexp.MustCompile(`(?s)<xdr:to>.*?</xdr:to>`).ReplaceAllStringFunc(parts[drawing], once(none))
+			return nil
+		})},
 		{name: "another title of a chart", change: inPart(chart, "against its limit (% RH)", "well within its limit (% RH)")},
 		{name: "a chart of other cells", change: inPart(chart, "$B$5:$B$7", "$C$5:$C$7")},
 		{name: "another stored value of a chart", lost: true, change: inPart(chart, "<c:v>81.5</c:v>", "<c:v>74</c:v>")},
@@ -92,15 +95,15 @@ func drawnTamperings() []tampering {
 	}
 }
 
-// once takes out the first of what it is given and keeps the rest.
-func once() func(string) string {
+// once puts something in place of the first of what it is given and keeps the rest.
+func once(with string) func(string) string {
 	taken := false
 	return func(s string) string {
 		if taken {
 			return s
 		}
 		taken = true
-		return ""
+		return with
 	}
 }
 

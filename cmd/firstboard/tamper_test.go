@@ -29,6 +29,7 @@ type tampering struct {
 // one NO-GO workbook. With -args DIR the copies are written into DIR/found, and
 // those that a spreadsheet program takes back into DIR/lost.
 func TestTamperings(t *testing.T) {
+	t.Parallel()
 	book := signedBook(t, "slab-rh:3:RH (%)=81.5")
 	all := slices.Concat(cellTamperings(), pageTamperings(), drawnTamperings(), recordTamperings(), fileTamperings())
 	names := map[string]bool{}
@@ -38,6 +39,7 @@ func TestTamperings(t *testing.T) {
 		}
 		names[c.name] = true
 		t.Run(c.name, func(t *testing.T) {
+			t.Parallel()
 			now, err := c.change(book)
 			if err != nil {
 				t.Fatal(err)
@@ -62,6 +64,7 @@ func TestTamperings(t *testing.T) {
 // workbook, of a decision workbook judged again, saved by another library, and
 // with signatures added later. With -args DIR they are written into DIR/clean.
 func TestCleanWorkbooksHold(t *testing.T) {
+	t.Parallel()
 	clean := map[string][]byte{
 		"demonstration": decided(t, "../../testdata/jobs/millrace"), "twin": decided(t, "../../testdata/jobs/millrace.xlsx"),
 		"signed": signedBook(t),
