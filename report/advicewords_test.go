@@ -16,13 +16,22 @@ func TestWordsOfWhatComesNext(t *testing.T) {
 		want string
 	}{
 		{report.Next{Earliest: "2026-03-04"}, 3, "nothing is left to do before installing"},
-		{report.Next{Earliest: "2026-03-05", Acts: []report.Act{read}}, 3,
-			"read hole H3 (tester, by 2026-03-05 07:00); GO on 2026-03-05 at the earliest"},
-		{report.Next{Acts: []report.Act{dry, read}}, 2,
+		{
+			report.Next{Earliest: "2026-03-05", Acts: []report.Act{read}},
+			3,
+			"read hole H3 (tester, by 2026-03-05 07:00); GO on 2026-03-05 at the earliest",
+		},
+		{
+			report.Next{Acts: []report.Act{dry, read}},
+			2,
 			"let the slab dry, then read hole H2 again (tester), or name a membrane; " +
-				"read hole H3 (tester, by 2026-03-05 07:00); when it can be GO cannot be told"},
-		{report.Next{Acts: []report.Act{dry, read, read}}, 1,
-			"let the slab dry, then read hole H2 again (tester), or name a membrane; and 2 more; when it can be GO cannot be told"},
+				"read hole H3 (tester, by 2026-03-05 07:00); when it can be GO cannot be told",
+		},
+		{
+			report.Next{Acts: []report.Act{dry, read, read}},
+			1,
+			"let the slab dry, then read hole H2 again (tester), or name a membrane; and 2 more; when it can be GO cannot be told",
+		},
 	} {
 		if got := c.next.Says(c.most); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)

@@ -49,9 +49,6 @@ func (p page) tall() bool {
 	return p.copied() && p.last > most
 }
 
-// scaled says that a page is printed at a scale of its own.
-func (p page) scaled() bool { return p.tall() || p.eights }
-
 // sheets is how many pages of paper a table takes at its own scale.
 func (p page) sheets(wide, tall float64) float64 {
 	const scale, head, broken = tableScale / 100.0, 3, 10 // rows: of each page's header, and of texts in several lines
