@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"slices"
+	"strconv"
 	"strings"
 
 	"firstboard/report"
@@ -69,7 +70,7 @@ func (p Page) area(i int, d report.Decision) areaView {
 		course = p.Advice[i].Outlook.Slab.Course
 	}
 	for n, picture := range report.Pictures(d.Site) {
-		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course))
+		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course, apart(d)))
 	}
 	for _, w := range d.Waivers {
 		a.Waived = append(a.Waived, w.Says())
@@ -109,6 +110,17 @@ func (a *areaView) advise(advice report.Advice) {
 	a.Brief, a.When, a.Installed = o.Brief(), o.When(), o.IfInstalled()
 	a.Missing, a.Next = advice.Missing, advice.Next
 	a.Holds = o.Holds.Says()
+}
+
+// apart is how far the means of boards and subfloor may lie apart, in points; 0
+// where nothing is asked.
+func apart(d report.Decision) float64 {
+	for _, f := range d.Findings {
+		if x, err := strconv.ParseFloat(f.Limit, 64); f.ID == "wood-difference" && err == nil {
+			return x
+		}
+	}
+	return 0
 }
 
 func facts(d report.Decision) []pair {

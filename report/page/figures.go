@@ -8,18 +8,25 @@ import (
 	"strings"
 	"time"
 
+	"gonum.org/v1/gonum/stat"
+
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
 // draw is a picture of the record as a figure of the page, under a name that no
 // other on the page has.
-func draw(id string, p report.Picture, course []report.Course) figure {
+func draw(id string, p report.Picture, course []report.Course, apart float64) figure {
 	f := figure{Caption: p.Title, Notes: p.Notes}
 	switch p.Shows {
 	case report.WoodMoisture:
 		f.Caption = "Moisture content of boards and subfloor, a dot a reading (% MC)"
-		f.Drawing = byName(id, p)
+		series, levels := drawn(p)
+		f.Drawing = dots(id, p, series, levels, apart)
+		f.Notes = append(f.Notes, "a bar across the dots is their mean")
+		if apart > 0 {
+			f.Notes = append(f.Notes, fmt.Sprintf("the shade is the mean of the subfloor and %g points either side, the allowed difference", apart))
+		}
 	case report.DryingHistory:
 		f.Drawing = overTime(id, p, course)
 	case report.AirTemperature, report.AirHumidity:
@@ -194,9 +201,6 @@ func (d *drawing) key(series []report.Series, course []report.Course) {
 // byName draws dots above names, or dots by class for moisture readings.
 func byName(id string, p report.Picture) template.HTML {
 	series, levels := drawn(p)
-	if p.Shows == report.WoodMoisture {
-		return dots(id, p, series, levels)
-	}
 	var names []string
 	for _, s := range series {
 		for _, pt := range s.Points {
@@ -238,14 +242,26 @@ func thinnedTicks[T any](all []T) []T {
 
 // dots draws each moisture reading as a dot, those of one kind side by side,
 // with means and the target as levels.
-func dots(id string, p report.Picture, series, levels []report.Series) template.HTML {
-	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
+func dots(id string, p report.Picture, series, levels []report.Series, apart float64) template.HTML {
+	values := append(valuesOf(series), valuesOf(levels)...)
+	var allowed []float64
+	for _, s := range series {
+		if under := stat.Mean(valuesOf([]report.Series{s}), nil); s.Role == report.Subfloor && apart > 0 {
+			allowed = []float64{under - apart, under + apart}
+		}
+	}
+	y0, y1 := reach(append(values, allowed...))
 	d := newDrawing(-0.6, float64(len(series))-0.4, y0, y1)
+	if len(allowed) > 0 {
+		d.band([]float64{d.x0, d.x1}, []float64{allowed[0], allowed[0]}, []float64{allowed[1], allowed[1]})
+	}
 	d.axisY(p.X)
 	var at []float64
 	var names []string
 	for i, s := range series {
 		at, names = append(at, float64(i)), append(names, s.Name)
+		mean := stat.Mean(valuesOf([]report.Series{s}), nil)
+		d.path("average", []float64{float64(i) - 0.3, float64(i) + 0.3}, []float64{mean, mean})
 		column := map[string]int{}
 		for _, pt := range s.Points {
 			n := column[pt.Y.Written]

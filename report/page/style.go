@@ -57,6 +57,7 @@ svg text{font-family:"Helvetica Neue",Arial,sans-serif;fill:var(--ink)}
 .limit{stroke:var(--no);stroke-width:2;fill:none}
 .mean{stroke:var(--ink);stroke-width:1.5;stroke-dasharray:6 3 1 3;fill:none}
 .band{fill:#d9dfe4}
+.average{stroke:var(--ink);stroke-width:2.5;fill:none}
 .expected{stroke:var(--ink);stroke-width:2;stroke-dasharray:5 4;fill:none}
 .line{fill:none;stroke-width:1.6}
 .mark{stroke:var(--paper);stroke-width:.8}
