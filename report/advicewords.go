@@ -121,6 +121,14 @@ func (n Next) Says(most int) string {
 	return strings.Join(append(clauses, n.SaysWhen()), "; ")
 }
 
+// Short is the first act in words without its details, and the earliest day.
+func (n Next) Short() string {
+	first := n.Acts[0]
+	first.Act, _, _ = strings.Cut(first.Act, "; or ")
+	first.Act, _, _ = strings.Cut(first.Act, " (")
+	return Next{n.Earliest, append([]Act{first}, n.Acts[1:]...)}.Says(1)
+}
+
 // SaysWhen is the earliest day in words.
 func (n Next) SaysWhen() string {
 	if n.Earliest == "" {

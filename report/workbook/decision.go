@@ -167,7 +167,7 @@ func stops(d report.Decision, sheet string) string {
 // missing first.
 func (d *desk) next(nth int, decision report.Decision) string {
 	if next := d.advice(nth).Next; len(next.Acts) > 0 {
-		return next.Says(actsTold)
+		return next.Short()
 	}
 	switch {
 	case len(d.advice(nth).Missing) > 0:
@@ -178,9 +178,6 @@ func (d *desk) next(nth int, decision report.Decision) string {
 	}
 	return ""
 }
-
-// actsTold is how many acts a row of the sheet names.
-const actsTold = 2
 
 func more(n int) string {
 	if n < 1 {
