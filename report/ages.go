@@ -11,8 +11,9 @@ func readingAge(s Site) evidence.Finding {
 	if !s.Area.InstallOn.Shown() {
 		return evidence.Unshown("the day of installing is not recorded (Areas, Install on): ages cannot be counted")
 	}
-	var items []evidence.Item
-	for _, e := range s.agedRows() {
+	rows := s.agedRows()
+	items := make([]evidence.Item, 0, len(rows))
+	for _, e := range rows {
 		it := evidence.Item{Name: e.what, Limit: s.lifeOf(e.kind), Lack: e.lack, Place: e.place}
 		if e.lack == "" {
 			it = s.aged(it, e)
@@ -24,7 +25,7 @@ func readingAge(s Site) evidence.Finding {
 
 // agedRows are the judged rows, and of the air its latest alone.
 func (s Site) agedRows() []entry {
-	var all []entry
+	all := make([]entry, 0, len(s.rows)+1)
 	for _, e := range s.rows {
 		if e.kind != airRow {
 			all = append(all, e)

@@ -52,7 +52,7 @@ func (e entry) began() string {
 
 // entries are the judged rows of things.
 func entries[T any](k kind, what string, things []evidence.Judged[T], read func(T) entry) []entry {
-	var all []entry
+	all := make([]entry, 0, evidence.RowCount(things))
 	for _, thing := range things {
 		for _, r := range thing.Rows {
 			e := read(r)

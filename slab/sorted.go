@@ -32,7 +32,7 @@ func (f Floor) rows() sorted {
 // sort parts the holes out of use from the others: water does not undo what
 // they read.
 func (f Floor) sort() sorted {
-	var in, out []Hole
+	in, out := make([]Hole, 0, len(f.Holes)), []Hole(nil)
 	discarded := map[[2]string]bool{}
 	for _, h := range f.Holes {
 		if h.Discarded != "" {

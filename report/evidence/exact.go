@@ -1,83 +1,208 @@
 package evidence
 
 import (
+	"cmp"
 	"math"
 	"math/big"
-	"strings"
 
 	"github.com/shopspring/decimal"
 )
 
 // Exact is a number without rounding: a typed decimal, a converted one, or a
 // mean. Its zero value is zero. It is never changed in place.
-type Exact struct{ r *big.Rat }
+//
+// What people read on a meter is a ratio of two small whole numbers, and is kept
+// as such; a number that is none is a big.Rat.
+type Exact struct {
+	num, den int32 // in lowest terms; a den of 0 stands for 1
+	big      *big.Rat
+}
 
 // Whole is n exactly.
-func Whole(n int) Exact { return Exact{new(big.Rat).SetInt64(int64(n))} }
+func Whole(n int) Exact { return Ratio(int64(n), 1) }
 
 // Ratio is a over b exactly; b is not zero.
-func Ratio(a, b int64) Exact { return Exact{big.NewRat(a, b)} }
+func Ratio(a, b int64) Exact {
+	if a == math.MinInt64 || b == math.MinInt64 {
+		return Exact{big: big.NewRat(a, b)}
+	}
+	if b < 0 {
+		a, b = -a, -b
+	}
+	if d := divisor(max(a, -a), b); d > 1 {
+		a, b = a/d, b/d
+	}
+	if a != int64(int32(a)) || b != int64(int32(b)) {
+		return Exact{big: big.NewRat(a, b)}
+	}
+	return Exact{num: int32(a), den: int32(b)}
+}
+
+// divisor is the greatest common divisor of a and b.
+func divisor(a, b int64) int64 {
+	for b != 0 {
+		a, b = b, a%b
+	}
+	return a
+}
 
 // Of is the decimal exactly.
-func Of(d decimal.Decimal) Exact { return Exact{d.Rat()} }
+func Of(d decimal.Decimal) Exact {
+	if places := -d.Exponent(); places >= 0 && places <= mostScaled && d.NumDigits() <= mostScaled {
+		return Ratio(d.CoefficientInt64(), tenTo(int(places)))
+	}
+	return ofRat(d.Rat())
+}
+
+// ofRat is a rational number, kept small where it is.
+func ofRat(r *big.Rat) Exact {
+	if r.Num().IsInt64() && r.Denom().IsInt64() {
+		return Ratio(r.Num().Int64(), r.Denom().Int64())
+	}
+	return Exact{big: r}
+}
 
 func (e Exact) rat() *big.Rat {
-	if e.r == nil {
-		return new(big.Rat)
+	if e.big != nil {
+		return e.big
 	}
-	return e.r
+	num, den := e.small()
+	return big.NewRat(num, den)
+}
+
+// small are the two whole numbers of a ratio that is kept so.
+func (e Exact) small() (num, den int64) { return int64(e.num), max(int64(e.den), 1) }
+
+// with computes from two numbers: of the four whole numbers where both are kept
+// so, whose products fit 64 bits, else of two rational ones.
+func (e Exact) with(f Exact, whole func(a, b, c, d int64) Exact, op func(z, x, y *big.Rat) *big.Rat) Exact {
+	if e.big != nil || f.big != nil {
+		return ofRat(op(new(big.Rat), e.rat(), f.rat()))
+	}
+	a, b := e.small()
+	c, d := f.small()
+	return whole(a, b, c, d)
 }
 
 // Add is e + f.
-func (e Exact) Add(f Exact) Exact { return Exact{new(big.Rat).Add(e.rat(), f.rat())} }
+func (e Exact) Add(f Exact) Exact {
+	return e.with(f, func(a, b, c, d int64) Exact { return Ratio(a*d+c*b, b*d) }, (*big.Rat).Add)
+}
 
 // Sub is e - f.
-func (e Exact) Sub(f Exact) Exact { return Exact{new(big.Rat).Sub(e.rat(), f.rat())} }
+func (e Exact) Sub(f Exact) Exact {
+	return e.with(f, func(a, b, c, d int64) Exact { return Ratio(a*d-c*b, b*d) }, (*big.Rat).Sub)
+}
 
 // Mul is e x f.
-func (e Exact) Mul(f Exact) Exact { return Exact{new(big.Rat).Mul(e.rat(), f.rat())} }
+func (e Exact) Mul(f Exact) Exact {
+	return e.with(f, func(a, b, c, d int64) Exact { return Ratio(a*c, b*d) }, (*big.Rat).Mul)
+}
 
 // Over is e / f; f is not zero.
-func (e Exact) Over(f Exact) Exact { return Exact{new(big.Rat).Quo(e.rat(), f.rat())} }
+func (e Exact) Over(f Exact) Exact {
+	return e.with(f, func(a, b, c, d int64) Exact { return Ratio(a*d, b*c) }, (*big.Rat).Quo)
+}
 
 // Abs is e without its sign.
-func (e Exact) Abs() Exact { return Exact{new(big.Rat).Abs(e.rat())} }
+func (e Exact) Abs() Exact {
+	if e.Sign() < 0 {
+		return Exact{}.Sub(e)
+	}
+	return e
+}
 
 // Cmp is -1, 0 or 1 as e is below, at or above f.
-func (e Exact) Cmp(f Exact) int { return e.rat().Cmp(f.rat()) }
+func (e Exact) Cmp(f Exact) int {
+	if e.big != nil || f.big != nil {
+		return e.rat().Cmp(f.rat())
+	}
+	a, b := e.small()
+	c, d := f.small()
+	return cmp.Compare(a*d, c*b)
+}
 
 // Equal says whether e and f are one number.
 func (e Exact) Equal(f Exact) bool { return e.Cmp(f) == 0 }
 
 // Sign is -1, 0 or 1 as e is below, at or above zero.
-func (e Exact) Sign() int { return e.rat().Sign() }
+func (e Exact) Sign() int {
+	if e.big != nil {
+		return e.big.Sign()
+	}
+	return cmp.Compare(e.num, 0)
+}
 
 // Decimal is e as a decimal, for a number that ends, as half the sum of two
 // typed numbers does; any other is cut at 20 places.
-func (e Exact) Decimal() decimal.Decimal {
-	return decimal.NewFromBigRat(e.rat(), 20)
-}
+func (e Exact) Decimal() decimal.Decimal { return decimal.NewFromBigRat(e.rat(), 20) }
 
 // Float is the nearest float64, for physics and charts.
-func (e Exact) Float() float64 { f, _ := e.rat().Float64(); return f }
+func (e Exact) Float() float64 {
+	if e.big == nil {
+		num, den := e.small()
+		return float64(num) / float64(den) // both without rounding, so rounded once
+	}
+	f, _ := e.big.Float64()
+	return f
+}
 
 // Ceil is the smallest whole number not below e, within 31 bits.
-func (e Exact) Ceil() int {
-	q, m := new(big.Int).DivMod(e.rat().Num(), e.rat().Denom(), new(big.Int))
-	if m.Sign() != 0 {
-		q.Add(q, big.NewInt(1))
+func (e Exact) Ceil() int { return -Exact{}.Sub(e).floor() }
+
+// floor is the greatest whole number not above e, within 31 bits.
+func (e Exact) floor() int {
+	if e.big == nil {
+		num, den := e.small()
+		q, _ := floored(num, den)
+		return int(q)
 	}
+	q := new(big.Int).Div(e.big.Num(), e.big.Denom())
 	if q.BitLen() > 31 { // more than anybody counts
 		return math.MaxInt32 * q.Sign()
 	}
 	return int(q.Int64())
 }
 
-// floor is the greatest whole number not above e, within 31 bits.
-func (e Exact) floor() int { return -Exact{new(big.Rat).Neg(e.rat())}.Ceil() }
+// floored divides a by b, which is above zero, so that 0 <= rest < b.
+func floored(a, b int64) (q, rest int64) {
+	q, rest = a/b, a%b
+	if rest < 0 {
+		q, rest = q-1, rest+b
+	}
+	return q, rest
+}
+
+// mostScaled is how many places a small number can be scaled by in 64 bits.
+const mostScaled = 9
+
+// scaled is e times ten to so many places, rounded half to even; ok is false for
+// what does not fit.
+func (e Exact) scaled(places int) (q int64, ok bool) {
+	if e.big != nil || places > mostScaled {
+		return 0, false
+	}
+	num, den := e.small()
+	q, rest := floored(num*tenTo(places), den)
+	if twice := 2 * rest; twice > den || twice == den && q%2 != 0 {
+		q++
+	}
+	return q, true
+}
+
+func tenTo(places int) int64 {
+	n := int64(1)
+	for range places {
+		n *= 10
+	}
+	return n
+}
 
 // Round is e to so many places, half to even.
 func (e Exact) Round(places int) Exact {
+	if q, ok := e.scaled(places); ok {
+		return Ratio(q, tenTo(places))
+	}
 	scale := new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(places)), nil))
 	x := new(big.Rat).Mul(e.rat(), scale)
 	q, m := new(big.Int).DivMod(x.Num(), x.Denom(), new(big.Int))
@@ -85,53 +210,7 @@ func (e Exact) Round(places int) Exact {
 	case twice > 0, twice == 0 && q.Bit(0) == 1:
 		q.Add(q, big.NewInt(1))
 	}
-	return Exact{new(big.Rat).Quo(new(big.Rat).SetInt(q), scale)}
-}
-
-// Fixed writes e with exactly so many places, half to even.
-func (e Exact) Fixed(places int) string { return e.Round(places).rat().FloatString(places) }
-
-// Text writes e in full when it ends within 6 places, else with 2 places or
-// as many more as keep it on its own side of every limit given.
-func (e Exact) Text(limits ...Exact) string {
-	if e.Round(6).Cmp(e) == 0 {
-		return trim(e.Fixed(6))
-	}
-	places := 2
-	for places < 40 && !e.keepsSide(e.Round(places), limits) {
-		places++
-	}
-	return e.Fixed(places)
-}
-
-// Short writes e for people: in full where it ends within 2 places, else with
-// 2 places or as many more as keep it on its own side of every limit given.
-func (e Exact) Short(limits ...Exact) string {
-	places := 2
-	for places < 40 && !e.keepsSide(e.Round(places), limits) {
-		places++
-	}
-	return trim(e.Fixed(places))
-}
-
-func (e Exact) keepsSide(rounded Exact, limits []Exact) bool {
-	for _, l := range limits {
-		if e.Cmp(l) != rounded.Cmp(l) {
-			return false
-		}
-	}
-	return true
-}
-
-func trim(s string) string {
-	if !strings.Contains(s, ".") {
-		return s
-	}
-	s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	if s == "-0" {
-		return "0"
-	}
-	return s
+	return ofRat(new(big.Rat).Quo(new(big.Rat).SetInt(q), scale))
 }
 
 // Mean is the exact mean of at least one number.

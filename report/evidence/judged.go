@@ -74,7 +74,7 @@ func latestRows[T any](rows []T, before time.Duration, at func(T) Time) []T {
 // Items are the judged values of things: one a row, made by measure, unusable
 // where the row has no time, and one for a thing that water left without rows.
 func Items[T any](things []Judged[T], at func(T) Time, measure func(name string, row T) Item) []Item {
-	var items []Item
+	items := make([]Item, 0, len(things)+RowCount(things))
 	for _, thing := range things {
 		if len(thing.Rows) == 0 {
 			var none T
@@ -91,6 +91,15 @@ func Items[T any](things []Judged[T], at func(T) Time, measure func(name string,
 		}
 	}
 	return items
+}
+
+// RowCount is how many rows things have together.
+func RowCount[T any](things []Judged[T]) int {
+	n := 0
+	for _, thing := range things {
+		n += len(thing.Rows)
+	}
+	return n
 }
 
 // Tally is a count of things of which so many are needed: the figures by which

@@ -1,7 +1,6 @@
 package evidence
 
 import (
-	"math/big"
 	"strings"
 
 	"github.com/shopspring/decimal"
@@ -72,8 +71,7 @@ func Convert(x Exact, from, to Unit) Exact {
 	}
 	f, fo := from.scale()
 	t, to0 := to.scale()
-	base := new(big.Rat).Add(new(big.Rat).Mul(x.rat(), f), fo)
-	return Exact{new(big.Rat).Quo(base.Sub(base, to0), t)}
+	return x.Mul(f).Add(fo).Sub(to0).Over(t)
 }
 
 // ConvertSpan is Convert for a difference: an uncertainty or a margin, which
@@ -81,7 +79,7 @@ func Convert(x Exact, from, to Unit) Exact {
 func ConvertSpan(x Exact, from, to Unit) Exact {
 	f, _ := from.scale()
 	t, _ := to.scale()
-	return Exact{new(big.Rat).Quo(new(big.Rat).Mul(x.rat(), f), t)}
+	return x.Mul(f).Over(t)
 }
 
 // Computed is a number computed here from typed ones, exactly.
@@ -93,9 +91,5 @@ func Computed(d decimal.Decimal, u Unit) Reading {
 func FromFloat(x float64, from, to Unit) float64 {
 	scale, offset := from.scale()
 	scaleTo, offsetTo := to.scale()
-	f, _ := scale.Float64()
-	fo, _ := offset.Float64()
-	t, _ := scaleTo.Float64()
-	to0, _ := offsetTo.Float64()
-	return (x*f + fo - to0) / t
+	return (x*scale.Float() + offset.Float() - offsetTo.Float()) / scaleTo.Float()
 }

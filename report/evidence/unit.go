@@ -1,7 +1,5 @@
 package evidence
 
-import "math/big"
-
 // Unit is a unit of measure as firstboard writes it.
 type Unit string
 
@@ -39,27 +37,26 @@ const (
 // scale gives the exact factor and offset that take a number of this unit to
 // the base of its quantity: F for temperature, mm for length, m2 for size,
 // lb/1000 ft2/24 h for emission. Every other unit is its own base.
-func (u Unit) scale() (factor, offset *big.Rat) {
-	zero := new(big.Rat)
+func (u Unit) scale() (factor, offset Exact) {
 	switch u {
 	case Celsius:
-		return big.NewRat(9, 5), big.NewRat(32, 1)
+		return Ratio(9, 5), Ratio(32, 1)
 	case Inch:
-		return big.NewRat(254, 10), zero
+		return Ratio(254, 10), Exact{}
 	case Foot:
-		return big.NewRat(3048, 10), zero
+		return Ratio(3048, 10), Exact{}
 	case Centimeter:
-		return big.NewRat(10, 1), zero
+		return Ratio(10, 1), Exact{}
 	case Meter:
-		return big.NewRat(1000, 1), zero
+		return Ratio(1000, 1), Exact{}
 	case SquareFoot:
-		return big.NewRat(9290304, 100000000), zero
+		return Ratio(9290304, 100000000), Exact{}
 	case SquareInch:
-		return big.NewRat(64516, 100000000), zero
+		return Ratio(64516, 100000000), Exact{}
 	case SquareCM:
-		return big.NewRat(1, 10000), zero
+		return Ratio(1, 10000), Exact{}
 	case Grams: // 92.90304 m2 and 453.59237 g
-		return big.NewRat(9290304, 45359237), zero
+		return Ratio(9290304, 45359237), Exact{}
 	}
-	return big.NewRat(1, 1), zero
+	return Ratio(1, 1), Exact{}
 }

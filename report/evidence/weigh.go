@@ -2,7 +2,6 @@ package evidence
 
 import (
 	"fmt"
-	"slices"
 )
 
 // Acceptance is how a reading is compared with its limit: as read, or, where
@@ -132,24 +131,40 @@ func Weigh(items []Item, acc Acceptance, none string) Finding {
 	if len(items) == 0 {
 		return Finding{Reason: none}
 	}
-	var broken, lacking, good []Item
-	for _, it := range items {
-		switch {
-		case it.Breaks(acc):
-			broken = append(broken, it)
-		case it.lack(acc) != "":
-			lacking = append(lacking, it)
-		default:
-			good = append(good, it)
-		}
-	}
-	f := answer(broken, lacking, good, acc)
-	f.Worked = workedOf(append(slices.Clone(broken), good...), len(lacking), acc)
+	ordered, nBroken, nUsable := parted(items, acc)
+	broken, good, usable, lacking := ordered[:nBroken], ordered[nBroken:nUsable], ordered[:nUsable], ordered[nUsable:]
+	f := answer(broken, lacking, good, usable, acc)
+	f.Worked = workedOf(usable, len(lacking), acc)
 	return f
 }
 
-func answer(broken, lacking, good []Item, acc Acceptance) Finding {
-	usable := append(slices.Clone(broken), good...)
+// parted are the items that break their limit, then those that meet it, up to
+// usable, then those that cannot be compared.
+func parted(items []Item, acc Acceptance) (ordered []Item, broken, usable int) {
+	outcomes := make([]Outcome, len(items))
+	for i, it := range items {
+		switch {
+		case it.Breaks(acc):
+			outcomes[i] = NotMet
+		case it.lack(acc) == "":
+			outcomes[i] = Met
+		}
+	}
+	ordered = make([]Item, 0, len(items))
+	take := func(o Outcome) int {
+		for i, it := range items {
+			if outcomes[i] == o {
+				ordered = append(ordered, it)
+			}
+		}
+		return len(ordered)
+	}
+	broken, usable = take(NotMet), take(Met)
+	take(NotShown)
+	return ordered, broken, usable
+}
+
+func answer(broken, lacking, good, usable []Item, acc Acceptance) Finding {
 	switch {
 	case len(broken) > 0:
 		f := tell(NotMet, broken, usable, acc)
@@ -171,7 +186,7 @@ func tell(o Outcome, items, usable []Item, acc Acceptance) Finding {
 	w := worst(items)
 	_, end, _ := w.margin(acc)
 	f := Finding{Outcome: o, Value: w.Written, Reason: w.reason(usable, acc)}
-	f.Evidence = Places(append([]Item{w}, items...))
+	f.Evidence = Places(items, w)
 	return f.Against(w.Limit).by(end)
 }
 
@@ -196,15 +211,25 @@ func (it Item) before(other Item) bool {
 	return it.Written < other.Written
 }
 
-// Places are the places of items, each once, in their order.
-func Places(items []Item) []Place {
+// Places are the places of items, each once, in their order, those of the first
+// ones before all others.
+func Places(items []Item, first ...Item) []Place {
 	var places []Place
 	seen := map[string]bool{}
-	for _, it := range items {
-		if it.Place != nil && !seen[it.Place.String()] {
-			seen[it.Place.String()] = true
+	see := func(it Item) {
+		if it.Place == nil {
+			return
+		}
+		if at := it.Place.String(); !seen[at] {
+			seen[at] = true
 			places = append(places, it.Place)
 		}
+	}
+	for _, it := range first {
+		see(it)
+	}
+	for _, it := range items {
+		see(it)
 	}
 	return places
 }

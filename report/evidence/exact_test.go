@@ -1,0 +1,113 @@
+package evidence_test
+
+import (
+	"math"
+	"math/big"
+	"testing"
+
+	"github.com/shopspring/decimal"
+	"pgregory.net/rapid"
+
+	"firstboard/report/evidence"
+)
+
+// ends are whole numbers about which a number stops being a small one.
+func ends() []int64 {
+	var all []int64
+	for _, n := range []int64{0, 1, math.MaxInt32, math.MaxInt64} {
+		for _, by := range []int64{-1, 0, 1} {
+			all = append(all, n+by, -(n + by))
+		}
+	}
+	return all
+}
+
+// drawn is a number and the same one as the standard library holds it.
+func drawn(t *rapid.T, name string) (evidence.Exact, *big.Rat) {
+	any := rapid.OneOf(rapid.SampledFrom(ends()), rapid.Int64Range(-5000, 5000), rapid.Int64())
+	a, b := any.Draw(t, name), any.Filter(func(n int64) bool { return n != 0 }).Draw(t, name+" over")
+	return evidence.Ratio(a, b), new(big.Rat).SetFrac(big.NewInt(a), big.NewInt(b))
+}
+
+// The standard library's rational numbers say what every step gives, of small
+// numbers and of others.
+func TestExactIsRational(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		e, x := drawn(t, "a")
+		f, y := drawn(t, "b")
+		for name, pair := range map[string]struct {
+			got  evidence.Exact
+			want *big.Rat
+		}{
+			"a":     {e, x},
+			"a + b": {e.Add(f), new(big.Rat).Add(x, y)},
+			"a - b": {e.Sub(f), new(big.Rat).Sub(x, y)},
+			"a x b": {e.Mul(f), new(big.Rat).Mul(x, y)},
+			"|a|":   {e.Abs(), new(big.Rat).Abs(x)},
+		} {
+			if got := pair.got.Fixed(12); got != halfEven(pair.want, 12) {
+				t.Fatalf("%s = %s, want %s", name, got, halfEven(pair.want, 12))
+			}
+		}
+		if y.Sign() != 0 {
+			if got, want := e.Over(f).Fixed(12), halfEven(new(big.Rat).Quo(x, y), 12); got != want {
+				t.Fatalf("a / b = %s, want %s", got, want)
+			}
+		}
+		if e.Cmp(f) != x.Cmp(y) || e.Sign() != x.Sign() || e.Equal(f) != (x.Cmp(y) == 0) {
+			t.Fatalf("%v against %v: %d, sign %d", x, y, e.Cmp(f), e.Sign())
+		}
+		if want, _ := x.Float64(); e.Float() != want {
+			t.Fatalf("%v as a float is %v, want %v", x, e.Float(), want)
+		}
+	})
+}
+
+// Rounding and writing, at places on both sides of what small numbers can do.
+func TestExactIsRoundedHalfToEven(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		e, x := drawn(t, "a")
+		if rapid.Bool().Draw(t, "halves") {
+			n := rapid.Int64Range(-99999, 99999).Draw(t, "n")
+			e, x = evidence.Ratio(n, 2000), big.NewRat(n, 2000)
+		}
+		places := rapid.IntRange(0, 12).Draw(t, "places")
+		want := halfEven(x, places)
+		if got := e.Fixed(places); got != want {
+			t.Fatalf("%v to %d places is %s, want %s", x, places, got, want)
+		}
+		if got := e.Round(places).Fixed(places); got != want {
+			t.Fatalf("%v rounded to %d places is %s, want %s", x, places, got, want)
+		}
+		up := new(big.Int).Neg(new(big.Int).Div(new(big.Int).Neg(x.Num()), x.Denom()))
+		most := big.NewInt(math.MaxInt32) // more than anybody counts
+		if up.CmpAbs(most) > 0 {
+			up = new(big.Int).Mul(most, big.NewInt(int64(up.Sign())))
+		}
+		if int64(e.Ceil()) != up.Int64() {
+			t.Fatalf("%v rounded up is %d, want %v", x, e.Ceil(), up)
+		}
+	})
+}
+
+// halfEven is x with so many places as the decimal library rounds it.
+func halfEven(x *big.Rat, places int) string {
+	num, den := decimal.NewFromBigInt(x.Num(), 0), decimal.NewFromBigInt(x.Denom(), 0)
+	whole, rest := num.QuoRem(den, int32(places))
+	twice, step := rest.Abs().Mul(decimal.NewFromInt(2)), den.Shift(int32(-places))
+	last := whole.Shift(int32(places)).BigInt()
+	if c := twice.Cmp(step); c > 0 || c == 0 && last.Bit(0) == 1 {
+		whole = whole.Add(decimal.New(int64(x.Sign()), int32(-places)))
+	}
+	return whole.StringFixed(int32(places))
+}
+
+// A decimal is taken as typed, however long.
+func TestExactOfDecimals(t *testing.T) {
+	for _, typed := range []string{"71.8", "-0.5", "2147483647", "2147483648", "0.000000001", "0.0000000001", "123456789", "1234567890", "1e3", "99999999999999999999.5"} {
+		d := decimal.RequireFromString(typed)
+		if got := evidence.Of(d).Decimal(); !got.Equal(d) {
+			t.Errorf("%s is kept as %s", typed, got)
+		}
+	}
+}

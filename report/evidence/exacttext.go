@@ -1,0 +1,67 @@
+package evidence
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// Fixed writes e with exactly so many places, half to even.
+func (e Exact) Fixed(places int) string {
+	q, ok := e.scaled(places)
+	if !ok {
+		return e.Round(places).rat().FloatString(places)
+	}
+	if places == 0 {
+		return strconv.FormatInt(q, 10)
+	}
+	sign := ""
+	if q < 0 {
+		sign, q = "-", -q
+	}
+	one := tenTo(places)
+	return fmt.Sprintf("%s%d.%0*d", sign, q/one, places, q%one)
+}
+
+// Text writes e in full when it ends within 6 places, else with 2 places or
+// as many more as keep it on its own side of every limit given.
+func (e Exact) Text(limits ...Exact) string {
+	if e.Round(6).Cmp(e) == 0 {
+		return trim(e.Fixed(6))
+	}
+	places := 2
+	for places < 40 && !e.keepsSide(e.Round(places), limits) {
+		places++
+	}
+	return e.Fixed(places)
+}
+
+// Short writes e for people: in full where it ends within 2 places, else with
+// 2 places or as many more as keep it on its own side of every limit given.
+func (e Exact) Short(limits ...Exact) string {
+	places := 2
+	for places < 40 && !e.keepsSide(e.Round(places), limits) {
+		places++
+	}
+	return trim(e.Fixed(places))
+}
+
+func (e Exact) keepsSide(rounded Exact, limits []Exact) bool {
+	for _, l := range limits {
+		if e.Cmp(l) != rounded.Cmp(l) {
+			return false
+		}
+	}
+	return true
+}
+
+func trim(s string) string {
+	if !strings.Contains(s, ".") {
+		return s
+	}
+	s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
