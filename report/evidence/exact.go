@@ -32,7 +32,7 @@ func Ratio(a, b int64) Exact {
 	if d := divisor(max(a, -a), b); d > 1 {
 		a, b = a/d, b/d
 	}
-	if a != int64(int32(a)) || b != int64(int32(b)) {
+	if max(a, -a, b) > math.MaxInt32 {
 		return Exact{big: big.NewRat(a, b)}
 	}
 	return Exact{num: int32(a), den: int32(b)}
