@@ -74,7 +74,7 @@ func latestRows[T any](rows []T, before time.Duration, at func(T) Time) []T {
 // Items are the judged values of things: one a row, made by measure, unusable
 // where the row has no time, and one for a thing that water left without rows.
 func Items[T any](things []Judged[T], at func(T) Time, measure func(name string, row T) Item) []Item {
-	items := make([]Item, 0, len(things)+RowCount(things))
+	items := make([]Item, 0, RowCount(things))
 	for _, thing := range things {
 		if len(thing.Rows) == 0 {
 			var none T

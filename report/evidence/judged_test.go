@@ -90,3 +90,101 @@ func TestTheWorstOfSeveralPartsAnswersAsItsTree(t *testing.T) {
 		}
 	}
 }
+
+// A thing counts by its first row where every judged row of it is usable, and
+// counts as unusable where one is not, or none is left.
+func TestThingsAreTallied(t *testing.T) {
+	things := []evidence.Judged[int]{{"H1", []int{3, 4}}, {"H2", []int{5, 0}}, {"H3", nil}, {"H4", []int{7}}}
+	counted, unusable := evidence.TallyOf(things, func(n int) bool { return n > 0 },
+		func(n int) evidence.Working { return evidence.Stated("", evidence.Whole(n), evidence.Inch) })
+	if unusable != 2 || len(counted) != 2 || counted[0].Label != "H1" || counted[0].Value.Ceil() != 3 || counted[1].Label != "H4" {
+		t.Errorf("counted are %v, unusable %d", counted, unusable)
+	}
+}
+
+// Every judged row is an item; one without a time lacks it, and a thing that
+// water left without a row is one that lacks its reading.
+func TestItemsOfThings(t *testing.T) {
+	wet := evidence.Judged[visitRow]{Name: "H3"}
+	things := []evidence.Judged[visitRow]{{"H1", []visitRow{{"a", after(0)}, {"b", evidence.Time{}}}}, wet}
+	measure := func(name string, r visitRow) evidence.Item {
+		return evidence.Item{Name: name, Written: r.name, Place: cell("x")}
+	}
+	items := evidence.Items(things, func(r visitRow) evidence.Time { return r.at }, measure)
+	if len(items) != 3 {
+		t.Fatalf("items are %v", items)
+	}
+	for i, want := range []evidence.Item{{Name: "H1", Written: "a"}, {Name: "H1", Written: "b", Lack: evidence.NoTime}, {Name: "H3", Lack: evidence.WetSince}} {
+		if it := items[i]; it.Name != want.Name || it.Written != want.Written || it.Lack != want.Lack || (it.Place == nil) != (want.Lack == evidence.WetSince) {
+			t.Errorf("item %d is %+v, want %+v", i, it, want)
+		}
+	}
+	if n := evidence.RowCount(things); n != 2 {
+		t.Errorf("%d rows", n)
+	}
+}
+
+// Any part of a limit shows it; one without an end has no words.
+func TestLimitsThatAreShown(t *testing.T) {
+	end := evidence.Bound{Number: evidence.Typed("75", evidence.RH)}
+	for _, c := range []struct {
+		limit evidence.Limit
+		shown bool
+		words string
+	}{
+		{evidence.Limit{}, false, ""},
+		{evidence.Limit{Lack: "no limit is stated"}, true, ""},
+		{evidence.AtMost(end), true, "75 % RH"},
+		{evidence.AtLeast(end), true, "at least 75 % RH"},
+	} {
+		if c.limit.Shown() != c.shown || c.limit.String() != c.words {
+			t.Errorf("%+v is shown %v as %q", c.limit, c.limit.Shown(), c.limit)
+		}
+	}
+}
+
+// An item meets its limit where it can be compared and does not break it.
+func TestItemsThatMeet(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)})
+	unknown := evidence.Measure("hole", evidence.Typed("75", evidence.RH), evidence.Limit{Lack: "no limit is stated"})
+	for n, want := range map[string]bool{"75": true, "75.1": false, "": false} {
+		if got := evidence.Measure("hole", read(n, evidence.RH, "x"), most).Meets(evidence.Acceptance{}); got != want {
+			t.Errorf("%q meets 75: %v", n, got)
+		}
+	}
+	if unknown.Meets(evidence.Acceptance{}) {
+		t.Error("a limit that nobody states is met")
+	}
+}
+
+// Of two equally near values the first by name is told, then by what was written.
+func TestEquallyNearValues(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)})
+	hole := func(name, n string) evidence.Item {
+		return evidence.Measure("hole "+name, read(n, evidence.RH, name+n), most)
+	}
+	for _, items := range [][]evidence.Item{
+		{hole("H10", "70"), hole("H2", "70")}, {hole("H2", "70"), hole("H10", "70")},
+		{hole("H2", "70"), hole("H2", "70.0")}, {hole("H2", "70.0"), hole("H2", "70")},
+	} {
+		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Value != "70" || f.Evidence[0].String() != "H270" {
+			t.Errorf("told is %s of %v", f.Value, f.Evidence)
+		}
+	}
+}
+
+// What all names begin with is what they are, as far as it is no name.
+func TestNounsOfValues(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)})
+	for _, c := range [][3]string{
+		{"board A 1", "board A 2", "highest of 2 boards: A 1, 70 % RH (limit 75 %)"},
+		{"board 3 x", "board 3 y", "highest of 2 boards: 3 x, 70 % RH (limit 75 %)"},
+		{"spot b2 x", "spot b2 y", "highest of 2 spots: b2 x, 70 % RH (limit 75 %)"},
+		{"hole", "dish", "highest of 2 values: dish, 70 % RH (limit 75 %)"},
+	} {
+		items := []evidence.Item{evidence.Measure(c[0], read("70", evidence.RH, "a"), most), evidence.Measure(c[1], read("70", evidence.RH, "b"), most)}
+		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Reason != c[2] {
+			t.Errorf("got  %s\nwant %s", f.Reason, c[2])
+		}
+	}
+}
