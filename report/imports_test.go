@@ -36,10 +36,11 @@ func allowed() map[string][]string {
 		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
 
 		"report/page":    outer,
+		"report/gather":  outer,
 		"report/plan":    outer,
 		"report/seal":    outer,
 		"report/outlook": append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 

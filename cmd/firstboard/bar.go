@@ -8,18 +8,28 @@ import (
 	"golang.org/x/term"
 )
 
+// newBar is a bar on the terminal up to so many steps, or nil on anything that
+// cannot draw one.
+func newBar(on io.Writer, doing string, steps int64) *progressbar.ProgressBar {
+	screen, ok := on.(*os.File)
+	if !ok || !term.IsTerminal(int(screen.Fd())) || os.Getenv("TERM") == "dumb" {
+		return nil
+	}
+	const width = 40
+	return progressbar.NewOptions64(steps, progressbar.OptionSetWriter(screen), progressbar.OptionSetDescription(doing),
+		progressbar.OptionSetWidth(width), progressbar.OptionSetPredictTime(false), progressbar.OptionSetElapsedTime(false),
+		progressbar.OptionClearOnFinish())
+}
+
 // watched is a file with a bar on the terminal as it is read, and what takes
 // the bar away; on anything but a terminal, the file alone. A file is read
 // three times at most.
 func watched(f io.ReadSeeker, size int64, on io.Writer) (io.ReadSeeker, func()) {
-	screen, ok := on.(*os.File)
-	if !ok || !term.IsTerminal(int(screen.Fd())) {
+	const passes = 3
+	bar := newBar(on, "reading", passes*size)
+	if bar == nil {
 		return f, func() {}
 	}
-	const passes, width = 3, 40
-	bar := progressbar.NewOptions64(passes*size, progressbar.OptionSetWriter(screen), progressbar.OptionSetDescription("reading"),
-		progressbar.OptionSetWidth(width), progressbar.OptionSetPredictTime(false), progressbar.OptionSetElapsedTime(false),
-		progressbar.OptionClearOnFinish())
 	return counted{f, bar}, func() { bar.Finish() }
 }
 

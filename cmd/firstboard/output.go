@@ -53,12 +53,15 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 }
 
 // typedInto is what somebody typed into a workbook and the tables do not hold: a
-// reading of a record, a sign-off added to a decision since it was sealed. Of a
-// record that was written here and left as it was, of any other file, and of one
+// reading of a record, a sign-off added to a decision since it was sealed, a note
+// in a table of verdicts. Of a record that was written here and left as it was, of any other file, and of one
 // that nobody can read any more, it is nothing.
 func typedInto(path string, tables []report.Table) []string {
 	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
 		return nil
+	}
+	if verdictsChanged(path) {
+		return []string{"its tables of verdicts are not as they were written"}
 	}
 	was, err := record.ReadJudged(path, filepath.Base(path))
 	if err != nil {

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -18,6 +19,7 @@ var ErrNoArea = errors.New("no area is listed")
 type Record struct {
 	Name    string         // base name of the folder or file, never a path
 	SHA256  string         // in hex; of a folder, over its known tables
+	Origin  string         // of a decision workbook, the SHA256 of the record it was judged by
 	NotRead []string       // sheets or files that are no table of a record
 	Tables  []report.Table // the known tables as they stand, in the design's order
 	Job     report.Job
@@ -28,7 +30,7 @@ type Record struct {
 // cannot be used at all is one plain error.
 func Read(path string) (Record, error) {
 	from, err := open(path)
-	if err != nil {
+	if err := cmp.Or(verdictsOnly(from), err); err != nil {
 		return Record{}, err
 	}
 	return decoded(from)
@@ -56,7 +58,7 @@ func open(path string) (*sheet.Source, error) {
 
 // decoded is the record, its tables settled by the schemas.
 func decoded(from *sheet.Source) (rec Record, err error) {
-	rec = Record{Name: from.Name, SHA256: from.Sum, NotRead: from.NotRead}
+	rec = Record{Name: from.Name, SHA256: from.Sum, NotRead: from.NotRead, Origin: judgedFrom(from.Says)}
 	rec.Tables, rec.Job, err = decode(from)
 	if err != nil {
 		return Record{}, err
@@ -79,7 +81,7 @@ func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 	}
 	d.lookAlikes(from)
 	if filed(from) {
-		return known(from.Tables), report.Job{}, fmt.Errorf("%s: it is what is signed and filed, without the record; check the record that it names", from.Name)
+		return known(from.Tables), report.Job{}, fmt.Errorf("%s: it is what is signed and filed, %w; check the record that it names", from.Name, ErrNoRecord)
 	}
 	if from.Tables["Areas"].Blank() && !d.areas.unread {
 		return known(from.Tables), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", from.Name, ErrNoArea, emptyToo(from))

@@ -23,6 +23,9 @@ type page struct {
 	single bool // all on one printed page
 	hidden bool
 
+	filtered bool // its rows can be picked by their entries
+	printed  int  // how many of its columns are printed, 0 for all
+
 	eights    bool // letters of 10 points are printed at 8, whatever the width
 	unprinted bool
 	values    bool  // formulas are left out

@@ -103,6 +103,8 @@ func (b *binder) confine(p page) error {
 	case p.unprinted: // a cell that holds nothing
 		from = formula.Fixed(excelize.MaxColumns, 1)
 		corner = from
+	case p.printed > 0:
+		corner = formula.Fixed(p.printed, max(p.last, 1))
 	case p.shown == 0:
 		return nil
 	default:

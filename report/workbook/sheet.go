@@ -111,6 +111,9 @@ func (s *sheet) close() error {
 			return err
 		}
 	}
+	if err := s.filter(); err != nil {
+		return err
+	}
 	if err := s.print(s.page); err != nil {
 		return err
 	}
@@ -120,6 +123,18 @@ func (s *sheet) close() error {
 		}
 	}
 	return s.sw.Flush()
+}
+
+// filter lets a reader pick rows by what stands in their cells.
+func (s *sheet) filter() error {
+	if !s.page.filtered {
+		return nil
+	}
+	corner, err := excelize.CoordinatesToCellName(len(s.page.widths), s.page.last)
+	if err != nil {
+		return err
+	}
+	return s.file.AutoFilter(s.page.name, "A1:"+corner, nil)
 }
 
 func (s *sheet) tint(t tint) error {

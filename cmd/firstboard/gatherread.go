@@ -1,0 +1,91 @@
+package main
+
+import (
+	"errors"
+	"io"
+	"path/filepath"
+	"strings"
+	"sync"
+
+	"firstboard/report"
+	"firstboard/report/gather"
+	"firstboard/report/outlook"
+	"firstboard/report/plan"
+	"firstboard/report/record"
+	"firstboard/report/seal"
+)
+
+// readAll reads and judges records, so many at a time, with a bar where
+// somebody looks on. Each is reduced to its rows at once and let go.
+func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part, unread []gather.Unread) {
+	bar := newBar(on, "gathering", int64(len(found)))
+	all := make([]outcome, len(found))
+	next := make(chan int)
+	var busy sync.WaitGroup
+	for range min(workers, len(found)) {
+		busy.Go(func() {
+			for i := range next {
+				all[i] = readOne(found[i])
+				if bar != nil {
+					bar.Add(1)
+				}
+			}
+		})
+	}
+	for i := range found {
+		next <- i
+	}
+	close(next)
+	busy.Wait()
+	if bar != nil {
+		bar.Finish()
+	}
+	for _, o := range all {
+		if o.unread.What != "" {
+			unread = append(unread, o.unread)
+			continue
+		}
+		parts = append(parts, o.part)
+	}
+	return parts, unread
+}
+
+// outcome is what came of a record: its part, or why it was not read.
+type outcome struct {
+	part   gather.Part
+	unread gather.Unread
+}
+
+func readOne(f candidate) outcome {
+	rec, err := record.Read(f.path)
+	if err != nil {
+		return outcome{unread: unreadable(f, err)}
+	}
+	decisions := report.Judge(rec.Job)
+	advice := make([]report.Advice, len(decisions))
+	for i, d := range decisions {
+		ahead := outlook.Ahead(d)
+		advice[i] = report.Advice{Outlook: ahead, Next: outlook.Next(plan.Of(d, ahead))}
+	}
+	from := gather.Source{
+		Record: f.shown, SHA256: rec.SHA256, Origin: rec.Origin,
+		Seal: seal.Of(madeWith(), rec.Tables, report.Answers(rec.Job, decisions, nil)),
+	}
+	return outcome{part: gather.Of(from, rec.Job, decisions, advice)}
+}
+
+// unreadable says why a record could not be read: its first fault, and how many
+// follow. What was only found by a search may be no record without harm.
+func unreadable(f candidate, err error) gather.Unread {
+	u := gather.Unread{Record: f.shown, What: gather.Faulty, Why: err.Error()}
+	var faults record.Faults
+	if errors.As(err, &faults) && len(faults) > 0 {
+		u.Why, u.More = faults[0].Error(), len(faults)-1
+	}
+	u.Why, _, _ = strings.Cut(u.Why, "\n")
+	u.Why = strings.TrimPrefix(u.Why, filepath.Base(f.path)+": ")
+	if record.NoRecord(err) && !f.named {
+		u.What = gather.Another
+	}
+	return u
+}

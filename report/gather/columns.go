@@ -1,0 +1,177 @@
+package gather
+
+import "firstboard/report"
+
+// printedOfVerdicts is how many columns of the verdicts go on paper: those a
+// person acts on.
+const printedOfVerdicts = 12
+
+// verdictColumns are the columns of the table of verdicts.
+func verdictColumns() []column[Row] {
+	text := func(name string, width float64, of func(Row) Text) column[Row] {
+		return column[Row]{name, width, func(r Row) report.Cell { return textCell(of(r)) }}
+	}
+	list := func(name string, width float64, of func(Row) []Text) column[Row] {
+		return column[Row]{name, width, func(r Row) report.Cell { return listCell(of(r)) }}
+	}
+	day := func(name string, of func(Row) Text) column[Row] {
+		return column[Row]{name, 10.5, func(r Row) report.Cell { return dayCell(of(r)) }}
+	}
+	moment := func(name string, of func(Row) Moment) column[Row] {
+		return column[Row]{name, 16, func(r Row) report.Cell { return momentCell(of(r)) }}
+	}
+	figure := func(name string, of func(Row) Figure) column[Row] {
+		return column[Row]{name, 10, func(r Row) report.Cell { return figureCell(of(r)) }}
+	}
+	return []column[Row]{
+		text("Record", 16, func(r Row) Text { return r.Record }),
+		text("Job", 17, func(r Row) Text { return r.Job }),
+		text("Area", 7, func(r Row) Text { return r.Area }),
+		text("Name", 14, func(r Row) Text { return r.Name }),
+		text("Verdict", 9, func(r Row) Text { return r.Verdict }),
+		text("Why", 11.5, Row.whyShown),
+		list("Blocking", 16, func(r Row) []Text { return r.Blocking }),
+		day("Install on", func(r Row) Text { return r.InstallOn }),
+		day("Good until", func(r Row) Text { return r.GoodUntil }),
+		day("Earliest GO", func(r Row) Text { return r.Earliest }),
+		text("Next act", 24, func(r Row) Text { return r.NextAct }),
+		text("Whose", 10.5, func(r Row) Text { return r.NextWho }),
+
+		text("Reason", 44, func(r Row) Text { return r.Reason }),
+		text("When", 34, func(r Row) Text { return r.When }),
+		day("Slab ready", func(r Row) Text { return r.SlabReady }),
+		day("Boards ready", func(r Row) Text { return r.BoardsReady }),
+		moment("Next act ends", func(r Row) Moment { return r.NextEnds }),
+		list("To read again", 20, func(r Row) []Text { return r.ReRead }),
+		list("Waived", 16, func(r Row) []Text { return r.Waived }),
+		list("Waived in doubt", 16, func(r Row) []Text { return r.WaivedDoubts }),
+		list("Accepted by", 18, func(r Row) []Text { return r.AcceptedBy }),
+		text("Site", 24, func(r Row) Text { return r.Site }),
+		figure("Size (ft2)", func(r Row) Figure { return r.SizeFt2 }),
+		text("Acceptance", 11, func(r Row) Text { return r.Acceptance }),
+		text("Flooring", 14, func(r Row) Text { return r.Flooring }),
+		text("Flooring kind", 16, func(r Row) Text { return r.FlooringKind }),
+		text("Data sheet", 28, func(r Row) Text { return r.DataSheet }),
+		text("Adhesive", 14, func(r Row) Text { return r.Adhesive }),
+		text("Membrane", 14, func(r Row) Text { return r.Membrane }),
+		list("Lots", 14, func(r Row) []Text { return r.Lots }),
+		figure("Slab RH (%)", func(r Row) Figure { return r.SlabRHPct }),
+		figure("Slab RH limit (%)", func(r Row) Figure { return r.SlabRHLimitPct }),
+		figure("MVER", func(r Row) Figure { return r.MVER }),
+		figure("MVER limit", func(r Row) Figure { return r.MVERLimit }),
+		text("MVER in", 16, func(r Row) Text { return r.MVERUnit }),
+		figure("Subfloor MC (%)", func(r Row) Figure { return r.SubfloorMCPct }),
+		figure("Subfloor MC limit (%)", func(r Row) Figure { return r.SubfloorMCLimitPct }),
+		figure("Flooring MC mean (%)", func(r Row) Figure { return r.FlooringMeanPct }),
+		figure("Target MC (%)", func(r Row) Figure { return r.TargetPct }),
+		figure("Difference (points)", func(r Row) Figure { return r.WoodDifference }),
+		figure("Difference limit (points)", func(r Row) Figure { return r.WoodDifferenceLimit }),
+		moment("Latest reading", func(r Row) Moment { return r.LastReading }),
+		text("Seal", 70, func(r Row) Text { return r.Seal }),
+		text("SHA-256", 70, func(r Row) Text { return r.SHA256 }),
+	}
+}
+
+// whyShown is why with what the signatures make of it.
+func (r Row) whyShown() Text {
+	if r.UnderWaiver {
+		return r.Why + ", under waiver"
+	}
+	return r.Why
+}
+
+// dueColumns are the columns of what falls due.
+func dueColumns() []column[Due] {
+	return []column[Due]{
+		{"On", 11, func(d Due) report.Cell { return dayCell(d.On) }},
+		{"What falls due", 24, func(d Due) report.Cell { return textCell(d.What) }},
+		{"Of", 40, func(d Due) report.Cell { return textCell(d.Of) }},
+		{"Record", 22, func(d Due) report.Cell { return textCell(d.Record) }},
+		{"Job", 30, func(d Due) report.Cell { return textCell(d.Job) }},
+		{"Areas", 16, func(d Due) report.Cell { return listCell(d.Areas) }},
+		{"Whose", 14, func(d Due) report.Cell { return textCell(d.Whose) }},
+	}
+}
+
+// unreadColumns are the columns of what was not gathered.
+func unreadColumns() []column[Unread] {
+	return []column[Unread]{
+		{"Record", 36, func(u Unread) report.Cell { return textCell(kept(u.Record)) }},
+		{"What", 16, func(u Unread) report.Cell { return textCell(Text(u.What)) }},
+		{"Why", 90, func(u Unread) report.Cell { return textCell(kept(u.Why)) }},
+		{"Further faults", 14, func(u Unread) report.Cell {
+			if u.More == 0 {
+				return report.Cell{}
+			}
+			return countCell(u.More)
+		}},
+	}
+}
+
+// summaryLine is one line of the summary.
+type summaryLine struct {
+	by, what Text
+	day      bool // what is a day
+	Count
+	words string
+}
+
+// The groups of the summary.
+const (
+	byAll    = "all areas"
+	byReason = "reason"
+	byDay    = "install on"
+	byDue    = "falls due"
+	byPast   = "fell due"
+)
+
+// summary counts by verdict, by reason, by the day of installing, and by what
+// falls due, that of days before the latest reading of all apart.
+func (g Gathered) summary() []summaryLine {
+	all := []summaryLine{{by: byAll, what: byAll, Count: g.Total(), words: g.words()}}
+	for _, r := range g.Reasons() {
+		c := Count{Areas: r.Areas, Over: r.Over, Unproven: r.Areas - r.Over, Waived: r.Waived}
+		all = append(all, summaryLine{by: byReason, what: Text(r.Check), Count: c, words: r.Asks})
+	}
+	for _, d := range g.Days() {
+		l := summaryLine{by: byDay, what: d.On, day: true, Count: d.Count}
+		if d.On == "" {
+			l.what, l.day = "no day is recorded", false
+		}
+		all = append(all, l)
+	}
+	for _, f := range g.FallsDue() {
+		by := Text(byDue)
+		if f.On < g.Latest {
+			by = byPast
+		}
+		all = append(all, summaryLine{by: by, what: f.On, day: true, Count: Count{Areas: f.Areas}, words: string(f.What) + ": " + f.Where})
+	}
+	return all
+}
+
+func summaryColumns() []column[summaryLine] {
+	count := func(name string, of func(summaryLine) int) column[summaryLine] {
+		return column[summaryLine]{name, 10.5, func(l summaryLine) report.Cell {
+			if l.by == byDue || l.by == byPast || l.by == byReason && name == "GO" {
+				return report.Cell{}
+			}
+			return countCell(of(l))
+		}}
+	}
+	return []column[summaryLine]{
+		{"By", 12, func(l summaryLine) report.Cell { return textCell(l.by) }},
+		{"What", 18, func(l summaryLine) report.Cell {
+			if l.day {
+				return dayCell(l.what)
+			}
+			return textCell(l.what)
+		}},
+		{"Areas", 9, func(l summaryLine) report.Cell { return countCell(l.Areas) }},
+		count("GO", func(l summaryLine) int { return l.Go }),
+		count("Over a limit", func(l summaryLine) int { return l.Over }),
+		count("Not proven", func(l summaryLine) int { return l.Unproven }),
+		count("Under waiver", func(l summaryLine) int { return l.Waived }),
+		{"In words", 80, func(l summaryLine) report.Cell { return cellOf(report.TextCell, l.words) }},
+	}
+}

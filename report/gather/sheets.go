@@ -1,0 +1,82 @@
+package gather
+
+import (
+	"fmt"
+	"strings"
+
+	"firstboard/report"
+)
+
+// Sheet is a table to show people: how wide its columns stand, in digits, and
+// how many of them are printed.
+type Sheet struct {
+	report.Table
+	Widths  []float64
+	Printed int
+}
+
+// SheetNames are the names of the sheets in their order.
+func SheetNames() []string { return []string{"Verdicts", "Summary", "Falls due", "Not read"} }
+
+// Sheets are the tables of all that was gathered.
+func (g Gathered) Sheets() []Sheet {
+	names := SheetNames()
+	return []Sheet{
+		sheetOf(names[0], verdictColumns(), printedOfVerdicts, g.Rows),
+		sheetOf(names[1], summaryColumns(), 0, g.summary()),
+		sheetOf(names[2], dueColumns(), 0, g.Due),
+		sheetOf(names[3], unreadColumns(), 0, g.Unread),
+	}
+}
+
+// column is one column of a sheet: its name, how wide it stands, and its cell
+// of a thing.
+type column[T any] struct {
+	name  string
+	width float64
+	cell  func(T) report.Cell
+}
+
+// sheetOf lists things, a row each.
+func sheetOf[T any](name string, columns []column[T], printed int, things []T) Sheet {
+	s := Sheet{Table: report.Table{Name: name, Rows: make([]report.TableRow, 0, len(things))}, Printed: printed}
+	for _, c := range columns {
+		s.Header, s.Widths = append(s.Header, c.name), append(s.Widths, c.width)
+	}
+	for i, thing := range things {
+		cells := make([]report.Cell, len(columns))
+		for k, c := range columns {
+			cells[k] = c.cell(thing)
+		}
+		s.Rows = append(s.Rows, report.TableRow{Number: i + 2, Cells: cells})
+	}
+	return s
+}
+
+func textCell(s Text) report.Cell { return cellOf(report.TextCell, string(s)) }
+
+func dayCell(s Text) report.Cell { return cellOf(report.DayCell, string(s)) }
+
+func momentCell(m Moment) report.Cell { return cellOf(report.TimeCell, string(m)) }
+
+func countCell(n int) report.Cell { return cellOf(report.NumberCell, fmt.Sprint(n)) }
+
+// figureCell shows every digit.
+func figureCell(f Figure) report.Cell {
+	c := cellOf(report.NumberCell, string(f))
+	_, part, _ := strings.Cut(c.Text, ".")
+	c.Places = uint8(len(part))
+	return c
+}
+
+func listCell(all []Text) report.Cell {
+	return cellOf(report.TextCell, strings.Join(plain(all), ", "))
+}
+
+// cellOf is a cell of a kind, or a blank one.
+func cellOf(kind report.CellKind, text string) report.Cell {
+	if text == "" {
+		return report.Cell{}
+	}
+	return report.Cell{Kind: kind, Text: text}
+}

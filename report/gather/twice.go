@@ -1,0 +1,114 @@
+package gather
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"firstboard/report/evidence"
+)
+
+// once leaves out the areas that stand in the parts twice: a record and its
+// twin have one seal, and a decision workbook, of the whole or of one area, names
+// the record it was judged by. Two areas of one origin that were decided alike
+// are one; the row with more signatures stays, then that of a record before that
+// of a decision on it, that of the larger one, and the first. What is left out comes as not gathered. An area that was
+// decided otherwise stays: nobody can tell here which of the two is right.
+func once(parts []Part) ([]Part, []Unread) {
+	best := map[string][2]int{} // part and row, by what was decided of which area
+	origin := origins(parts)
+	for i, p := range parts {
+		for k, r := range p.Rows {
+			key := fmt.Sprint(origin(i)) + "\x00" + r.decided()
+			was, known := best[key]
+			if !known || better(parts, was, [2]int{i, k}) {
+				best[key] = [2]int{i, k}
+			}
+		}
+	}
+	var all []Part
+	var again []Unread
+	for i, p := range parts {
+		var left []string
+		var in Text
+		p.Rows = slices.DeleteFunc(slices.Clone(p.Rows), func(r Row) bool {
+			stays := best[fmt.Sprint(origin(i))+"\x00"+r.decided()]
+			if kept := parts[stays[0]].Rows[stays[1]]; stays[0] != i {
+				left, in = append(left, string(r.Area)), kept.Record
+				return true
+			}
+			return false
+		})
+		if len(left) > 0 {
+			p.Due = slices.DeleteFunc(slices.Clone(p.Due), func(d Due) bool { return !d.concerns(p.Rows) })
+			again = append(again, Unread{Record: p.Record, What: Again, Why: fmt.Sprintf("%s in %s", areas(left), in)})
+		}
+		all = append(all, p)
+	}
+	return all, again
+}
+
+// areas are the names of some areas that stand elsewhere too.
+func areas(names []string) string {
+	if len(names) == 1 {
+		return "its area " + names[0] + " stands"
+	}
+	return "its areas " + evidence.List(names) + " stand"
+}
+
+// concerns says whether a thing that falls due is of any of these rows' areas.
+func (d Due) concerns(rows []Row) bool {
+	return slices.ContainsFunc(rows, func(r Row) bool { return slices.Contains(d.Areas, r.Area) })
+}
+
+// better says whether the second of two rows that say the same is to stay.
+func better(parts []Part, was, now [2]int) bool {
+	a, b := parts[was[0]], parts[now[0]]
+	if x, y := a.Rows[was[1]].signed, b.Rows[now[1]].signed; x != y {
+		return y > x
+	}
+	if (a.Origin == "") != (b.Origin == "") {
+		return b.Origin == ""
+	}
+	return len(b.Rows) > len(a.Rows)
+}
+
+// decided is what was decided of an area, without what its signatures change
+// and without words that name places.
+func (r Row) decided() string {
+	all := []string{
+		evidence.Key(string(r.Area)), string(r.Job), string(r.Site), string(r.Name), string(r.SizeFt2), string(r.Acceptance),
+		string(r.Verdict), string(r.Why), fmt.Sprint(r.Blocking, r.Over, r.ReRead, r.Lots),
+		string(r.InstallOn), string(r.GoodUntil), string(r.Flooring), string(r.Adhesive), string(r.Membrane), string(r.TargetPct),
+		string(r.SlabRHPct), string(r.MVER), string(r.SubfloorMCPct), string(r.FlooringMeanPct), string(r.WoodDifference),
+	}
+	return strings.Join(all, "\x00")
+}
+
+// origins gives the same number to parts that come from one record: those
+// that share a SHA-256, a seal, or the origin that one of them names.
+func origins(parts []Part) func(i int) int {
+	leads := make([]int, len(parts))
+	var lead func(i int) int
+	lead = func(i int) int {
+		for leads[i] != i {
+			i = leads[i]
+		}
+		return i
+	}
+	first := map[string]int{}
+	for i, p := range parts {
+		leads[i] = i
+		for _, name := range []string{p.SHA256, p.Seal, p.Origin} {
+			if name == "" {
+				continue
+			}
+			if j, known := first[name]; known {
+				a, b := lead(i), lead(j)
+				leads[max(a, b)] = min(a, b)
+			}
+			first[name] = i
+		}
+	}
+	return lead
+}
