@@ -103,8 +103,25 @@ type FindingAnswer struct {
 }
 
 // Answers puts decisions into their answer's shape, each with its advice where
-// any is given. The caller adds tool, record and seal.
+// any is given, and its findings with their workings. The caller adds tool, record
+// and seal.
 func Answers(j Job, decisions []Decision, advice []Advice) Answer {
+	a := Decided(j, decisions)
+	for i, d := range decisions {
+		area := &a.Areas[i]
+		if i < len(advice) {
+			area.Missing, area.Outlook, area.Next = advice[i].Missing, &advice[i].Outlook, &advice[i].Next
+		}
+		for k, f := range d.Findings {
+			area.Findings[k].Working = f.Worked.String()
+		}
+	}
+	return a
+}
+
+// Decided is what was decided, without workings and advice: all that a seal
+// stands for.
+func Decided(j Job, decisions []Decision) Answer {
 	a := Answer{
 		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},
 		Areas: []AreaAnswer{},
@@ -112,12 +129,8 @@ func Answers(j Job, decisions []Decision, advice []Advice) Answer {
 	for _, s := range j.Settings.Changed() {
 		a.Job.Settings[s.Item] = s.Value.Written
 	}
-	for i, d := range decisions {
-		area := d.answer()
-		if i < len(advice) {
-			area.Missing, area.Outlook, area.Next = advice[i].Missing, &advice[i].Outlook, &advice[i].Next
-		}
-		a.Areas = append(a.Areas, area)
+	for _, d := range decisions {
+		a.Areas = append(a.Areas, d.answer())
 	}
 	return a
 }
@@ -160,7 +173,7 @@ func findingAnswer(f evidence.Finding) FindingAnswer {
 	return FindingAnswer{
 		ID: f.ID, Asks: f.Asks, Outcome: f.Outcome.String(), Deciding: f.Deciding,
 		Value: f.Value, Limit: f.Limit, Unit: string(f.Unit), Reason: f.Reason,
-		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence), Working: f.Worked.String(),
+		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence),
 	}
 }
 

@@ -56,7 +56,7 @@ type judged struct {
 
 // sealed is a record with these decisions, sealed.
 func sealed(rec record.Record, decisions []report.Decision) judged {
-	answer := report.Answers(rec.Job, decisions, nil)
+	answer := report.Decided(rec.Job, decisions)
 	return judged{rec, decisions, outlook.Advice(decisions), seal.Of(madeWith(), rec.Tables, answer)}
 }
 

@@ -69,7 +69,7 @@ func readOne(f candidate) outcome {
 	}
 	from := gather.Source{
 		Record: f.shown, SHA256: rec.SHA256, Origin: rec.Origin,
-		Seal: seal.Of(madeWith(), rec.Tables, report.Answers(rec.Job, decisions, nil)),
+		Seal: seal.Of(madeWith(), rec.Tables, report.Decided(rec.Job, decisions)),
 	}
 	return outcome{part: gather.Of(from, rec.Job, decisions, advice)}
 }

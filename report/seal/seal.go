@@ -91,10 +91,10 @@ func decided(d report.AreaAnswer) [][]string {
 // One whose single-use probe was used in another area too is not, nor one that
 // shares a zone.
 func StandsAlone(j report.Job, d report.Decision) bool {
-	whole := Of("", nil, report.Answers(j, []report.Decision{d}, nil))
+	whole := Of("", nil, report.Decided(j, []report.Decision{d}))
 	j.Areas = []report.Area{d.Area}
 	j.Holes = slices.DeleteFunc(slices.Clone(j.Holes), func(h slab.Hole) bool { return !evidence.Same(h.Area, d.Area.ID) })
-	return Of("", nil, report.Answers(j, report.Judge(j), nil)) == whole
+	return Of("", nil, report.Decided(j, report.Judge(j))) == whole
 }
 
 // Typed are the rows that somebody typed into a workbook since it was written:

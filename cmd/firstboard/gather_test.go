@@ -1,0 +1,60 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"testing"
+)
+
+// manyRecords are so many records made of the bases, each with a job of its own,
+// and one in seven with a hole over its limit: the folder they stand in.
+func manyRecords(tb testing.TB, n int) string {
+	tb.Helper()
+	names, err := os.ReadDir(bases)
+	if err != nil {
+		tb.Fatal(err)
+	}
+	root := tb.TempDir()
+	for i := range n {
+		record, err := readTables(filepath.Join(bases, names[i%len(names)].Name()))
+		if err != nil {
+			tb.Fatal(err)
+		}
+		record["job.csv"][1][1] = fmt.Sprint("Job ", i)
+		if holes := record["slab-rh.csv"]; i%7 == 0 && holes != nil {
+			if err := record.set("slab-rh.csv", 2, "RH (%)", "91.5"); err != nil {
+				tb.Fatal(err)
+			}
+		}
+		dir := filepath.Join(root, fmt.Sprint(i%10), fmt.Sprint("job", i))
+		if err := os.MkdirAll(dir, 0o755); err != nil {
+			tb.Fatal(err)
+		}
+		if err := record.write(dir); err != nil {
+			tb.Fatal(err)
+		}
+	}
+	return root
+}
+
+// BenchmarkGather takes n and 4 n small records: 4 n takes under 6 times n.
+func BenchmarkGather(b *testing.B) {
+	for _, n := range []int{250, 1000} {
+		dir := manyRecords(b, n)
+		b.Run(fmt.Sprint(n), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				out := filepath.Join(b.TempDir(), "verdicts.xlsx")
+				var faults bytes.Buffer
+				code := run([]string{toolName, "gather", dir, "-o", out, "--jsonl", out + ".jsonl"}, io.Discard, &faults)
+				if code != exitNoGo {
+					b.Fatalf("exit code %d: %s", code, faults.String())
+				}
+			}
+			b.ReportMetric(float64(b.Elapsed().Milliseconds())/float64(b.N*n), "ms/record")
+		})
+	}
+}
