@@ -40,9 +40,9 @@ func placed(holes gathered[Hole]) near {
 // test.
 func (n near) find(area string, x, y evidence.Reading, holds func(hole group[Hole]) bool) bool {
 	about := squareOf(area, x, y)
-	for dx := -1; dx <= 1; dx++ {
-		for dy := -1; dy <= 1; dy++ {
-			for _, hole := range n[square{area, about.x + dx, about.y + dy}] {
+	for _, x := range []int{about.x - 1, about.x, about.x + 1} {
+		for _, y := range []int{about.y - 1, about.y, about.y + 1} {
+			for _, hole := range n[square{area, x, y}] {
 				if holds(hole) {
 					return true
 				}

@@ -38,6 +38,17 @@ func TestOtherTests(t *testing.T) {
 		}, evidence.Met},
 	}.hold(t, "other-tests")
 	f := sound()
+	sheet := row("W1", "03-03 09:00", "100")
+	sheet.DataSheet = "TILE sheet, edition 4"
+	for want, r := range map[evidence.Cite]slab.Other{
+		{Source: "TILE sheet, edition 4", Standing: evidence.Manufacturer}:                  sheet,
+		{Source: "the record: Other tests, no data sheet named", Standing: evidence.ByHand}: row("W1", "03-03 09:00", "100"),
+	} {
+		rows(r)(&f)
+		if got := find(t, f, "other-tests").Cite; got != want {
+			t.Errorf("cited is %+v, want %+v", got, want)
+		}
+	}
 	rows(row("", "03-03 09:00", "1"), row(" ", "03-03 10:00", "1"), row("W1", "03-03 11:00", "1"))(&f)
 	if got := len(f.JudgedOthers()); got != 3 {
 		t.Errorf("%d tests are judged, want 3", got)
