@@ -95,9 +95,19 @@ func (b *binder) add(p page) error {
 		return fmt.Errorf("sheet %q: %w", p.name, err)
 	}
 	if p.hidden {
-		return b.file.SetSheetVisible(p.name, false)
+		b.hide(p.name)
 	}
 	return nil
+}
+
+// hide hides a sheet. The library's own way reads every sheet of the file anew.
+func (b *binder) hide(name string) {
+	sheets := b.file.WorkBook.Sheets.Sheet
+	for i := range sheets {
+		if sheets[i].Name == name {
+			sheets[i].State = "hidden"
+		}
+	}
 }
 
 // style is the number of a look in the file.
