@@ -116,22 +116,6 @@ func halved(low, high float64, f func(float64) float64) float64 {
 	return high
 }
 
-// RHAtSurface gives the relative humidity of air where it touches a surface of
-// another temperature, %: above 100 the surface is wet.
-//
-// Both temperatures are -100 to 200 C; rhPct is 0 to 100 %.
-func RHAtSurface(tempC, rhPct, surfaceC float64) (float64, error) {
-	vapor, err := VaporPressure(tempC, rhPct)
-	if err != nil {
-		return 0, err
-	}
-	saturation, err := SaturationPressure(surfaceC)
-	if err != nil {
-		return 0, err
-	}
-	return 100 * vapor / saturation, nil
-}
-
 // SurfaceMargin gives how far a surface lies above the dew point of the air,
 // in C: below zero it is wet already, above it is how far it may still cool.
 func SurfaceMargin(tempC, rhPct, surfaceC float64) (float64, error) {

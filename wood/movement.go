@@ -19,9 +19,6 @@ type Species struct {
 	Standing                          evidence.Standing
 }
 
-// SpeciesTable is every species that is known to move, in alphabetical order.
-func SpeciesTable() []Species { return coefficients() }
-
 // FindSpecies finds a species by its common name in either order of words, by
 // a name of the trade, or by its botanical name. "red oak" and "white oak" are
 // the trade's mixtures, the rows named commercial, of which northern red oak is
@@ -96,15 +93,4 @@ func Movement(width, coefficient, shrinkage, fromPct, toPct float64) (float64, e
 // Linear says whether both moisture contents lie where the coefficient holds.
 func Linear(fromPct, toPct float64) bool {
 	return min(fromPct, toPct) >= linearFrom && max(fromPct, toPct) <= linearTo
-}
-
-// Cup gives the rise in the middle of a free flat board whose faces differ in
-// moisture content by so many points, in the unit of width and thickness: the
-// bow of a strip with two faces of different length (derived). width and
-// thickness are above 0.
-func Cup(width, thickness, coefficient, points float64) (float64, error) {
-	if !(width > 0 && thickness > 0 && coefficient > 0) {
-		return 0, fmt.Errorf("width %.6g, thickness %.6g and coefficient %.6g must be above 0", width, thickness, coefficient)
-	}
-	return width * width * coefficient * points / (8 * thickness), nil
 }

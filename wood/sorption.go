@@ -60,17 +60,3 @@ func RHFor(tempC, emcPct float64) (float64, error) {
 	}
 	return (low + high) / 2, nil
 }
-
-// EMCSlope gives how much the EMC changes with the air's humidity, in points
-// of moisture content per point of RH, by the difference over 0.01 point. The
-// range is EMC's.
-func EMCSlope(tempC, rhPct float64) (float64, error) {
-	const step = 0.005
-	low, high := max(rhPct-step, 0), min(rhPct+step, 100)
-	below, err := EMC(tempC, low)
-	if err != nil {
-		return 0, err
-	}
-	above, err := EMC(tempC, high)
-	return (above - below) / (high - low), err
-}

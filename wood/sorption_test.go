@@ -43,21 +43,3 @@ func TestEMCAtTheEndsOfItsRange(t *testing.T) {
 		t.Error("the inverse has the range of the equation")
 	}
 }
-
-// The slope is that of the equation, one-sided at either end of its range.
-func TestEMCSlope(t *testing.T) {
-	for _, rh := range []float64{0, 0.001, 5, 40, 80, 99.999, 100} {
-		low, high := math.Max(rh-0.001, 0), math.Min(rh+0.001, 100)
-		below, _ := wood.EMC(21, low)
-		above, _ := wood.EMC(21, high)
-		want := (above - below) / (high - low)
-		if got, err := wood.EMCSlope(21, rh); err != nil || math.Abs(got-want) > 0.005*want {
-			t.Errorf("at %v %% RH the slope is %v (%v), want %v", rh, got, err, want)
-		}
-	}
-	for _, at := range [][2]float64{{-20, 40}, {21, -1}, {21, 102}} {
-		if slope, err := wood.EMCSlope(at[0], at[1]); err == nil {
-			t.Errorf("at %v it is %v", at, slope)
-		}
-	}
-}

@@ -63,19 +63,13 @@ func resistanceOf(species string) (resistance, bool) {
 	return resistance{}, false
 }
 
-// ForSpecies turns a moisture content shown on one species' scale, in %, into
-// that of another with the same resistance. ok is false where the table does
-// not know both species, and outside its 7 to 25 %.
-func ForSpecies(shown float64, scale, species string) (mc float64, ok bool) {
-	mc, _, ok = speciesLine(shown, scale, species)
-	return mc, ok
-}
-
 // The moisture contents to which the resistance table was fitted, in %.
 const fittedFrom, fittedTo = 7, 25
 
-// speciesLine is ForSpecies with how fast the result changes with what is
-// shown.
+// speciesLine turns a moisture content shown on one species' scale, in %, into
+// that of another with the same resistance, and tells how fast the result
+// changes with what is shown. ok is false where the table does not know both
+// species, and outside its 7 to 25 %.
 func speciesLine(shown float64, scale, species string) (mc, slope float64, ok bool) {
 	on, knownScale := resistanceOf(scale)
 	of, known := resistanceOf(species)

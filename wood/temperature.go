@@ -32,16 +32,11 @@ func temperatureGrid() [15][20]int {
 	}
 }
 
-// ForTemperature corrects what a resistance meter set at 70 F (21 C) shows, in
+// forTemperature corrects what a resistance meter set at 70 F (21 C) shows, in
 // % MC, for the temperature of the wood, linear between the points of the
 // grid. ok is false off the grid.
 //
 // Source: James 1988, Electric Moisture Meters for Wood, FPL-GTR-6, Figure 5.
-func ForTemperature(shown, tempC evidence.Exact) (corrected evidence.Exact, ok bool) {
-	l, ok := forTemperature(shown, tempC)
-	return l.at, ok
-}
-
 func forTemperature(shown, tempC evidence.Exact) (line, bool) {
 	i, di, okT := cell(tempC, coldest, hottest, tempStep)
 	j, dj, okM := cell(shown, driest, wettest, 1)
