@@ -17,7 +17,8 @@ func allowed() map[string][]string {
 	domain := []string{"report/evidence", "slab", "wood", "acclimate"}
 	outer := append(slices.Clone(domain), "report")
 	return map[string][]string{
-		"report/evidence": {},
+		"report/evidence":  {},
+		"report/untrusted": {},
 
 		"testdata/published":    {},
 		"slab":                  {"report/evidence"},
@@ -26,10 +27,10 @@ func allowed() map[string][]string {
 		"acclimate":             {"report/evidence", "slab", "wood"},
 		"acclimate/settling":    {"report/evidence", "wood"},
 		"report":                domain,
-		"report/record/sheet":   outer,
+		"report/record/sheet":   append(slices.Clone(outer), "report/untrusted"),
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
-		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet"),
-		"report/record/weather": append(slices.Clone(outer), "report/record/sheet"),
+		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
+		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook":       append(slices.Clone(outer), "report/workbook/formula", "report/workbook/chart"),
 
 		"report/workbook/formula": domain,
@@ -38,9 +39,9 @@ func allowed() map[string][]string {
 		"report/page":    outer,
 		"report/gather":  outer,
 		"report/plan":    outer,
-		"report/seal":    outer,
+		"report/seal":    append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook": append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 
@@ -49,7 +50,7 @@ func homes() map[string][]string {
 	return map[string][]string{
 		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook"},
 		"github.com/urfave/cli/v2":    {"cmd/firstboard"},
-		"os":                          {"report/record/sheet", "report/record/weather", "cmd/firstboard", "testdata/published"},
+		"os":                          {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
 	}
 }
 

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"strings"
 
@@ -13,6 +12,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/record"
 	"firstboard/report/record/intake"
+	"firstboard/report/untrusted"
 )
 
 func logCommand() *cli.Command {
@@ -75,22 +75,22 @@ func logRows(c *cli.Context) error {
 // logFile reads the export, with a bar where somebody looks on.
 func logFile(c *cli.Context, rec record.Record, file string) (intake.Logged, error) {
 	name := filepath.Base(file)
-	f, err := os.Open(file)
+	f, mark, err := untrusted.Open(file, untrusted.Wanted{Give: "the file that the logger or meter wrote"})
 	if err != nil {
-		return intake.Logged{}, fmt.Errorf("%s: there is no such file that can be read; check the name", name)
+		return intake.Logged{}, err
 	}
 	defer f.Close()
-	info, err := f.Stat()
-	if err != nil || !info.Mode().IsRegular() {
-		return intake.Logged{}, fmt.Errorf("%s: is not a regular file; give the file that the logger or meter wrote", name)
-	}
-	from, done := watched(f, info.Size(), c.App.ErrWriter)
+	from, done := watched(f, mark.Size(), c.App.ErrWriter)
 	defer done()
-	return intake.Log(rec, name, from, intake.Intake{
+	logged, err := intake.Log(rec, name, from, intake.Intake{
 		Table: c.String("table"), Area: c.String("area"), Instrument: c.String("instrument"),
 		Columns: strings.Join(c.StringSlice("column"), ","), Fill: strings.Join(c.StringSlice("fill"), ","),
 		Order: c.String("time-format"),
 	})
+	if changed := mark.Held(); changed != nil {
+		return intake.Logged{}, changed // it was read several times over, each time another file
+	}
+	return logged, err
 }
 
 func printLogged(w io.Writer, file string, l intake.Logged) {

@@ -2,12 +2,12 @@ package main
 
 import (
 	"bytes"
-	"crypto/sha256"
-	"encoding/hex"
+	"errors"
 	"fmt"
 	"image"
 	"image/jpeg"
 	_ "image/png" // photos may be either
+	"io/fs"
 	"os"
 	"path/filepath"
 
@@ -15,6 +15,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/page"
+	"firstboard/report/untrusted"
 )
 
 // page is all that the web page shows, with photos where their folder is given.
@@ -42,24 +43,31 @@ func embed(photo *page.Photo, folder string) error {
 	if !filepath.IsLocal(name) {
 		return fmt.Errorf("%s: a photo lies in the folder given, not outside it", photo.File)
 	}
-	data, err := os.ReadFile(filepath.Join(folder, name))
-	if os.IsNotExist(err) {
-		data, err = os.ReadFile(filepath.Join(folder, filepath.Base(name)))
+	path := filepath.Join(folder, name)
+	if _, err := os.Stat(path); errors.Is(err, fs.ErrNotExist) {
+		path = filepath.Join(folder, filepath.Base(name))
 	}
-	switch {
-	case os.IsNotExist(err):
+	if _, err := os.Stat(path); errors.Is(err, fs.ErrNotExist) {
 		return nil
-	case err != nil:
-		return fmt.Errorf("%s: cannot be read", photo.File)
 	}
-	sum := sha256.Sum256(data)
-	photo.SHA256 = hex.EncodeToString(sum[:])
-	photo.Data, err = scaled(data)
+	data, err := untrusted.Read(path, untrusted.Wanted{Give: "a JPEG or PNG picture", Most: 64 << 20, Smaller: "scale it down"})
 	if err != nil {
-		return fmt.Errorf("%s: is no JPEG or PNG picture", photo.File)
+		return err
+	}
+	photo.SHA256 = hexSum(data)
+	size, _, err := image.DecodeConfig(bytes.NewReader(data))
+	if err == nil && int64(size.Width)*int64(size.Height) > mostDots {
+		return fmt.Errorf("%s: is a picture of over %d million dots; scale it down", photo.File, mostDots/1_000_000)
+	}
+	if photo.Data, err = scaled(data); err != nil {
+		return fmt.Errorf("%s: is no JPEG or PNG picture; give one, or take it out of Photos", photo.File)
 	}
 	return nil
 }
+
+// mostDots is the most dots of a photo: a few bytes can say that a picture is as
+// large as no memory.
+const mostDots = 64_000_000
 
 // scaled is a picture as a JPEG of at most so many dots either way.
 func scaled(data []byte) ([]byte, error) {

@@ -2,11 +2,11 @@ package main
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"encoding/hex"
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -17,7 +17,9 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/record"
+	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
+	"firstboard/report/untrusted"
 	"firstboard/report/workbook"
 )
 
@@ -66,10 +68,13 @@ func verify(c *cli.Context) error {
 // it was judged by.
 func toVerify(path string) (seal.Workbook, error) {
 	w := seal.Workbook{Name: filepath.Base(path), Tool: madeWith(), SignOff: "Sign-off", Tables: record.TableNames()}
-	data, err := os.ReadFile(path)
-	if err == nil {
-		w.Given, err = seal.Read(data)
+	data, err := untrusted.Read(path, untrusted.Wanted{
+		Give: "the workbook that check RECORD -o FILE.xlsx wrote", Most: sheet.MostBytes, Smaller: "give the workbook that was written",
+	})
+	if err != nil {
+		return w, err
 	}
+	w.Given, err = seal.Read(data)
 	if err != nil { // the record's reader says what is wrong with a file
 		if _, cause := record.ReadJudged(path, ""); cause != nil {
 			err = cause
@@ -80,6 +85,9 @@ func toVerify(path string) (seal.Workbook, error) {
 	was, err := record.ReadJudged(path, about.record)
 	if err != nil {
 		return w, err
+	}
+	if hexSum(data) != was.SHA256 {
+		return w, untrusted.Changed(path)
 	}
 	was.Name, was.SHA256, w.By, w.Shown = about.record, about.sum, about.tool, about.seal
 	again := rewritten(was, w.Shown)
@@ -92,11 +100,20 @@ func toVerify(path string) (seal.Workbook, error) {
 		return w, fmt.Errorf("%s: %w", w.Name, err)
 	}
 	now, fault := record.Read(path)
+	if fault == nil && now.SHA256 != hexSum(data) {
+		return w, untrusted.Changed(path)
+	}
 	if fault == nil {
 		w.Now = report.Judge(now.Job)
 	}
 	w.NowFault = fault
 	return w, nil
+}
+
+// hexSum is the SHA-256 of data in hex.
+func hexSum(data []byte) string {
+	sum := sha256.Sum256(data)
+	return hex.EncodeToString(sum[:])
 }
 
 // rewritten is the record judged again: whole, or the one area of it whose seal

@@ -15,6 +15,8 @@ type decoder struct {
 	position
 	job    report.Job
 	faults Faults
+	wrongs int // faults so far, the same mistake in many rows counted in each
+	gaveUp bool
 	same   map[sameFault]int // of the faults, where each mistake was first made
 	apart  bool              // a fault for each row
 	last   []func()          // what can be checked only when every table is read
@@ -177,16 +179,24 @@ func (d *decoder) wrongAt(name, typed, format string, args ...any) {
 	d.wrong(typed, format, args...)
 }
 
-// mostFaults is how many faults are kept: nobody mends more in one go.
+// mostFaults is how many faults are looked for: nobody mends more in one go.
 const mostFaults = 100_000
 
+// giveUp says where the record has so many faults that nothing else is read.
+func (d *decoder) giveUp(row int) {
+	if d.gaveUp {
+		return
+	}
+	d.gaveUp = true
+	text := fmt.Sprintf("the record has %d faults up to here; mend the first ones and check again, for nothing was read from here on", mostFaults)
+	d.faults = append(d.faults, Fault{Place: Place{In: d.in, Number: int32(row)}, Text: text, order: -1})
+}
+
 func (d *decoder) faultIn(header string, c complaint) {
+	d.wrongs++
 	key := sameFault{d.order, d.column, c.key}
 	if at, again := d.same[key]; again {
 		d.faults[at].also(d.row.Number)
-		return
-	}
-	if len(d.faults) == mostFaults {
 		return
 	}
 	if !d.apart {

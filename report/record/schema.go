@@ -92,8 +92,15 @@ func (t table[T]) read(d *decoder, src *sheet.Table) {
 	if t.rows != nil {
 		into = t.rows(&d.job)
 	}
-	*into = make([]T, len(src.Rows))
+	*into = make([]T, min(len(src.Rows), mostFaults)) // until it is known that the rows are worth more
 	for i := range src.Rows {
+		if d.wrongs >= mostFaults {
+			d.giveUp(src.Rows[i].Number)
+			return
+		}
+		if i == len(*into) {
+			*into = append(*into, make([]T, len(src.Rows)-i)...)
+		}
 		d.row, d.nth = &src.Rows[i], i
 		t.row(d, columns, &(*into)[i])
 	}

@@ -83,11 +83,15 @@ func TestNumbersAsNames(t *testing.T) {
 	}
 }
 
-// Runs in runs without end are no text, and do not exhaust the stack.
+// Runs in runs are refused, and however many there are do not exhaust the stack.
 func TestDeepRuns(t *testing.T) {
 	deep := strings.Repeat("<r>", 1_000_000) + "<t>x</t>" + strings.Repeat("</r>", 1_000_000)
 	p := airBook(t, "<row>"+inlines("2026-03-04 08:30", "70", "40", "T1")+`<c t="s"><v>0</v></c></row>`).share("<sst><si>"+deep+"</si></sst>", "")
-	if got := readBook(t, p).Job.Air[0].Note; got != "" {
+	if got := faulty(t, p.save(t)); !strings.Contains(got, "xl/sharedStrings.xml: its elements are nested over 1000 deep") {
+		t.Errorf("got %q", got)
+	}
+	p["xl/sharedStrings.xml"] = "<sst><si><r><r><t>x</t></r></r></si></sst>"
+	if got := faulty(t, p.save(t)); !strings.Contains(got, `it has an element "r" where only a text may stand`) {
 		t.Errorf("got %q", got)
 	}
 }

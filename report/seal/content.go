@@ -2,7 +2,6 @@ package seal
 
 import (
 	"archive/zip"
-	"bytes"
 	"encoding/xml"
 	"errors"
 	"fmt"
@@ -10,6 +9,8 @@ import (
 	"maps"
 	"slices"
 	"strings"
+
+	"firstboard/report/untrusted"
 )
 
 // Content is all of a workbook that a person or a program can see: its sheets
@@ -41,27 +42,26 @@ type Cell struct {
 	Format      string // how its number format shows it, and whether it can be seen
 }
 
-// mostUnpacked is how large the parts of a workbook may be together.
-const mostUnpacked = 1 << 30
+// What a workbook may hold at most: its parts together, which is no more than a
+// record is read of, and its cells, for a record's tables and their copies.
+const (
+	mostUnpacked = 256 << 20
+	mostCells    = 16_000_000
+)
 
 // Read is the content of a workbook. A file that is none is an error.
 func Read(data []byte) (Content, error) {
-	archive, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
+	archive, err := untrusted.Archive(data, mostUnpacked)
 	if err != nil {
-		return Content{}, errors.New("is not a workbook")
+		return Content{}, err
 	}
 	b := book{parts: map[string]*zip.File{}}
-	var total uint64
 	for _, f := range archive.File {
 		name := strings.TrimPrefix(f.Name, "/")
 		if b.parts[name] != nil {
 			return Content{}, fmt.Errorf("holds the part %s twice", name)
 		}
 		b.parts[name] = f
-		total += f.UncompressedSize64
-	}
-	if total > mostUnpacked {
-		return Content{}, fmt.Errorf("is larger unpacked than %d MB", mostUnpacked>>20)
 	}
 	return b.content()
 }
@@ -69,6 +69,7 @@ func Read(data []byte) (Content, error) {
 // book is a workbook's parts and what its cells refer to.
 type book struct {
 	parts   map[string]*zip.File
+	cells   int      // of all sheets so far
 	texts   []string // shared ones
 	formats []string // of the cell styles
 	looks   []string // of conditional formats
@@ -193,12 +194,23 @@ func (b *book) about(part string) string {
 	return seen(core.Description)
 }
 
+// open opens a part, within bounds that no text and no nesting can break.
 func (b *book) open(part string) (io.ReadCloser, error) {
 	f := b.parts[part]
 	if f == nil {
 		return nil, fmt.Errorf("the part %s is missing", part)
 	}
-	return f.Open()
+	r, err := f.Open()
+	if err != nil {
+		return nil, fmt.Errorf("the part %s is damaged", part)
+	}
+	return bounded{untrusted.Bounded(r), r}, nil
+}
+
+// bounded is a part that is read within bounds.
+type bounded struct {
+	io.Reader
+	io.Closer
 }
 
 func (b *book) decode(part string, into any) error {

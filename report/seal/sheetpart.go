@@ -183,6 +183,9 @@ func (s *sheetReader) cell(d *xml.Decoder, e xml.StartElement) error {
 		c.Format = s.formats[style]
 	}
 	s.Cells[at] = c
+	if s.book.cells++; s.book.cells > mostCells {
+		return fmt.Errorf("the part %s has more cells than a record and its copy", s.part)
+	}
 	return nil
 }
 

@@ -99,7 +99,8 @@ func headerOf(lines []headLine) (headerAt, bool) {
 }
 
 func (at headerAt) layout(sep byte, lines []headLine) layout {
-	l := layout{sep: sep, header: lines[at.header].number, names: lines[at.header].cells, first: lines[at.first].number}
+	// A line with a quote out of place is none of these lines, and is a row that cannot be read.
+	l := layout{sep: sep, header: lines[at.header].number, names: lines[at.header].cells, first: lines[at.first-1].number + 1}
 	for l.names[len(l.names)-1] == "" {
 		l.names = l.names[:len(l.names)-1]
 	}

@@ -84,6 +84,9 @@ func (x *arrival) read() (Logged, error) {
 			if err := x.settleBatch(); err != nil {
 				return Logged{}, err
 			}
+			if x.out.Added+x.out.Repeated == 0 && x.out.Unread >= hopeless {
+				return Logged{}, x.nothing("first ")
+			}
 		}
 	}
 	if err := from.err(); err != nil {
@@ -93,18 +96,21 @@ func (x *arrival) read() (Logged, error) {
 		return Logged{}, err
 	}
 	if x.out.Added+x.out.Repeated == 0 {
-		return Logged{}, x.nothing()
+		return Logged{}, x.nothing("")
 	}
 	x.say()
 	return x.out, nil
 }
 
-// nothing is the error of a file none of whose rows can be read.
-func (x *arrival) nothing() error {
+// hopeless is how many rows are tried where none can be read.
+const hopeless = 100_000
+
+// nothing is the error of a file none of whose rows, or first rows, can be read.
+func (x *arrival) nothing(which string) error {
 	if x.out.Unread == 0 {
 		return fmt.Errorf("%s: has no row below its header in line %d; export the readings again", x.name, x.header)
 	}
-	return fmt.Errorf("%s: none of its %d rows can be read, so nothing is written:\n%s", x.name, x.out.Unread, strings.Join(x.out.Faults, "\n"))
+	return fmt.Errorf("%s: none of its %s%d rows can be read, so nothing is written:\n%s", x.name, which, x.out.Unread, strings.Join(x.out.Faults, "\n"))
 }
 
 // line puts one row into the batch, or faults it.

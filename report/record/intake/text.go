@@ -14,6 +14,7 @@ import (
 	"golang.org/x/text/transform"
 
 	"firstboard/report/record/sheet"
+	"firstboard/report/untrusted"
 )
 
 // export is a logger's or meter's file as text. It is read several times,
@@ -98,7 +99,7 @@ func (t *export) unmarked() error {
 }
 
 func unread(name string, err error) error {
-	return fmt.Errorf("%s: cannot be read (%w); check that it is a file and that you may read it", name, sheet.Cause(err))
+	return fmt.Errorf("%s: cannot be read (%w); check that it is a file and that you may read it", name, untrusted.Cause(err))
 }
 
 // scanner are the lines of an export, counted from 1.

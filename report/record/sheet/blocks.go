@@ -16,10 +16,7 @@ const mostMerged = 100_000
 // merged reads the blocks of cells that a sheet merges. Only the first cell of
 // each is seen, and what another holds would be judged unseen.
 func (r *reader) merged() error {
-	return children(r.d, func(e xml.StartElement) error {
-		if e.Name.Local != "mergeCell" {
-			return r.d.Skip()
-		}
+	return only(r.d, "mergeCell", func(e xml.StartElement) error {
 		ref, _ := attr(e, "ref")
 		b, err := blockAt(ref)
 		if err != nil {

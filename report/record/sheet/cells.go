@@ -16,6 +16,7 @@ type reader struct {
 	*workbook
 	d           *xml.Decoder
 	src         *Table
+	space       string // of the sheet's names
 	row, column int
 	filled      bool // the cells were read
 }
@@ -24,7 +25,7 @@ type reader struct {
 func (w *workbook) read(src *Table, part string) error {
 	r := &reader{workbook: w, src: src}
 	err := w.walk(part, func(d *xml.Decoder, root xml.StartElement) error {
-		r.d = d
+		r.d, r.space = d, root.Name.Space
 		if root.Name.Local != "worksheet" {
 			return fmt.Errorf("it holds a %s, not a worksheet", root.Name.Local)
 		}
@@ -50,7 +51,7 @@ func (w *workbook) firstRow(part string) []string {
 	if part == "" {
 		return nil
 	}
-	src := &Table{left: &Room{1, widest}}
+	src := &Table{left: &Room{1, widest, MostBytes}}
 	r := &reader{workbook: w, src: src}
 	_ = w.walk(part, func(d *xml.Decoder, _ xml.StartElement) error {
 		r.d = d
@@ -71,38 +72,15 @@ func (r *reader) data(e xml.StartElement) error {
 			return errors.New("it has sheetData twice")
 		}
 		r.filled = true
-		return children(r.d, r.line)
+		return only(r.d, "row", r.line)
 	case "mergeCells":
 		return r.merged()
 	}
-	return r.outside(e.Name.Space)
-}
-
-// outside passes over the element just begun, in which no row of the sheet's
-// own name space may stand.
-func (r *reader) outside(space string) error {
-	for depth := 1; depth > 0; {
-		t, err := r.d.Token()
-		if err != nil {
-			return cut(err)
-		}
-		switch t := t.(type) {
-		case xml.StartElement:
-			if depth++; t.Name.Local == "row" && t.Name.Space == space {
-				return errors.New("it has a row outside its sheetData")
-			}
-		case xml.EndElement:
-			depth--
-		}
-	}
-	return nil
+	return passed(r.d, r.space, "sheetData", "row")
 }
 
 // line reads a row.
 func (r *reader) line(e xml.StartElement) error {
-	if e.Name.Local != "row" {
-		return r.d.Skip()
-	}
 	next := r.row + 1
 	if s, ok := attr(e, "r"); ok {
 		n, err := strconv.Atoi(s)
@@ -115,14 +93,11 @@ func (r *reader) line(e xml.StartElement) error {
 		return fmt.Errorf("row %d lies beyond the last row of a sheet", next)
 	}
 	r.row, r.column = next, 0
-	return children(r.d, r.cell)
+	return only(r.d, "c", r.cell)
 }
 
 // cell reads a cell.
 func (r *reader) cell(e xml.StartElement) error {
-	if e.Name.Local != "c" {
-		return r.d.Skip()
-	}
 	ref, placed := attr(e, "r")
 	if err := r.move(ref, placed); err != nil {
 		return err
@@ -190,8 +165,10 @@ func (r *reader) value(kind string, f format) (report.Cell, error) {
 		case "f":
 			formula = true
 			err = r.d.Skip()
-		default:
+		case "extLst":
 			err = r.d.Skip()
+		default:
+			err = foreign(e, "a value")
 		}
 		return err
 	})

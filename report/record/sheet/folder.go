@@ -16,6 +16,7 @@ import (
 	"unicode/utf8"
 
 	"firstboard/report"
+	"firstboard/report/untrusted"
 )
 
 // openFolder reads the known tables of a folder. Its sum runs over them in
@@ -23,15 +24,25 @@ import (
 func (o *Source) openFolder(path string) error {
 	entries, err := os.ReadDir(path) // sorted by name
 	if err != nil {
-		return fmt.Errorf("%s: cannot be read (%w); check that you may read it", o.Name, Cause(err))
+		return fmt.Errorf("%s: cannot be read (%w); check that you may read it", o.Name, untrusted.Cause(err))
 	}
 	sum := sha256.New()
+	var marks []untrusted.Mark // of the tables: they are read one after another, and are to be of one time
 	for _, e := range entries {
 		if !regular(path, e) {
 			o.odd(e.Name())
 			continue
 		}
+		if o.ofFile(e.Name()) != "" {
+			mark, _ := untrusted.MarkOf(filepath.Join(path, e.Name())) // what cannot be marked cannot be read
+			marks = append(marks, mark)
+		}
 		if err := o.addFile(e.Name(), path, sum); err != nil {
+			return err
+		}
+	}
+	for _, mark := range marks {
+		if err := mark.Held(); err != nil {
 			return err
 		}
 	}
@@ -59,7 +70,7 @@ func (o *Source) addFile(file, folder string, sum hash.Hash) error {
 	if was := o.Tables[table]; was != nil {
 		return fmt.Errorf("%s: %s and %s are both the table %s; keep one of them", o.Name, was.File, file, table)
 	}
-	data, err := load(file, filepath.Join(folder, file))
+	data, err := load(filepath.Join(folder, file))
 	if err != nil {
 		return err
 	}
@@ -107,6 +118,11 @@ func (s *Table) readCSV(data []byte) error {
 	if !utf8.Valid(data) || bytes.IndexByte(data, 0) >= 0 {
 		return fmt.Errorf("%s: is not UTF-8 text; save it as CSV UTF-8", s.File)
 	}
+	if row, quoted := overlong(data); quoted {
+		return broken(s.File, &csv.ParseError{StartLine: row, Err: csv.ErrQuote})
+	} else if row > 0 {
+		return fmt.Errorf("%s row %d: is longer than %d MB; write a row of the table on each line", s.File, row, longestRow>>20)
+	}
 	sep := separator(data)
 	s.Comma = sep == ';'
 	if bytes.IndexByte(data, '"') < 0 {
@@ -129,6 +145,30 @@ func (s *Table) readCSV(data []byte) error {
 			return err
 		}
 	}
+}
+
+// longestRow is the most bytes of a row: its fields hold what cells can.
+const longestRow = 2 << 20
+
+// overlong is the number of the first row that is too long, or 0, and whether a
+// quote is open in it: a field in quotes goes on over the ends of lines.
+func overlong(data []byte) (row int, quoted bool) {
+	line, from := 1, 0
+	row = line
+	for i, b := range data {
+		switch {
+		case b == '"':
+			quoted = !quoted
+		case b == '\n':
+			if line++; !quoted {
+				row, from = line, i+1
+			}
+		}
+		if i-from > longestRow {
+			return row, quoted
+		}
+	}
+	return 0, false
 }
 
 // readLines is readCSV for a text without quotes, in which each line is a row.

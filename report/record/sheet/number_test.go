@@ -57,7 +57,7 @@ func TestFormats(t *testing.T) {
 
 // A record shares one room, so that a small archive cannot fill a machine.
 func TestRoom(t *testing.T) {
-	o := &Source{Name: "mill.xlsx", left: &Room{rows: 4, cells: 5}}
+	o := &Source{Name: "mill.xlsx", left: &Room{rows: 4, cells: 5, bytes: 1000}}
 	put := func(s *Table, row, column int) error {
 		return s.put(row, column, report.Cell{Kind: report.TextCell, Text: "x"})
 	}
@@ -72,7 +72,7 @@ func TestRoom(t *testing.T) {
 	if err := put(air, 3, 0); err == nil || err.Error() != want {
 		t.Errorf("a row beyond the cells: %v", err)
 	}
-	*o.left = Room{cells: 5}
+	*o.left = Room{cells: 5, bytes: 1000}
 	if err := put(wood, 3, 9); err == nil || err.Error() != want {
 		t.Errorf("a row beyond the rows: %v", err)
 	}

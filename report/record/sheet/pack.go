@@ -8,7 +8,11 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
+
+	"firstboard/report/evidence"
+	"firstboard/report/untrusted"
 )
 
 // pack is the zip archive that a workbook is. Parts are read from it
@@ -29,25 +33,24 @@ func openPack(name string, data []byte) (pack, error) {
 	case !bytes.HasPrefix(data, []byte("PK")):
 		return p, fmt.Errorf("%s: is not a workbook; give an .xlsx file or a folder of CSV files", name)
 	}
-	z, err := zip.NewReader(bytes.NewReader(data), int64(len(data)))
-	if err != nil {
-		return p, p.damaged("its archive cannot be opened: %w", err)
+	z, err := untrusted.Archive(data, MostBytes)
+	switch {
+	case errors.Is(err, untrusted.ErrLarge):
+		return p, fmt.Errorf("%s: unpacks to over %d MB; take out pictures and other sheets, or split the record", name, MostBytes>>20)
+	case err != nil:
+		return p, p.damaged("%w", err)
 	}
 	return p, p.index(z.File)
 }
 
-// index finds every part, and refuses what would not fit in memory.
+// index finds every part.
 func (p pack) index(files []*zip.File) error {
-	var total uint64
 	for _, f := range files {
 		const encrypted = 1
 		name := strings.ToLower(strings.ReplaceAll(f.Name, `\`, "/"))
-		total += min(f.UncompressedSize64, MostBytes+1)
 		switch {
 		case f.Flags&encrypted != 0:
 			return p.protected()
-		case total > MostBytes:
-			return fmt.Errorf("%s: unpacks to over %d MB; take out pictures and other sheets, or split the record", p.name, MostBytes>>20)
 		case p.parts[name] != nil:
 			return p.damaged("its archive holds %s twice", f.Name)
 		}
@@ -87,7 +90,7 @@ func (p pack) walk(part string, read func(d *xml.Decoder, root xml.StartElement)
 		return fmt.Errorf("%s cannot be unpacked: %w", part, err)
 	}
 	defer r.Close()
-	d := xml.NewDecoder(unmarked(r))
+	d := xml.NewDecoder(unmarked(untrusted.Bounded(r)))
 	d.CharsetReader = func(charset string, _ io.Reader) (io.Reader, error) {
 		return nil, fmt.Errorf("its encoding is %s, not UTF-8", charset)
 	}
@@ -157,6 +160,46 @@ func children(d *xml.Decoder, each func(child xml.StartElement) error) error {
 			return nil
 		}
 	}
+}
+
+// only hands every child of the element just begun to each where it has that
+// name, and passes over what a writer may add at its end. Anything else is an
+// error: what it holds would be read by one program and not by another.
+func only(d *xml.Decoder, name string, each func(child xml.StartElement) error) error {
+	return children(d, func(e xml.StartElement) error {
+		switch e.Name.Local {
+		case name:
+			return each(e)
+		case "extLst":
+			return d.Skip()
+		}
+		return foreign(e, name)
+	})
+}
+
+// foreign refuses an element where another is due.
+func foreign(e xml.StartElement, due string) error {
+	return fmt.Errorf("it has an element %s where only %s may stand", evidence.Quote(e.Name.Local), due)
+}
+
+// passed passes over the element just begun, in which none of these names of
+// its own name space may stand: that is their place.
+func passed(d *xml.Decoder, space, place string, none ...string) error {
+	for depth := 1; depth > 0; {
+		t, err := d.Token()
+		if err != nil {
+			return cut(err)
+		}
+		switch t := t.(type) {
+		case xml.StartElement:
+			if depth++; t.Name.Space == space && slices.Contains(none, t.Name.Local) {
+				return fmt.Errorf("it has a %s outside its %s", t.Name.Local, place)
+			}
+		case xml.EndElement:
+			depth--
+		}
+	}
+	return nil
 }
 
 // attr is an attribute by its local name.

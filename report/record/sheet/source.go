@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/untrusted"
 )
 
 // ErrNoTable says that a workbook holds no table of a record.
@@ -63,7 +64,7 @@ func opened(path string, s *Source, like func(Other) bool) (*Source, error) {
 	case errors.Is(err, os.ErrNotExist):
 		return nil, fmt.Errorf("%s: there is no such file or folder; check the name", name)
 	case err != nil:
-		return nil, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, Cause(err))
+		return nil, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, untrusted.Cause(err))
 	case info.IsDir():
 		err = s.openFolder(abs)
 	case s.ofFile(name) != "":
@@ -158,28 +159,8 @@ func FileName(table string) string {
 const MostBytes = 256 << 20
 
 // load is the whole of a file of a size that can be read.
-func load(name, path string) ([]byte, error) {
-	info, err := os.Stat(path)
-	switch {
-	case err != nil:
-		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, Cause(err))
-	case !info.Mode().IsRegular():
-		return nil, fmt.Errorf("%s: is not a regular file; give a workbook or a folder of CSV files", name)
-	case info.Size() > MostBytes:
-		return nil, fmt.Errorf("%s: is over %d MB; split the record or thin its logger rows", name, MostBytes>>20)
-	}
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return nil, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, Cause(err))
-	}
-	return data, nil
-}
-
-// Cause is an error of the file system without its path.
-func Cause(err error) error {
-	var at *os.PathError
-	if errors.As(err, &at) {
-		return at.Err
-	}
-	return err
+func load(path string) ([]byte, error) {
+	return untrusted.Read(path, untrusted.Wanted{
+		Give: "a workbook or a folder of CSV files", Most: MostBytes, Smaller: "split the record or thin its logger rows",
+	})
 }

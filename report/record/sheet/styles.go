@@ -2,7 +2,12 @@ package sheet
 
 import (
 	"encoding/xml"
+	"errors"
+	"fmt"
+	"strconv"
 	"strings"
+
+	"firstboard/report/evidence"
 )
 
 // format is what a cell's number format makes of its number. From decimals on
@@ -25,30 +30,47 @@ func (f format) places() int { return max(0, int(f-decimals)) }
 
 // readStyles reads the number format of every cell style.
 func (w *workbook) readStyles(d *xml.Decoder, root xml.StartElement) error {
-	var styles struct {
-		Own []struct {
-			ID   int    `xml:"numFmtId,attr"`
-			Code string `xml:"formatCode,attr"`
-		} `xml:"numFmts>numFmt"`
-		Cells []struct {
-			Format int `xml:"numFmtId,attr"`
-		} `xml:"cellXfs>xf"`
-	}
-	if err := d.DecodeElement(&styles, &root); err != nil {
-		return cut(err)
-	}
 	own := map[int]format{}
-	for _, f := range styles.Own {
-		own[f.ID] = formatOf(f.Code)
-	}
-	for _, c := range styles.Cells {
-		f, ok := own[c.Format]
+	var cells []int
+	err := children(d, func(e xml.StartElement) error {
+		switch e.Name.Local {
+		case "numFmts":
+			return only(d, "numFmt", func(e xml.StartElement) error {
+				code, _ := attr(e, "formatCode")
+				id, err := numFmt(e)
+				own[id] = formatOf(code)
+				return errors.Join(err, d.Skip())
+			})
+		case "cellXfs":
+			return only(d, "xf", func(e xml.StartElement) error {
+				id, err := numFmt(e)
+				cells = append(cells, id)
+				return errors.Join(err, d.Skip())
+			})
+		}
+		return passed(d, root.Name.Space, "styleSheet", "numFmts", "cellXfs")
+	})
+	for _, id := range cells {
+		f, ok := own[id]
 		if !ok {
-			f = builtIn(c.Format)
+			f = builtIn(id)
 		}
 		w.formats = append(w.formats, f)
 	}
-	return nil
+	return err
+}
+
+// numFmt is the number of a number format, 0 where none is named.
+func numFmt(e xml.StartElement) (int, error) {
+	id, ok := attr(e, "numFmtId")
+	if !ok {
+		return 0, nil
+	}
+	n, err := strconv.Atoi(id)
+	if err != nil {
+		return 0, fmt.Errorf("it names a number format %s", evidence.Quote(id))
+	}
+	return n, nil
 }
 
 // builtIn is the format that every workbook has under a number.

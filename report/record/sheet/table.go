@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"strings"
 
 	"firstboard/report"
@@ -53,11 +54,19 @@ const (
 	MostCells = 8_000_000
 )
 
-// Room is what is left of the rows and cells that a record may hold.
-type Room struct{ rows, cells int }
+// Room is what is left of the rows, cells and bytes that a record may hold.
+type Room struct{ rows, cells, bytes int }
 
 // NewRoom is the room of an empty record.
-func NewRoom() *Room { return &Room{MostRows, MostCells} }
+func NewRoom() *Room { return &Room{MostRows, MostCells, MostBytes} }
+
+// hold takes a text out of the room: a workbook may name one text in many cells.
+func (r *Room) hold(text string) error {
+	if r.bytes -= len(text); r.bytes < 0 {
+		return TooBig(fmt.Sprintf("holds over %d MB of text; clear what is no reading, or split the record", MostBytes>>20))
+	}
+	return nil
+}
 
 // Take takes a row out of the room, or says that it does not fit.
 func (r *Room) Take(cells int) error {
@@ -97,6 +106,9 @@ func (s *Table) note(row, column int, text string) {
 func (s *Table) put(row, column int, c report.Cell) error {
 	if c.Kind == report.TextCell && strings.TrimSpace(c.Text) == "" {
 		return nil
+	}
+	if err := s.left.hold(c.Text); err != nil {
+		return err
 	}
 	s.note(row, column, c.Text)
 	if column >= len(s.Header) || s.Header[column] == "" {

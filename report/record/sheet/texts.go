@@ -5,16 +5,16 @@ import (
 	"errors"
 	"strconv"
 	"strings"
+
+	"firstboard/report/untrusted"
 )
 
 // readTexts reads the texts that cells name by their number.
 func (w *workbook) readTexts(d *xml.Decoder, _ xml.StartElement) error {
-	return children(d, func(e xml.StartElement) error {
-		if e.Name.Local != "si" {
-			return d.Skip()
-		}
-		if len(w.texts) == MostCells {
-			return errors.New("it lists more texts than a record has cells")
+	return only(d, "si", func(e xml.StartElement) error {
+		const most = 2 * MostRows
+		if len(w.texts) == most {
+			return errors.New("it lists more texts than a record has rows to name them")
 		}
 		s, err := richText(d)
 		w.texts = append(w.texts, s)
@@ -27,12 +27,17 @@ func (w *workbook) readTexts(d *xml.Decoder, _ xml.StartElement) error {
 func richText(d *xml.Decoder) (string, error) {
 	var all strings.Builder
 	text := func(e xml.StartElement) error {
-		if e.Name.Local != "t" {
+		switch e.Name.Local {
+		case "t":
+			s, err := content(d)
+			if all.WriteString(unescaped(s)); all.Len() > untrusted.LongestText {
+				return errors.New(untrusted.TooLong)
+			}
+			return err
+		case "rPr", "rPh", "phoneticPr":
 			return d.Skip()
 		}
-		s, err := content(d)
-		all.WriteString(unescaped(s))
-		return err
+		return foreign(e, "a text")
 	}
 	err := children(d, func(e xml.StartElement) error {
 		if e.Name.Local == "r" {
@@ -55,9 +60,7 @@ func content(d *xml.Decoder) (string, error) {
 		case xml.CharData:
 			all.Write(t)
 		case xml.StartElement:
-			if err := d.Skip(); err != nil {
-				return "", cut(err)
-			}
+			return "", foreign(t, "letters")
 		case xml.EndElement:
 			return all.String(), nil
 		}

@@ -4,9 +4,12 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/xml"
+	"errors"
 	"fmt"
 	"path"
 	"strings"
+
+	"firstboard/report/evidence"
 )
 
 // workbook is a workbook on its way to tables.
@@ -27,7 +30,7 @@ type listed struct {
 
 // openWorkbook reads the known tables of a workbook, hidden or not.
 func (o *Source) openWorkbook(path string) error {
-	data, err := load(o.Name, path)
+	data, err := load(path)
 	if err != nil {
 		return err
 	}
@@ -81,21 +84,47 @@ func (w *workbook) open() ([]listed, error) {
 	if !w.has(w.part) || path.Ext(w.part) != ".xml" {
 		return nil, fmt.Errorf("%s: is not an .xlsx workbook; save it as one", w.name)
 	}
-	var list struct {
-		Properties struct {
-			Since04 string `xml:"date1904,attr"`
-		} `xml:"workbookPr"`
-		Sheets []listed `xml:"sheets>sheet"`
+	list, err := w.list()
+	if err == nil {
+		err = w.shared()
 	}
-	err = w.walk(w.part, func(d *xml.Decoder, root xml.StartElement) error { return d.DecodeElement(&list, &root) })
 	if err != nil {
 		return nil, w.damaged("%w", err)
 	}
-	w.since04 = list.Properties.Since04 == "1" || list.Properties.Since04 == "true"
-	if err := w.shared(); err != nil {
-		return nil, w.damaged("%w", err)
+	return list, nil
+}
+
+// list lists the sheets, and finds from which year days count.
+func (w *workbook) list() (list []listed, err error) {
+	err = w.walk(w.part, func(d *xml.Decoder, root xml.StartElement) error {
+		return children(d, func(e xml.StartElement) error {
+			switch e.Name.Local {
+			case "workbookPr":
+				return errors.Join(w.since(e), d.Skip())
+			case "sheets":
+				return only(d, "sheet", func(e xml.StartElement) error {
+					var s listed
+					err := d.DecodeElement(&s, &e)
+					list = append(list, s)
+					return err
+				})
+			}
+			return passed(d, root.Name.Space, "workbook", "workbookPr", "sheets")
+		})
+	})
+	return list, err
+}
+
+// since finds from which year days count.
+func (w *workbook) since(properties xml.StartElement) error {
+	switch s, _ := attr(properties, "date1904"); s {
+	case "1", "true":
+		w.since04 = true
+	case "", "0", "false":
+	default:
+		return fmt.Errorf("its date1904 is %s, neither true nor false", evidence.Quote(s))
 	}
-	return list.Sheets, nil
+	return nil
 }
 
 // description is what a workbook says of itself, empty where it says nothing.

@@ -2,9 +2,6 @@ package weather
 
 import (
 	"bytes"
-	"errors"
-	"fmt"
-	"os"
 	"path/filepath"
 	"strings"
 	"unicode"
@@ -13,6 +10,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/record/sheet"
+	"firstboard/report/untrusted"
 )
 
 // File is an open weather file (EPW): a year of hours at one place.
@@ -35,21 +33,11 @@ type File struct {
 // hour is counted by its end, 1 to 24, recalled).
 func Read(path string) (File, error) {
 	name := filepath.Base(path)
-	info, err := os.Stat(path)
-	const largest = 16 << 20
-	switch {
-	case errors.Is(err, os.ErrNotExist):
-		return File{}, fmt.Errorf("%s: there is no such file; check the name", name)
-	case err != nil:
-		return File{}, fmt.Errorf("%s: cannot be opened (%w); check that you may read it", name, sheet.Cause(err))
-	case !info.Mode().IsRegular():
-		return File{}, fmt.Errorf("%s: is not a regular file; give a weather file (.epw)", name)
-	case info.Size() > largest:
-		return File{}, fmt.Errorf("%s: is over %d MB, and a year of hours is about 2; give a weather file (.epw)", name, largest>>20)
-	}
-	data, err := os.ReadFile(path)
+	data, err := untrusted.Read(path, untrusted.Wanted{
+		Give: "a weather file (.epw)", Most: 16 << 20, Smaller: "give a weather file (.epw), which is about 2 MB",
+	})
 	if err != nil {
-		return File{}, fmt.Errorf("%s: cannot be read (%w); check that you may read it", name, sheet.Cause(err))
+		return File{}, err
 	}
 	return parse(name, data)
 }

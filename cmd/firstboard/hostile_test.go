@@ -1,0 +1,127 @@
+//go:build unix
+
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"io/fs"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"strings"
+	"syscall"
+	"testing"
+	"time"
+)
+
+// What a file that cannot be used may cost until it is refused. Time is that of
+// the processor, so that a busy machine fails no test.
+const (
+	hostileTime   = 5 * time.Second
+	hostileMemory = 512 << 20
+	hostileHang   = time.Minute // by the clock
+)
+
+// hostileCase is a file that no run can use, and what the refusal must hold.
+type hostileCase struct {
+	name string
+	make func(t *testing.T, dir string) (args []string)
+	want []string
+}
+
+// ranAs is how a run in a process of its own ended.
+type ranAs struct {
+	code        int
+	out, faults string
+	spent       time.Duration
+	memory      int64
+}
+
+// runAlone runs the command in a process of its own, in the folder dir.
+func runAlone(t *testing.T, dir string, args ...string) ranAs {
+	t.Helper()
+	self, err := exec.LookPath(toolName)
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, cancel := context.WithTimeout(t.Context(), hostileHang)
+	defer cancel()
+	var out, faults bytes.Buffer
+	c := exec.CommandContext(ctx, self, args...)
+	c.Dir, c.Stdout, c.Stderr = dir, &out, &faults
+	var ended *exec.ExitError
+	if err := c.Run(); err != nil && !errors.As(err, &ended) {
+		t.Fatal(err)
+	}
+	if ctx.Err() != nil {
+		t.Fatalf("%q hangs", args)
+	}
+	state := c.ProcessState
+	memory := state.SysUsage().(*syscall.Rusage).Maxrss
+	if runtime.GOOS == "linux" {
+		memory <<= 10 // told in kilobytes there
+	}
+	return ranAs{state.ExitCode(), out.String(), faults.String(), state.UserTime() + state.SystemTime(), memory}
+}
+
+// listing are all names below a folder.
+func listing(t *testing.T, dir string) []string {
+	t.Helper()
+	var all []string
+	err := filepath.WalkDir(dir, func(path string, _ fs.DirEntry, err error) error {
+		all = append(all, path)
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return all
+}
+
+// A file that no run can use is refused in words that lead with the file and say
+// what to do, soon, in little memory, and nothing is written.
+func TestHostileInput(t *testing.T) {
+	for _, c := range slices.Concat(hostileArchives(), hostileParts(), hostileTables(), hostileKinds(), hostileExports()) {
+		t.Run(c.name, func(t *testing.T) {
+			dir := t.TempDir()
+			args := c.make(t, dir)
+			before := listing(t, dir)
+			r := runAlone(t, dir, args...)
+			if r.code != exitUnusable || r.out != "" {
+				t.Errorf("exit code %d, %q on standard output", r.code, r.out)
+			}
+			for _, want := range c.want {
+				if !strings.Contains(r.faults, want) {
+					t.Errorf("the refusal does not say %q", want)
+				}
+			}
+			if t.Failed() || strings.Contains(r.faults, dir) || len(r.faults) > 200_000 {
+				t.Errorf("refused with (%d bytes)\n%.2000s", len(r.faults), r.faults)
+			}
+			if after := listing(t, dir); !slices.Equal(before, after) {
+				t.Errorf("left behind: %q, where there was %q", after, before)
+			}
+			t.Logf("%.2f s, %d MB: %.200s", r.spent.Seconds(), r.memory>>20, r.faults)
+			if r.spent > hostileTime || r.memory > hostileMemory {
+				t.Errorf("it took %v and %d MB", r.spent, r.memory>>20)
+			}
+		})
+	}
+}
+
+// checkArgs is a check that is to write all kinds of outputs.
+func checkArgs(record string) []string {
+	return []string{"check", record, "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--per-area", "areas", "--print", "print.xlsx"}
+}
+
+// put writes a file into a folder.
+func put(t *testing.T, dir, name, text string) {
+	t.Helper()
+	if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
