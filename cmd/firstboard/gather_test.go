@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"runtime"
 	"testing"
 )
 
@@ -57,4 +58,32 @@ func BenchmarkGather(b *testing.B) {
 			b.ReportMetric(float64(b.Elapsed().Milliseconds())/float64(b.N*n), "ms/record")
 		})
 	}
+}
+
+// Of a record with a long log only its rows are kept: their texts are no parts
+// of the file they were read from.
+func TestGatheredRowsLetTheirRecordsGo(t *testing.T) {
+	const records, rows, most = 8, 5000, 20_000
+	var found []candidate
+	for range records {
+		found = append(found, candidate{path: longLog(t, rows), shown: "job"})
+	}
+	live := func() int64 {
+		var m runtime.MemStats
+		runtime.GC()
+		runtime.GC()
+		runtime.ReadMemStats(&m)
+		return int64(m.HeapAlloc)
+	}
+	before := live()
+	parts, unread := readAll(found, 2, io.Discard)
+	each := (live() - before) / records
+	if len(parts) != records || len(unread) != 0 {
+		t.Fatalf("%d were read, %d not", len(parts), len(unread))
+	}
+	if each > most {
+		t.Errorf("%d bytes are held for a record whose log has %d rows, more than %d", each, rows, most)
+	}
+	t.Logf("%d bytes for each record", each)
+	runtime.KeepAlive(parts)
 }

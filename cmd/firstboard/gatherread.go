@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"sync"
 
@@ -18,6 +19,8 @@ import (
 // readAll reads and judges records, so many at a time, with a bar where
 // somebody looks on. Each is reduced to its rows at once and let go.
 func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part, unread []gather.Unread) {
+	const seldom = 200 // percent: records are let go as fast as they are read, and sweeping after each takes longer than judging it
+	defer debug.SetGCPercent(debug.SetGCPercent(seldom))
 	bar := newBar(on, "gathering", int64(len(found)))
 	all := make([]outcome, len(found))
 	next := make(chan int)

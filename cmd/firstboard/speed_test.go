@@ -15,7 +15,7 @@ import (
 )
 
 // longLog is a record with so many rows of air, the folder it stands in.
-func longLog(b *testing.B, rows int) string {
+func longLog(b testing.TB, rows int) string {
 	b.Helper()
 	tables, err := readTables(filepath.Join(bases, "slab-resilient"))
 	if err != nil {

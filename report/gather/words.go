@@ -25,7 +25,7 @@ func (g Gathered) Says() string {
 	if c.Areas > c.Go {
 		s += fmt.Sprintf(" (%d over a limit, %d not proven", c.Over, c.Unproven)
 		if c.Waived > 0 {
-			s += fmt.Sprintf("; %d of them under waiver", c.Waived)
+			s += fmt.Sprintf("; %d under waiver", c.Waived)
 		}
 		s += ")"
 	}

@@ -1,0 +1,90 @@
+package workbook
+
+import (
+	"bytes"
+	"io"
+	"strings"
+	"testing"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+)
+
+// listing is a table of a row with a cell of every kind, and one of texts that
+// a spreadsheet would take for formulas.
+func listing() Listing {
+	text := func(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
+	rows := []report.TableRow{
+		{Number: 2, Cells: []report.Cell{
+			text("GO"), {Kind: report.NumberCell, Text: "87.9", Places: 1}, {Kind: report.DayCell, Text: "2026-03-05"},
+			{Kind: report.TimeCell, Text: "2026-03-04 17:10"}, {},
+		}},
+		{Number: 3, Cells: []report.Cell{text("=1+1"), text("+1"), text("-1"), text("@a"), text(strings.Repeat("é", 40_000))}},
+	}
+	return Listing{
+		Table:  report.Table{Name: "Verdicts", Header: []string{"Verdict", "Value", "On", "At", "Words"}, Rows: rows},
+		Widths: []float64{10, 10, 12, 18, 40}, Printed: 3,
+	}
+}
+
+func TestListings(t *testing.T) {
+	var first, second bytes.Buffer
+	for _, b := range []*bytes.Buffer{&first, &second} {
+		if err := WriteListings(b, "tool", "title", "says", []Listing{listing()}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if !bytes.Equal(first.Bytes(), second.Bytes()) {
+		t.Error("two writes differ")
+	}
+	f, err := excelize.OpenReader(&first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	for at, want := range map[string]struct {
+		kind  excelize.CellType
+		value string
+	}{
+		"A2": {excelize.CellTypeInlineString, "GO"}, "B2": {excelize.CellTypeUnset, "87.9"},
+		"C2": {excelize.CellTypeUnset, "2026-03-05"}, "D2": {excelize.CellTypeUnset, "2026-03-04 17:10"},
+		"A3": {excelize.CellTypeInlineString, "=1+1"}, "B3": {excelize.CellTypeInlineString, "+1"},
+		"C3": {excelize.CellTypeInlineString, "-1"}, "D3": {excelize.CellTypeInlineString, "@a"},
+		"E3": {excelize.CellTypeInlineString, strings.Repeat("é", excelize.TotalCellChars-3) + "..."},
+	} {
+		kind, err := f.GetCellType("Verdicts", at)
+		value, _ := f.GetCellValue("Verdicts", at)
+		formula, _ := f.GetCellFormula("Verdicts", at)
+		if err != nil || kind != want.kind || value != want.value || formula != "" {
+			t.Errorf("%s is %q of kind %v, formula %q (%v)", at, value[:min(len(value), 20)], kind, formula, err)
+		}
+	}
+	panes, err := f.GetPanes("Verdicts")
+	if err != nil || !panes.Freeze || panes.YSplit != 1 {
+		t.Errorf("the header is not frozen: %v (%v)", panes, err)
+	}
+	layout, err := f.GetPageLayout("Verdicts")
+	if err != nil || *layout.Orientation != "landscape" || *layout.FitToWidth != 1 {
+		t.Errorf("printed %v (%v)", layout, err)
+	}
+	names := map[string]string{}
+	for _, n := range f.GetDefinedName() {
+		names[n.Name] = n.RefersTo
+	}
+	if names["_xlnm.Print_Area"] != "'Verdicts'!$A$1:$C$3" || names["_xlnm.Print_Titles"] != "'Verdicts'!$1:$1" {
+		t.Errorf("names are %v", names)
+	}
+	if filter := names["_xlnm._FilterDatabase"]; !strings.Contains(filter, "$A$1:$E$3") {
+		t.Errorf("the filter is of %q", filter)
+	}
+}
+
+// A sheet that would not hold the rows is refused before anything is written.
+func TestListingOfTooManyRows(t *testing.T) {
+	l := listing()
+	l.Rows = make([]report.TableRow, excelize.TotalRows)
+	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil || !strings.Contains(err.Error(), "more than a sheet holds") {
+		t.Errorf("%v", err)
+	}
+}
