@@ -135,7 +135,12 @@ func (e Exact) Sign() int {
 
 // Decimal is e as a decimal, for a number that ends, as half the sum of two
 // typed numbers does; any other is cut at 20 places.
-func (e Exact) Decimal() decimal.Decimal { return decimal.NewFromBigRat(e.rat(), 20) }
+func (e Exact) Decimal() decimal.Decimal {
+	if q, ok := e.scaled(shownPlaces); ok && Ratio(q, tenTo(shownPlaces)).Equal(e) {
+		return decimal.New(q, -shownPlaces)
+	}
+	return decimal.NewFromBigRat(e.rat(), 20)
+}
 
 // Float is the nearest float64, for physics and charts.
 func (e Exact) Float() float64 {
@@ -172,6 +177,9 @@ func floored(a, b int64) (q, rest int64) {
 	}
 	return q, rest
 }
+
+// shownPlaces are the places within which a number that ends is written in full.
+const shownPlaces = 6
 
 // mostScaled is how many places a small number can be scaled by in 64 bits.
 const mostScaled = 9

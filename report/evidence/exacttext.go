@@ -26,8 +26,8 @@ func (e Exact) Fixed(places int) string {
 // Text writes e in full when it ends within 6 places, else with 2 places or
 // as many more as keep it on its own side of every limit given.
 func (e Exact) Text(limits ...Exact) string {
-	if e.Round(6).Cmp(e) == 0 {
-		return trim(e.Fixed(6))
+	if e.Round(shownPlaces).Equal(e) {
+		return trim(e.Fixed(shownPlaces))
 	}
 	places := 2
 	for places < 40 && !e.keepsSide(e.Round(places), limits) {
