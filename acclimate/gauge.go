@@ -112,8 +112,8 @@ func (g *gauge) uncertainty(instrument string) *evidence.Uncertainty {
 	return g.u(instrument)
 }
 
-// item is a row's value against the limit, by the row's name.
-func (g *gauge) item(a *Air) evidence.Item {
+// held is a row's value against the limit, by the row's name.
+func (g *gauge) held(a *Air) evidence.Item {
 	it := evidence.Measure(airName(a), g.read(a), g.limit)
 	it.U = g.uncertainty(a.Instrument)
 	if it.Place == nil {
@@ -127,7 +127,7 @@ func (g *gauge) item(a *Air) evidence.Item {
 
 // told is item for a value that decides: one of all that the air showed.
 func (g *gauge) told(a *Air) evidence.Item {
-	it := g.item(a)
+	it := g.held(a)
 	it.Says = g.read(a).String() + " at " + a.ReadAt.Written
 	if u := g.limit.Unit(); g.read(a).Unit != u {
 		it.Says += ", which is " + it.Figure() + " " + string(u)

@@ -47,7 +47,7 @@ func (s *summary) judge(rows ...*Air) {
 		for _, g := range s.gauges {
 			m := g.mark(a)
 			all |= m
-			s.of(g).add(g, a, m)
+			s.extremesOf(g).add(g, a, m)
 		}
 		if all&breaks != 0 {
 			s.broken++
@@ -55,7 +55,7 @@ func (s *summary) judge(rows ...*Air) {
 	}
 }
 
-func (s *summary) of(g *gauge) *extremes {
+func (s *summary) extremesOf(g *gauge) *extremes {
 	if s.rows[g] == nil {
 		s.rows[g] = &extremes{broken: map[evidence.Unit]*reach{}, good: map[evidence.Unit]*reach{}}
 	}
@@ -138,7 +138,7 @@ func (g *gauge) outside(a *Air) evidence.Exact {
 func (s *summary) items() []evidence.Item {
 	var items []evidence.Item
 	for _, g := range s.gauges {
-		e := s.of(g)
+		e := s.extremesOf(g)
 		seen := map[*Air]bool{}
 		add := func(item func(*Air) evidence.Item, rows ...*Air) {
 			for _, a := range rows {
@@ -156,7 +156,7 @@ func (s *summary) items() []evidence.Item {
 			}
 		}
 		add(g.told, e.some...)
-		add(g.item, e.lacking...)
+		add(g.held, e.lacking...)
 	}
 	return items
 }

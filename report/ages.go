@@ -44,7 +44,7 @@ func (s Site) agedRows() []entry {
 
 // lifeOf is how old a reading of a kind may be: whole days of slab and wood,
 // none of them later than the day it counts to, and hours of air and surfaces.
-func (s Site) lifeOf(k kind) evidence.Limit {
+func (s Site) lifeOf(k rowKind) evidence.Limit {
 	set := s.Job.Settings
 	days := func(item string) evidence.Limit {
 		return evidence.Limit{Least: noDaysLess().Least, Most: set.Bound(item)}

@@ -7,11 +7,11 @@ import (
 	"firstboard/wood"
 )
 
-// kind sorts judged rows for the rules of age.
-type kind int
+// rowKind sorts judged rows for the rules of age.
+type rowKind int
 
 const (
-	slabRow kind = iota
+	slabRow rowKind = iota
 	otherRow
 	woodRow
 	airRow
@@ -19,7 +19,7 @@ const (
 )
 
 // what is the kind in words.
-func (k kind) what() string {
+func (k rowKind) what() string {
 	return [...]string{"the slab", "the other tests", "the wood", "the air", "the surfaces"}[k]
 }
 
@@ -27,7 +27,7 @@ func (k kind) what() string {
 // when it began: for a dish, when it was set, which may be blank. Lack says
 // why it has no time of reading.
 type entry struct {
-	kind       kind
+	kind       rowKind
 	what       string
 	from, at   evidence.Time
 	instrument string
@@ -37,8 +37,8 @@ type entry struct {
 	place      evidence.Place
 }
 
-// at is the entry of a row that took no time.
-func at(t evidence.Time, instrument string, place evidence.Place) entry {
+// entryAt is the entry of a row that took no time.
+func entryAt(t evidence.Time, instrument string, place evidence.Place) entry {
 	return entry{from: t, at: t, instrument: instrument, place: place}
 }
 
@@ -51,7 +51,7 @@ func (e entry) began() string {
 }
 
 // entries are the judged rows of things.
-func entries[T any](k kind, what string, things []evidence.Judged[T], read func(T) entry) []entry {
+func entries[T any](k rowKind, what string, things []evidence.Judged[T], read func(T) entry) []entry {
 	all := make([]entry, 0, evidence.RowCount(things))
 	for _, thing := range things {
 		for _, r := range thing.Rows {
@@ -92,7 +92,7 @@ func (s Site) slabRows() []entry {
 	var all []entry
 	if f.NoHoles == "" {
 		all = append(all, entries(slabRow, "hole", f.JudgedHoles(), func(h slab.Hole) entry {
-			return at(h.ReadAt, h.Instrument, h.Place)
+			return entryAt(h.ReadAt, h.Instrument, h.Place)
 		})...)
 	}
 	if f.NoDishes == "" {
@@ -100,12 +100,12 @@ func (s Site) slabRows() []entry {
 	}
 	if f.NoPH == "" {
 		all = append(all, entries(slabRow, "pH spot", f.JudgedPH(), func(r slab.PH) entry {
-			return at(r.ReadAt, r.Instrument, r.Place)
+			return entryAt(r.ReadAt, r.Instrument, r.Place)
 		})...)
 	}
 	if f.NoCM == "" {
 		all = append(all, entries(slabRow, "carbide spot", f.JudgedCarbides(), func(r slab.Carbide) entry {
-			return at(r.ReadAt, r.Instrument, r.Place)
+			return entryAt(r.ReadAt, r.Instrument, r.Place)
 		})...)
 	}
 	return all
@@ -130,7 +130,7 @@ func (s Site) floorRows() []entry {
 }
 
 func woodEntry(r wood.Row) entry {
-	e := at(r.ReadAt, r.Instrument, r.Place)
+	e := entryAt(r.ReadAt, r.Instrument, r.Place)
 	e.as = r.Method
 	if r.Method == wood.OvenDry {
 		e.as = evidence.OvenMeter
@@ -157,7 +157,7 @@ func (s Site) judgedRows() []entry {
 		all = append(all, entries(woodRow, "joist", s.Wood.Pieces(wood.OfJoist), woodEntry)...)
 	}
 	all = append(all, entries(otherRow, "test", s.Slab.JudgedOthers(), func(r slab.Other) entry {
-		return at(r.ReadAt, r.Instrument, r.Place)
+		return entryAt(r.ReadAt, r.Instrument, r.Place)
 	})...)
 	if s.Room.NoDew == "" || s.Room.NoMax == "" {
 		all = append(all, entries(surfaceRow, "surface spot", s.Room.JudgedSurfaces(), surfaceEntry)...)
@@ -169,7 +169,7 @@ func (s Site) judgedRows() []entry {
 }
 
 func surfaceEntry(r acclimate.Surface) entry {
-	e := at(r.ReadAt, r.Instrument, r.Place)
+	e := entryAt(r.ReadAt, r.Instrument, r.Place)
 	e.unit = r.Temp.Unit
 	return e
 }
@@ -183,7 +183,7 @@ func (s Site) subfloorRows() []entry {
 }
 
 func airEntry(a *acclimate.Air) entry {
-	e := at(a.ReadAt, a.Instrument, a.Place)
+	e := entryAt(a.ReadAt, a.Instrument, a.Place)
 	e.kind, e.what, e.as = airRow, "the air", evidence.AirMeter
 	if !a.ReadAt.Shown() {
 		e.lack = evidence.NoTime

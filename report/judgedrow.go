@@ -57,7 +57,7 @@ func SurfaceRow(what string, r acclimate.Surface) JudgedRow {
 // AirRow is a row of the air.
 func AirRow(a *acclimate.Air) JudgedRow { return JudgedRow{airEntry(a)} }
 
-func judgedAs(e entry, k kind, what string) JudgedRow {
+func judgedAs(e entry, k rowKind, what string) JudgedRow {
 	e.kind, e.what = k, what
 	return JudgedRow{e}
 }

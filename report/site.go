@@ -37,7 +37,7 @@ const (
 // siteOf gathers what the record says of an area.
 func (j Job) siteOf(a Area, record *byArea) Site {
 	s := Site{Job: j, Area: a, system: j.systemOf(a), record: record}
-	service := of(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
+	service := rowsOf(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
 	s.Limits = s.system.limits(service)
 	wet := s.lastWater()
 	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
@@ -50,8 +50,8 @@ func (j Job) siteOf(a Area, record *byArea) Site {
 	return s
 }
 
-// of are the rows that belong to a name.
-func of[T any](rows []T, name string, nameOf func(T) string) []T {
+// rowsOf are the rows that belong to a name.
+func rowsOf[T any](rows []T, name string, nameOf func(T) string) []T {
 	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return !evidence.Same(nameOf(r), name) })
 }
 

@@ -18,8 +18,8 @@ func (b Bound) Computed(w Working) Bound {
 	return b
 }
 
-// in is the bound's figure in a unit of the same quantity.
-func (b Bound) in(u Unit) Working {
+// figureIn is the bound's figure in a unit of the same quantity.
+func (b Bound) figureIn(u Unit) Working {
 	w := b.Work
 	if !w.Shown() {
 		label := "the limit"

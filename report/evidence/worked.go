@@ -86,10 +86,10 @@ func workedTogether(items []Item, unusable int, acc Acceptance) Worked {
 // ends are the ends of the item's limit, in the limit's unit.
 func (it Item) ends() (least, most Working) {
 	if it.Limit.Least.Shown() {
-		least = it.Limit.Least.in(it.Limit.Unit())
+		least = it.Limit.Least.figureIn(it.Limit.Unit())
 	}
 	if it.Limit.Most.Shown() {
-		most = it.Limit.Most.in(it.Limit.Unit())
+		most = it.Limit.Most.figureIn(it.Limit.Unit())
 	}
 	return least, most
 }

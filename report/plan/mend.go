@@ -132,9 +132,9 @@ func (p *planner) settled(t task, lot lotWork) {
 // acclimatizing is the wait until a lot is as the rooms will be, and the air it
 // takes.
 func (p *planner) acclimatizing(lot lotWork) mending {
-	m := mending{do: "let the boards" + lot.of() + " come to the air of the rooms", open: true}
+	m := mending{do: "let the boards" + lot.called() + " come to the air of the rooms", open: true}
 	if air := p.ahead.Air; air != nil && air.RHLowPct != "" {
-		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct, air.TempF, lot.of())
+		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct, air.TempF, lot.called())
 	}
 	for _, b := range p.ahead.Boards {
 		if !evidence.Same(b.Lot, lot.name) {

@@ -119,7 +119,7 @@ func (p *planner) there() []string {
 	}
 	for _, lot := range p.lots {
 		if !lot.isAnew() {
-			all = append(all, thereOf("board"+lot.of(), "boards"+lot.of(), lot.boards, lot.more)...)
+			all = append(all, thereOf("board"+lot.called(), "boards"+lot.called(), lot.boards, lot.more)...)
 		}
 	}
 	all = append(all, thereOf("surface spot", "surface spots", p.surfaces, p.moreSpots)...)

@@ -55,8 +55,8 @@ func (p *planner) firstHeld(d days) int {
 	return first
 }
 
-// of is the day of a stage.
-func (d days) of(s stage) int {
+// forStage is the day of a stage.
+func (d days) forStage(s stage) int {
 	switch s {
 	case ofHeat:
 		return d.heat
@@ -95,7 +95,7 @@ func (p *planner) scheduled() {
 		if a.stage == onPaper || a.stage == ofMeters {
 			continue
 		}
-		a.Day = p.days.of(a.stage)
+		a.Day = p.days.forStage(a.stage)
 		if p.Area.InstallOn.Shown() && !a.Begins.IsZero() {
 			a.Day = min(max(a.Day, p.dayOf(a.Begins)), 0)
 		}

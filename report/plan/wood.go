@@ -213,8 +213,8 @@ func (p *planner) wood() {
 	}
 }
 
-// of names the lot behind its boards, where it has a name.
-func (l lotWork) of() string {
+// called names the lot behind its boards, where it has a name.
+func (l lotWork) called() string {
 	if l.name == "" {
 		return ""
 	}
@@ -261,7 +261,7 @@ func (p *planner) anew(t task, lot lotWork, verb, why string) {
 	all := append(names(lot.boards, always), lot.more...)
 	slices.SortStableFunc(all, evidence.Order)
 	a := p.reading(t, len(all))
-	a.Short = verb + " " + t.called(all) + lot.of() + " in one visit"
+	a.Short = verb + " " + t.called(all) + lot.called() + " in one visit"
 	a.How = sentence(p.with(t.tool), why)
 	for _, x := range lot.boards {
 		if x.waits {

@@ -160,21 +160,21 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 
 // date is a column of calendar days.
 func date[T any](title string, from era, field func(*T) *evidence.Date) column[T] {
-	return column[T]{name: title, takes: from.of(report.DayField), read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.takes(report.DayField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
 func clock[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, takes: from.of(report.ClockField), read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.takes(report.ClockField), read: func(d *decoder, c *report.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
 
 // clockOrDay is a column of times in which a day alone means its end.
 func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, takes: from.of(report.ClockOrDayField), read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.takes(report.ClockOrDayField), read: func(d *decoder, c *report.Cell, row *T) {
 		if isDay(c) {
 			*field(row) = d.endOf(d.date(c, from))
 			return

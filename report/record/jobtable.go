@@ -9,23 +9,23 @@ import (
 	"firstboard/report/record/sheet"
 )
 
-// item is a row of Job: a column turned on its side.
-type item struct {
+// jobItem is a row of Job: a column turned on its side.
+type jobItem struct {
 	name  string
 	entry *report.Cell
 }
 
-func jobTable() table[item] {
+func jobTable() table[jobItem] {
 	items := jobItems()
-	return table[item]{
+	return table[jobItem]{
 		name: "Job",
-		columns: []column[item]{
-			name("Item", func(i *item) *string { return &i.name }).always(),
-			column[item]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *item) { i.entry = c }}.must(),
+		columns: []column[jobItem]{
+			name("Item", func(i *jobItem) *string { return &i.name }).always(),
+			column[jobItem]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *jobItem) { i.entry = c }}.must(),
 		},
-		more: func(d *decoder, i *item) {
+		more: func(d *decoder, i *jobItem) {
 			if i.name != "" {
-				d.item(i, items)
+				d.readItem(i, items)
 			}
 		},
 	}
@@ -40,8 +40,8 @@ func (d *decoder) jobNamed(table string, src *sheet.Table) {
 	d.fault("the item Job is missing; add a row Job with the name of the job")
 }
 
-// item reads a row of Job by the column that its name stands for.
-func (d *decoder) item(i *item, items []column[report.Job]) {
+// readItem reads a row of Job by the column that its name stands for.
+func (d *decoder) readItem(i *jobItem, items []column[report.Job]) {
 	m := match("Job", i.name, items)
 	if m.complaint != "" {
 		d.column = d.place["Item"]
@@ -75,7 +75,7 @@ func jobItems() []column[report.Job] {
 	settings := report.DefaultSettings()
 	for i, s := range settings.Items() {
 		title, _ := split(s.Item)
-		items = append(items, number(title, in(s.Value.Unit), notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
+		items = append(items, number(title, only(s.Value.Unit), notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
 	}
 	return items
 }

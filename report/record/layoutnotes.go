@@ -8,7 +8,7 @@ type note struct{ says, example, metric string }
 // table has none of its own.
 type noteBook map[string]map[string]note
 
-func (b noteBook) of(table, name string) note {
+func (b noteBook) noteOn(table, name string) note {
 	if n, ok := b[table][name]; ok {
 		return n
 	}

@@ -81,7 +81,7 @@ func climatesTable() table[acclimate.Period] {
 			name("Climate", func(p *period) *string { return &p.Climate }).always(),
 			name("Period", func(p *period) *string { return &p.Name }).always(),
 			number("Temp", fahrenheit(), temperature(), func(p *period) *evidence.Reading { return &p.Temp }).must(),
-			number("RH", in(evidence.RH), humidity(), func(p *period) *evidence.Reading { return &p.RH }).must(),
+			number("RH", only(evidence.RH), humidity(), func(p *period) *evidence.Reading { return &p.RH }).must(),
 			text("From", func(p *period) *string { return &p.From }),
 		},
 		rows:  func(j *report.Job) *[]period { return &j.Climates },

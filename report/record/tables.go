@@ -31,7 +31,7 @@ func patches() []evidence.Unit {
 	return []evidence.Unit{evidence.SquareFoot, evidence.SquareInch, evidence.SquareCM, evidence.SquareM}
 }
 
-func in(u evidence.Unit) []evidence.Unit { return []evidence.Unit{u} }
+func only(u evidence.Unit) []evidence.Unit { return []evidence.Unit{u} }
 
 // unitless is for a number in no unit, or in one that its row names.
 func unitless() []evidence.Unit { return nil }

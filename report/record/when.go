@@ -25,8 +25,8 @@ func measured() era { return era{since: 1990, toInstall: true} }
 // lastYear is the last one that any column allows.
 const lastYear = 2199
 
-// of is what a column of dates or times takes.
-func (e era) of(kind report.FieldKind) report.Takes {
+// takes is what a column of dates or times takes.
+func (e era) takes(kind report.FieldKind) report.Takes {
 	return report.Takes{Kind: kind, Since: e.since, Until: lastYear}
 }
 

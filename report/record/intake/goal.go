@@ -22,7 +22,7 @@ type goal struct {
 
 // goalOf is the record's own table with the columns that it lacks behind its
 // own. Where it has no rows, its columns take over the units of the file.
-func goalOf(rec record.Record, title string, b binder) goal {
+func goalOf(rec record.Record, title string, b matcher) goal {
 	g := goal{table: report.Table{Name: title}, units: make([]evidence.Unit, len(b.heads))}
 	for range b.heads {
 		g.at = append(g.at, -1)
@@ -99,7 +99,7 @@ type seen struct {
 	buffer       []byte
 }
 
-func newSeen(g goal, b binder) seen {
+func newSeen(g goal, b matcher) seen {
 	s := seen{rows: map[[16]byte]struct{}{}, things: map[[16]byte]struct{}{}}
 	for head, c := range b.heads {
 		at := g.at[head]

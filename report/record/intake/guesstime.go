@@ -18,7 +18,7 @@ const (
 )
 
 // guessTime ties the column of times, or the columns of days and times of day.
-func (b *binder) guessTime() error {
+func (b *matcher) guessTime() error {
 	head := -1
 	for i, c := range b.heads {
 		if c.Name == "Read at" {
@@ -54,7 +54,7 @@ func (b *binder) guessTime() error {
 }
 
 // offered says whether a column's name is that of another time of the table.
-func (b *binder) offered(at int) bool {
+func (b *matcher) offered(at int) bool {
 	for _, c := range b.heads {
 		if isTime(c) && c.Name != "Read at" && fits(c, b.names[at]) {
 			return true
@@ -65,7 +65,7 @@ func (b *binder) offered(at int) bool {
 
 // timeKind is what most cells of a column are. Whole numbers are times only
 // where the column's name says so: a serial number has as many digits.
-func (b *binder) timeKind(at int) timeKind {
+func (b *matcher) timeKind(at int) timeKind {
 	kinds := map[timeKind]int{}
 	filled := 0
 	for _, row := range b.sample {

@@ -57,7 +57,7 @@ func Log(rec record.Record, name string, from io.ReadSeeker, in Intake) (Logged,
 	if l, err = l.widened(name, in.Columns); err != nil {
 		return Logged{}, err
 	}
-	b := binder{layout: l, file: name, heads: record.Columns(table)}
+	b := matcher{layout: l, file: name, heads: record.Columns(table)}
 	if err := b.bind(in); err != nil {
 		return Logged{}, err
 	}
@@ -129,7 +129,7 @@ func loggedTable(name string) string {
 
 // local refuses times that are told in UTC or another zone of their own where
 // the record does not say on what clock the site goes.
-func (b *binder) local(k survey, job report.Job) error {
+func (b *matcher) local(k survey, job report.Job) error {
 	for _, t := range b.ties {
 		if !isTime(t.Column) || t.at < 0 || job.ZoneName != "" || !k.style.counted && !k.style.zoned && t.zone == nil {
 			continue

@@ -211,7 +211,7 @@ func (k survey) ambiguous(file string, left []dateOrder) error {
 
 // settle gives each tie its unit, from what was told, the header, the line
 // below it and the cells, which must not gainsay each other.
-func (b *binder) settle(k survey) error {
+func (b *matcher) settle(k survey) error {
 	if k.comma.line > 0 && k.point.line > 0 {
 		return fmt.Errorf("%s: numbers have a comma (%s) and a point (%s); export it with one of them", b.file, k.comma, k.point)
 	}
@@ -230,7 +230,7 @@ func (b *binder) settle(k survey) error {
 }
 
 // zone is how far ahead of UTC the header of a time says it is.
-func (b *binder) zone(t tie) *time.Duration {
+func (b *matcher) zone(t tie) *time.Duration {
 	names := b.names[t.at]
 	if t.clock >= 0 {
 		names += " " + b.names[t.clock]
@@ -246,7 +246,7 @@ func (b *binder) zone(t tie) *time.Duration {
 	return nil
 }
 
-func (b *binder) unit(t *tie, cells []unitMention) error {
+func (b *matcher) unit(t *tie, cells []unitMention) error {
 	name := unitsIn(t.Column, b.names[t.at])
 	below := ""
 	if t.at < len(b.units) {

@@ -17,7 +17,7 @@ import (
 // same decoder as the record's own, a batch at a time.
 type arrival struct {
 	export
-	binder
+	matcher
 	look    survey
 	order   dateOrder
 	table   string
@@ -37,9 +37,9 @@ type arrival struct {
 
 const batchRows = 4096
 
-func newArrival(rec record.Record, table string, text export, b binder, look survey, order dateOrder) (*arrival, error) {
+func newArrival(rec record.Record, table string, text export, b matcher, look survey, order dateOrder) (*arrival, error) {
 	x := &arrival{
-		export: text, binder: b, look: look, order: order, table: table, job: rec.Job,
+		export: text, matcher: b, look: look, order: order, table: table, job: rec.Job,
 		settler: record.NewSettler(rec.Job), left: sheet.NewRoom(), blanks: make([]int, len(b.heads)),
 	}
 	x.goal = goalOf(rec, table, b)

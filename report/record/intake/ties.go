@@ -10,8 +10,8 @@ import (
 	"firstboard/report/record"
 )
 
-// binder settles where an export holds each column of a table.
-type binder struct {
+// matcher settles where an export holds each column of a table.
+type matcher struct {
 	layout
 	file  string
 	heads []record.Column
@@ -20,7 +20,7 @@ type binder struct {
 
 // bind ties a table's columns to those of an export: first what was told, then
 // the time, then what the names offer.
-func (b *binder) bind(in Intake) error {
+func (b *matcher) bind(in Intake) error {
 	b.fixed("Area", in.Area)
 	b.fixed("Instrument", in.Instrument)
 	for _, step := range []func(Intake) error{b.tell, b.fill} {
@@ -43,20 +43,20 @@ func (b *binder) bind(in Intake) error {
 }
 
 // fail is an error at a column of the file's header.
-func (b *binder) fail(at int, format string, args ...any) error {
+func (b *matcher) fail(at int, format string, args ...any) error {
 	return fmt.Errorf("%s line %d column %s: %s", b.file, b.header, evidence.Quote(b.names[at]), fmt.Sprintf(format, args...))
 }
 
-func (b *binder) tied(name string) bool {
+func (b *matcher) tied(name string) bool {
 	return slices.ContainsFunc(b.ties, func(t tie) bool { return t.Name == name })
 }
 
 // taken says whether a column of the file is in use.
-func (b *binder) taken(at int) bool {
+func (b *matcher) taken(at int) bool {
 	return slices.ContainsFunc(b.ties, func(t tie) bool { return t.at == at || t.clock == at })
 }
 
-func (b *binder) fixed(name, value string) {
+func (b *matcher) fixed(name, value string) {
 	at := slices.IndexFunc(b.heads, func(c record.Column) bool { return c.Name == name })
 	if at >= 0 && value != "" {
 		b.ties = append(b.ties, tie{Column: b.heads[at], head: at, at: -1, clock: -1, same: value})
@@ -65,7 +65,7 @@ func (b *binder) fixed(name, value string) {
 
 // keyed is the table's column that a key of --column or --fill means, and the
 // text of a bracket behind it.
-func (b *binder) keyed(flag, key string) (head int, in string, err error) {
+func (b *matcher) keyed(flag, key string) (head int, in string, err error) {
 	base, in := unbracketed(key)
 	short := squashed(base)
 	var names []string
@@ -80,7 +80,7 @@ func (b *binder) keyed(flag, key string) (head int, in string, err error) {
 }
 
 // tell ties the columns that --column names.
-func (b *binder) tell(in Intake) error {
+func (b *matcher) tell(in Intake) error {
 	told, err := pairs("--column", in.Columns)
 	if err != nil {
 		return err
@@ -101,7 +101,7 @@ func (b *binder) tell(in Intake) error {
 	return b.tellDate(date)
 }
 
-func (b *binder) tellOne(p pair) error {
+func (b *matcher) tellOne(p pair) error {
 	head, _, err := b.keyed("--column", p.key)
 	if err != nil {
 		return err
@@ -146,7 +146,7 @@ func (t tie) titles() []string {
 }
 
 // tellDate puts a column of days beside that of the times of day.
-func (b *binder) tellDate(told string) error {
+func (b *matcher) tellDate(told string) error {
 	at, _, complaint := b.column(told)
 	i := slices.IndexFunc(b.ties, func(t tie) bool { return t.Name == "Read at" })
 	switch {
@@ -160,7 +160,7 @@ func (b *binder) tellDate(told string) error {
 }
 
 // fill ties the columns that hold the same in every row.
-func (b *binder) fill(in Intake) error {
+func (b *matcher) fill(in Intake) error {
 	told, err := pairs("--fill", in.Fill)
 	if err != nil {
 		return err
@@ -188,7 +188,7 @@ func (b *binder) fill(in Intake) error {
 }
 
 // guess ties a column of the table to the one of the file whose name fits.
-func (b *binder) guess(head int) error {
+func (b *matcher) guess(head int) error {
 	c := b.heads[head]
 	if b.tied(c.Name) || b.short {
 		return nil
@@ -209,7 +209,7 @@ func (b *binder) guess(head int) error {
 }
 
 // several refuses to choose among columns.
-func (b *binder) several(c record.Column, found []int) error {
+func (b *matcher) several(c record.Column, found []int) error {
 	var names, ways []string
 	for _, at := range found {
 		names, ways = append(names, evidence.Quote(b.names[at])), append(ways, evidence.Quote(strings.ToLower(c.Name)+"="+b.tellable(at)))
@@ -220,7 +220,7 @@ func (b *binder) several(c record.Column, found []int) error {
 
 // lacking refuses a table that the record could not hold, and a file in which
 // no column offers a reading that the table needs.
-func (b *binder) lacking() error {
+func (b *matcher) lacking() error {
 	for _, c := range b.heads {
 		if !c.Key || b.tied(c.Name) {
 			continue
@@ -242,7 +242,7 @@ func (b *binder) lacking() error {
 
 // unplaced refuses a file in which no column offers a reading, and names the
 // one that may be it.
-func (b *binder) unplaced(c record.Column) error {
+func (b *matcher) unplaced(c record.Column) error {
 	key := strings.ToLower(c.Name)
 	for at, name := range b.names {
 		if name != "" && !b.taken(at) && resembles(c, name) {
