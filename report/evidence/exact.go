@@ -29,9 +29,8 @@ func Ratio(a, b int64) Exact {
 	if b < 0 {
 		a, b = -a, -b
 	}
-	if d := divisor(max(a, -a), b); d > 1 {
-		a, b = a/d, b/d
-	}
+	d := divisor(max(a, -a), b)
+	a, b = a/d, b/d
 	if max(a, -a, b) > math.MaxInt32 {
 		return Exact{big: big.NewRat(a, b)}
 	}

@@ -111,3 +111,37 @@ func TestExactOfDecimals(t *testing.T) {
 		}
 	}
 }
+
+// What fits 31 bits in lowest terms is kept small, and nothing else, whatever
+// step it came from.
+func TestSmallNumbersAreKeptSmall(t *testing.T) {
+	const most = math.MaxInt32
+	half := evidence.Ratio(most+1, 2)
+	for name, c := range map[string]struct {
+		e     evidence.Exact
+		small bool
+	}{
+		"most":                 {evidence.Ratio(most, 1), true},
+		"one more":             {evidence.Ratio(most+1, 1), false},
+		"least":                {evidence.Ratio(-most, 1), true},
+		"one less":             {evidence.Ratio(-most-1, 1), false},
+		"over most":            {evidence.Ratio(1, most), true},
+		"over one more":        {evidence.Ratio(1, most+1), false},
+		"in lowest terms":      {evidence.Ratio(4*most, -4), true},
+		"halves":               {half, true},
+		"a sum that is big":    {half.Add(half), false},
+		"and small again":      {half.Add(half).Sub(half), true},
+		"9 digits":             {evidence.Of(decimal.RequireFromString("123456789")), true},
+		"9 places":             {evidence.Of(decimal.RequireFromString("0.000000001")), true},
+		"10 places":            {evidence.Of(decimal.RequireFromString("0.0000000001")), false},
+		"a decimal of 1e3":     {evidence.Of(decimal.RequireFromString("1e3")), true},
+		"a decimal of 20 nils": {evidence.Of(decimal.RequireFromString("1.00000000000000000000")), true},
+	} {
+		if c.e.Small() != c.small {
+			t.Errorf("%s is kept small: %v", name, c.e.Small())
+		}
+	}
+	if a, b := evidence.Ratio(6, -4), evidence.Ratio(-3, 2); a != b {
+		t.Errorf("6 over -4 is kept as %v, not as %v", a, b)
+	}
+}

@@ -29,21 +29,23 @@ func (e Exact) Text(limits ...Exact) string {
 	if e.Round(shownPlaces).Equal(e) {
 		return trim(e.Fixed(shownPlaces))
 	}
-	places := 2
-	for places < 40 && !e.keepsSide(e.Round(places), limits) {
-		places++
-	}
-	return e.Fixed(places)
+	return e.Fixed(e.placesBeside(limits))
 }
 
 // Short writes e for people: in full where it ends within 2 places, else with
 // 2 places or as many more as keep it on its own side of every limit given.
-func (e Exact) Short(limits ...Exact) string {
-	places := 2
-	for places < 40 && !e.keepsSide(e.Round(places), limits) {
-		places++
+func (e Exact) Short(limits ...Exact) string { return trim(e.Fixed(e.placesBeside(limits))) }
+
+// placesBeside is how many places keep e on its own side of every limit: 2 at
+// least, and 40 at most.
+func (e Exact) placesBeside(limits []Exact) int {
+	const least, most = 2, 40
+	for more := range most - least {
+		if e.keepsSide(e.Round(least+more), limits) {
+			return least + more
+		}
 	}
-	return trim(e.Fixed(places))
+	return most
 }
 
 func (e Exact) keepsSide(rounded Exact, limits []Exact) bool {

@@ -187,7 +187,7 @@ func tell(o Outcome, items, usable []Item, acc Acceptance) Finding {
 	_, end, _ := w.margin(acc)
 	f := Finding{Outcome: o, Value: w.Written, Reason: w.reason(usable, acc)}
 	f.Evidence = Places(items, w)
-	return f.Against(w.Limit).by(end)
+	return f.by(end).Against(w.Limit)
 }
 
 // worst is the value nearest to its limit, or farthest beyond it, as read.
