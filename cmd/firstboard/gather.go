@@ -31,7 +31,10 @@ func gatherCommand() *cli.Command {
 			"Exit code: 0 every area is GO, 1 some area is NO-GO, 2 the command is unusable or some record cannot be read " +
 			"(the others are written), 3 the output could not be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the table, its summary and what falls due to `FILE.xlsx`"},
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the table, its summary and what falls due to `FILE.xlsx`",
+			},
 			&cli.StringFlag{Name: "jsonl", Usage: "write a line of JSON for each area to `FILE`, or to standard output for -"},
 			&cli.IntFlag{Name: "workers", Usage: "read `N` records at a time; one for each core where it is not given"},
 			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
@@ -95,9 +98,8 @@ func (g gathering) found() ([]candidate, error) {
 		}
 	}
 	if len(all) == 0 {
-		names := strings.Join(g.c.Args().Slice(), ", ")
-		return nil, exit{exitUnusable, fmt.Errorf("gather: no record is in %s; a record is a folder of CSV files, named as %s blank FOLDER names them, or a workbook",
-			names, toolName)}
+		return nil, exit{exitUnusable, fmt.Errorf("gather: no record is in %s; a record is a folder of CSV files, "+
+			"named as %s blank FOLDER names them, or a workbook", strings.Join(g.c.Args().Slice(), ", "), toolName)}
 	}
 	return all, nil
 }
@@ -136,7 +138,8 @@ func (g gathering) writeBook(w io.Writer) error {
 	for _, s := range g.Sheets() {
 		listings, tables = append(listings, workbook.Listing(s)), append(tables, s.Table)
 	}
-	return workbook.WriteListings(w, madeWith(), "Verdicts of many records", record.GatheredMark+seal.OfTables(tables), listings)
+	says := record.GatheredMark + seal.OfTables(tables)
+	return workbook.WriteListings(w, madeWith(), "Verdicts of many records", says, listings)
 }
 
 // writeLines writes an object a line. Every line has the same fields.
@@ -169,7 +172,8 @@ func verdictsChanged(path string) bool {
 // read how many they are.
 func (g gathering) verdict() error {
 	if n := len(g.unread(gather.Faulty)); n > 0 {
-		return exit{exitUnusable, fmt.Errorf("gather: %s cannot be read; the others are gathered", evidence.Count(n, "record", "records"))}
+		unread := evidence.Count(n, "record", "records")
+		return exit{exitUnusable, fmt.Errorf("gather: %s cannot be read; the others are gathered", unread)}
 	}
 	switch total := g.Total(); {
 	case total.Areas == 0:

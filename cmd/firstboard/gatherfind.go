@@ -76,7 +76,8 @@ func above(folders []string) string {
 }
 
 func within(folder, path string) bool {
-	return path == folder || strings.HasPrefix(path, strings.TrimSuffix(folder, string(os.PathSeparator))+string(os.PathSeparator))
+	const between = string(os.PathSeparator)
+	return path == folder || strings.HasPrefix(path, strings.TrimSuffix(folder, between)+between)
 }
 
 // below is a path as seen from a folder, with slashes and without letters that

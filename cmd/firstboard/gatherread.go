@@ -19,10 +19,11 @@ import (
 // readAll reads and judges records, so many at a time, with a bar where
 // somebody looks on. Each is reduced to its rows at once and let go.
 func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part, unread []gather.Unread) {
-	const seldom = 200 // percent: records are let go as fast as they are read, and sweeping after each takes longer than judging it
+	// What is read is let go at once: memory is swept seldom, which else takes longer than judging.
+	const seldom = 200 // percent
 	defer debug.SetGCPercent(debug.SetGCPercent(seldom))
 	bar := newBar(on, "gathering", int64(len(found)))
-	all := make([]outcome, len(found))
+	all := make([]result, len(found))
 	next := make(chan int)
 	var busy sync.WaitGroup
 	for range min(workers, len(found)) {
@@ -53,16 +54,16 @@ func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part,
 	return parts, unread
 }
 
-// outcome is what came of a record: its part, or why it was not read.
-type outcome struct {
+// result is what came of a record: its part, or why it was not read.
+type result struct {
 	part   gather.Part
 	unread gather.Unread
 }
 
-func readOne(f candidate) outcome {
+func readOne(f candidate) result {
 	rec, err := record.Read(f.path)
 	if err != nil {
-		return outcome{unread: unreadable(f, err)}
+		return result{unread: unreadable(f, err)}
 	}
 	decisions := report.Judge(rec.Job)
 	advice := make([]report.Advice, len(decisions))
@@ -70,11 +71,11 @@ func readOne(f candidate) outcome {
 		ahead := outlook.Ahead(d)
 		advice[i] = report.Advice{Outlook: ahead, Next: outlook.Next(plan.Of(d, ahead))}
 	}
-	from := gather.Source{
+	from := gather.From{
 		Record: f.shown, SHA256: rec.SHA256, Origin: rec.Origin,
 		Seal: seal.Of(madeWith(), rec.Tables, report.Decided(rec.Job, decisions)),
 	}
-	return outcome{part: gather.Of(from, rec.Job, decisions, advice)}
+	return result{part: gather.Of(from, rec.Job, decisions, advice)}
 }
 
 // unreadable says why a record could not be read: its first fault, and how many

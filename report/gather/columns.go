@@ -112,7 +112,7 @@ func unreadColumns() []column[Unread] {
 type summaryLine struct {
 	by, what Text
 	day      bool // what is a day
-	Count
+	Verdicts
 	words string
 }
 
@@ -128,13 +128,13 @@ const (
 // summary counts by verdict, by reason, by the day of installing, and by what
 // falls due, that of days before the latest reading of all apart.
 func (g Gathered) summary() []summaryLine {
-	all := []summaryLine{{by: byAll, what: byAll, Count: g.Total(), words: g.words()}}
+	all := []summaryLine{{by: byAll, what: byAll, Verdicts: g.Total(), words: g.words()}}
 	for _, r := range g.Reasons() {
-		c := Count{Areas: r.Areas, Over: r.Over, Unproven: r.Areas - r.Over, Waived: r.Waived}
-		all = append(all, summaryLine{by: byReason, what: Text(r.Check), Count: c, words: r.Asks})
+		c := Verdicts{Areas: r.Areas, Over: r.Over, Unproven: r.Areas - r.Over, Waived: r.Waived}
+		all = append(all, summaryLine{by: byReason, what: Text(r.Check), Verdicts: c, words: r.Asks})
 	}
 	for _, d := range g.Days() {
-		l := summaryLine{by: byDay, what: d.On, day: true, Count: d.Count}
+		l := summaryLine{by: byDay, what: d.On, day: true, Verdicts: d.Verdicts}
 		if d.On == "" {
 			l.what, l.day = "no day is recorded", false
 		}
@@ -145,7 +145,8 @@ func (g Gathered) summary() []summaryLine {
 		if f.On < g.Latest {
 			by = byPast
 		}
-		all = append(all, summaryLine{by: by, what: f.On, day: true, Count: Count{Areas: f.Areas}, words: string(f.What) + ": " + f.Where})
+		words := string(f.What) + ": " + f.Where
+		all = append(all, summaryLine{by: by, what: f.On, day: true, Verdicts: Verdicts{Areas: f.Areas}, words: words})
 	}
 	return all
 }

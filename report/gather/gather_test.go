@@ -62,9 +62,11 @@ func TestLinesAreFlatAndOfOneShape(t *testing.T) {
 
 // part is a record with one area of each name, decided alike wherever it stands.
 func part(record, sum, seal, origin string, areas ...Text) Part {
-	p := Part{Source: Source{record, sum, seal, origin}}
+	p := Part{From: From{record, sum, seal, origin}}
 	for _, a := range areas {
-		p.Rows = append(p.Rows, Row{Record: Text(record), Area: a, Verdict: "GO", InstallOn: "2026-03-05", LastReading: "2026-03-04 08:00"})
+		p.Rows = append(p.Rows, Row{
+			Record: Text(record), Area: a, Verdict: "GO", InstallOn: "2026-03-05", LastReading: "2026-03-04 08:00",
+		})
 		p.Due = append(p.Due, Due{On: "2026-03-06", What: dueAgain, Record: Text(record), Areas: []Text{a}})
 	}
 	return p
@@ -98,17 +100,29 @@ func TestWhatStandsTwiceCountsOnce(t *testing.T) {
 	}{
 		{"alone", []Part{whole}, []string{"job A1", "job A2"}, nil},
 		{"two jobs with areas of one name", []Part{whole, other}, []string{"job A1", "job A2", "other A1", "other A2"}, nil},
-		{"a record and its twin", []Part{twin, whole}, []string{"job A1", "job A2"}, []string{"twin.xlsx: its areas A1 and A2 stand in job"}},
-		{"the decision comes first by name", []Part{decision, whole}, []string{"job A1", "job A2"}, []string{"decision.xlsx: its areas A1 and A2 stand in job"}},
+		{
+			"a record and its twin",
+			[]Part{twin, whole},
+			[]string{"job A1", "job A2"},
+			[]string{"twin.xlsx: its areas A1 and A2 stand in job"},
+		},
+		{
+			"the decision comes first by name",
+			[]Part{decision, whole},
+			[]string{"job A1", "job A2"},
+			[]string{"decision.xlsx: its areas A1 and A2 stand in job"},
+		},
 		{"the decision alone", []Part{decision}, []string{"decision.xlsx A1", "decision.xlsx A2"}, nil},
 		{"one area of it", []Part{single, whole}, []string{"job A1", "job A2"}, []string{"areas/A1.xlsx: its area A1 stands in job"}},
 		{
-			"a link found late", []Part{single, twin, whole},
+			"a link found late",
+			[]Part{single, twin, whole},
 			[]string{"job A1", "job A2"},
 			[]string{"areas/A1.xlsx: its area A1 stands in job", "twin.xlsx: its areas A1 and A2 stand in job"},
 		},
 		{
-			"one area was signed later", []Part{whole, signed},
+			"one area was signed later",
+			[]Part{whole, signed},
 			[]string{"decision.xlsx A2", "job A1"},
 			[]string{"decision.xlsx: its area A1 stands in job", "job: its area A2 stands in decision.xlsx"},
 		},
@@ -146,12 +160,14 @@ func TestWhatStandsTwiceCountsOnce(t *testing.T) {
 // The summary counts each verdict once, each check in each area that it stops,
 // and days in their order with the missing one last.
 func TestSummary(t *testing.T) {
-	over := Row{Verdict: "NO-GO", Why: "over a limit", Blocking: []Text{"slab-rh", "probe-check"}, Over: []Text{"slab-rh"}, InstallOn: "2026-04-01"}
+	over := Row{Verdict: "NO-GO", Why: "over a limit", InstallOn: "2026-04-01"}
+	over.Blocking, over.Over = []Text{"slab-rh", "probe-check"}, []Text{"slab-rh"}
 	waived := over
 	waived.Blocking, waived.Waived, waived.UnderWaiver = []Text{"slab-rh"}, []Text{"slab-rh"}, true
 	unproven := Row{Verdict: "NO-GO", Why: "not proven", Blocking: []Text{"probe-check"}}
-	g := Gathered{Rows: []Row{over, {Verdict: "GO", InstallOn: "2026-03-05"}, waived, unproven, {Verdict: "GO", InstallOn: "2026-04-01"}}}
-	if diff := cmp.Diff(Count{Areas: 5, Go: 2, Over: 2, Unproven: 1, Waived: 1}, g.Total()); diff != "" {
+	good, late := Row{Verdict: "GO", InstallOn: "2026-03-05"}, Row{Verdict: "GO", InstallOn: "2026-04-01"}
+	g := Gathered{Rows: []Row{over, good, waived, unproven, late}}
+	if diff := cmp.Diff(Verdicts{Areas: 5, Go: 2, Over: 2, Unproven: 1, Waived: 1}, g.Total()); diff != "" {
 		t.Error(diff)
 	}
 	reasons := g.Reasons()
@@ -161,7 +177,11 @@ func TestSummary(t *testing.T) {
 	if diff := cmp.Diff([]Reason{{"slab-rh", "", 2, 2, 1}, {"probe-check", "", 2, 0, 0}}, reasons); diff != "" {
 		t.Error(diff)
 	}
-	want := []Day{{"2026-03-05", Count{Areas: 1, Go: 1}}, {"2026-04-01", Count{Areas: 3, Go: 1, Over: 2, Waived: 1}}, {"", Count{Areas: 1, Unproven: 1}}}
+	want := []InstallDay{
+		{"2026-03-05", Verdicts{Areas: 1, Go: 1}},
+		{"2026-04-01", Verdicts{Areas: 3, Go: 1, Over: 2, Waived: 1}},
+		{"", Verdicts{Areas: 1, Unproven: 1}},
+	}
 	if diff := cmp.Diff(want, g.Days()); diff != "" {
 		t.Error(diff)
 	}
@@ -176,7 +196,10 @@ func TestFallsDue(t *testing.T) {
 	probe := func(name, record Text) Due {
 		return Due{On: "2026-04-01", What: dueProbe, Of: name, Record: record, Areas: []Text{"A1", "A2"}}
 	}
-	p := Part{Due: []Due{{On: "2026-04-02", What: dueGo, Record: "b", Areas: []Text{"A1"}}, probe("P1", "b"), probe("P2", "b"), probe("P3", "b"), probe("P4", "b")}}
+	p := Part{Due: []Due{
+		{On: "2026-04-02", What: dueGo, Record: "b", Areas: []Text{"A1"}},
+		probe("P1", "b"), probe("P2", "b"), probe("P3", "b"), probe("P4", "b"),
+	}}
 	want := []Falls{
 		{"2026-04-01", dueProbe, 4, 8, "P1 (b A1 and A2); P2 (b A1 and A2); P3 (b A1 and A2); and 1 more"},
 		{"2026-04-02", dueGo, 1, 1, "b A1"},

@@ -30,7 +30,9 @@ func Join(parts []Part, unread []Unread) Gathered {
 		}
 		g.Rows, g.Due = append(g.Rows, p.Rows...), append(g.Due, p.Due...)
 	}
-	slices.SortStableFunc(g.Due, func(a, b Due) int { return cmp.Or(cmp.Compare(a.On, b.On), cmp.Compare(a.What, b.What)) })
+	slices.SortStableFunc(g.Due, func(a, b Due) int {
+		return cmp.Or(cmp.Compare(a.On, b.On), cmp.Compare(a.What, b.What))
+	})
 	slices.SortStableFunc(g.Unread, func(a, b Unread) int { return byPath(a.Record, b.Record) })
 	for _, r := range g.Rows {
 		day, _, _ := strings.Cut(string(r.LastReading), " ")
@@ -42,10 +44,10 @@ func Join(parts []Part, unread []Unread) Gathered {
 // byPath orders paths as a person lists them.
 func byPath(a, b string) int { return cmp.Or(evidence.Order(a, b), strings.Compare(a, b)) }
 
-// Count is how many areas have which verdict.
-type Count struct{ Areas, Go, Over, Unproven, Waived int }
+// Verdicts are how many areas have which verdict.
+type Verdicts struct{ Areas, Go, Over, Unproven, Waived int }
 
-func (c *Count) add(r Row) {
+func (c *Verdicts) add(r Row) {
 	c.Areas++
 	switch {
 	case r.Verdict == Text(evidence.Go):
@@ -61,8 +63,8 @@ func (c *Count) add(r Row) {
 }
 
 // Total counts all areas.
-func (g Gathered) Total() Count {
-	var c Count
+func (g Gathered) Total() Verdicts {
+	var c Verdicts
 	for _, r := range g.Rows {
 		c.add(r)
 	}
@@ -101,27 +103,27 @@ func tally(counts map[Text]int, ids []Text) {
 	}
 }
 
-// Day counts the areas that are to be installed on a day, blank where none is
+// InstallDay counts the areas that are to be installed on a day, blank where none is
 // recorded.
-type Day struct {
+type InstallDay struct {
 	On Text
-	Count
+	Verdicts
 }
 
 // Days are the days of installing in their order, the areas without one last.
-func (g Gathered) Days() []Day {
-	counts := map[Text]*Count{}
+func (g Gathered) Days() []InstallDay {
+	counts := map[Text]*Verdicts{}
 	for _, r := range g.Rows {
 		if counts[r.InstallOn] == nil {
-			counts[r.InstallOn] = &Count{}
+			counts[r.InstallOn] = &Verdicts{}
 		}
 		counts[r.InstallOn].add(r)
 	}
-	var all []Day
+	var all []InstallDay
 	for on, c := range counts {
-		all = append(all, Day{on, *c})
+		all = append(all, InstallDay{on, *c})
 	}
-	slices.SortFunc(all, func(a, b Day) int {
+	slices.SortFunc(all, func(a, b InstallDay) int {
 		if (a.On == "") != (b.On == "") {
 			return strings.Compare(string(b.On), string(a.On))
 		}

@@ -6,21 +6,21 @@ import (
 	"firstboard/report"
 )
 
-// Source is where a part comes from: the path of a record, its SHA-256, its
+// From is where a part comes from: the path of a record, its SHA-256, its
 // seal, and, of a decision workbook, the SHA-256 of the record it was judged by.
-type Source struct{ Record, SHA256, Seal, Origin string }
+type From struct{ Record, SHA256, Seal, Origin string }
 
 // Part is what one record comes to.
 type Part struct {
-	Source
+	From
 	Rows []Row
 	Due  []Due
 }
 
 // Of reduces the decisions on a record, and what is advised under each, to their
 // rows. Nothing of the record is held by them.
-func Of(from Source, j report.Job, decisions []report.Decision, advice []report.Advice) Part {
-	p := Part{Source: Source{
+func Of(from From, j report.Job, decisions []report.Decision, advice []report.Advice) Part {
+	p := Part{From: From{
 		Record: from.Record, SHA256: strings.Clone(from.SHA256),
 		Seal: strings.Clone(from.Seal), Origin: strings.Clone(from.Origin),
 	}}

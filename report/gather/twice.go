@@ -79,8 +79,8 @@ func (r Row) decided() string {
 	all := []string{
 		evidence.Key(string(r.Area)), string(r.Job), string(r.Site), string(r.Name), string(r.SizeFt2), string(r.Acceptance),
 		string(r.Verdict), string(r.Why), fmt.Sprint(r.Blocking, r.Over, r.ReRead, r.Lots),
-		string(r.InstallOn), string(r.GoodUntil), string(r.Flooring), string(r.Adhesive), string(r.Membrane), string(r.TargetPct),
-		string(r.SlabRHPct), string(r.MVER), string(r.SubfloorMCPct), string(r.FlooringMeanPct), string(r.WoodDifference),
+		string(r.InstallOn), string(r.GoodUntil), string(r.Flooring), string(r.Adhesive), string(r.Membrane),
+		string(r.TargetPct), string(r.SlabRHPct), string(r.MVER), string(r.SubfloorMCPct), string(r.FlooringMeanPct), string(r.WoodDifference),
 	}
 	return strings.Join(all, "\x00")
 }
@@ -89,8 +89,7 @@ func (r Row) decided() string {
 // that share a SHA-256, a seal, or the origin that one of them names.
 func origins(parts []Part) func(i int) int {
 	leads := make([]int, len(parts))
-	var lead func(i int) int
-	lead = func(i int) int {
+	lead := func(i int) int {
 		for leads[i] != i {
 			i = leads[i]
 		}

@@ -21,7 +21,8 @@ func (g Gathered) words() string {
 // Says is the verdicts in one sentence.
 func (g Gathered) Says() string {
 	c := g.Total()
-	s := fmt.Sprintf("%s, %s: %d GO, %d NO-GO", evidence.Count(g.Records, "record", "records"), evidence.Count(c.Areas, "area", "areas"), c.Go, c.Areas-c.Go)
+	s := fmt.Sprintf("%s, %s: %d GO, %d NO-GO", evidence.Count(g.Records, "record", "records"),
+		evidence.Count(c.Areas, "area", "areas"), c.Go, c.Areas-c.Go)
 	if c.Areas > c.Go {
 		s += fmt.Sprintf(" (%d over a limit, %d not proven", c.Over, c.Unproven)
 		if c.Waived > 0 {

@@ -55,7 +55,8 @@ func verdictsOnly(from *sheet.Source) error {
 	if from == nil || !strings.HasPrefix(from.Says, GatheredMark) {
 		return nil
 	}
-	return fmt.Errorf("%s: it is a table of verdicts, %w; check or gather the records that it names", from.Name, ErrNoRecord)
+	return fmt.Errorf("%s: it is a table of verdicts, %w; check or gather the records that it names",
+		from.Name, ErrNoRecord)
 }
 
 // judgedFrom is the SHA-256 of the record that a decision workbook was judged

@@ -25,7 +25,8 @@ func WriteListings(w io.Writer, tool, title, says string, listings []Listing) er
 	var all []page
 	for _, l := range listings {
 		if len(l.Rows) >= excelize.TotalRows {
-			return fmt.Errorf("%s has %d rows, more than a sheet holds; write lines of JSON alone, or gather fewer records", l.Name, len(l.Rows))
+			return fmt.Errorf("%s has %d rows, more than a sheet holds; write lines of JSON alone, or gather fewer records",
+				l.Name, len(l.Rows))
 		}
 		p := l.page()
 		p.job = title

@@ -17,8 +17,11 @@ func listing() Listing {
 	text := func(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
 	rows := []report.TableRow{
 		{Number: 2, Cells: []report.Cell{
-			text("GO"), {Kind: report.NumberCell, Text: "87.9", Places: 1}, {Kind: report.DayCell, Text: "2026-03-05"},
-			{Kind: report.TimeCell, Text: "2026-03-04 17:10"}, {},
+			text("GO"),
+			{Kind: report.NumberCell, Text: "87.9", Places: 1},
+			{Kind: report.DayCell, Text: "2026-03-05"},
+			{Kind: report.TimeCell, Text: "2026-03-04 17:10"},
+			{},
 		}},
 		{Number: 3, Cells: []report.Cell{text("=1+1"), text("+1"), text("-1"), text("@a"), text(strings.Repeat("é", 40_000))}},
 	}
