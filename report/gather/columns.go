@@ -85,7 +85,7 @@ func dueColumns() []column[Due] {
 	return []column[Due]{
 		{"On", 11, func(d Due) report.Cell { return dayCell(d.On) }},
 		{"What falls due", 24, func(d Due) report.Cell { return textCell(d.What) }},
-		{"Of", 40, func(d Due) report.Cell { return textCell(d.Of) }},
+		{"Of", 46, func(d Due) report.Cell { return textCell(d.Of) }},
 		{"Record", 22, func(d Due) report.Cell { return textCell(d.Record) }},
 		{"Job", 30, func(d Due) report.Cell { return textCell(d.Job) }},
 		{"Areas", 16, func(d Due) report.Cell { return listCell(d.Areas) }},

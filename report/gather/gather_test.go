@@ -201,7 +201,7 @@ func TestFallsDue(t *testing.T) {
 		probe("P1", "b"), probe("P2", "b"), probe("P3", "b"), probe("P4", "b"),
 	}}
 	want := []Falls{
-		{"2026-04-01", dueProbe, 4, 8, "P1 (b A1 and A2); P2 (b A1 and A2); P3 (b A1 and A2); and 1 more"},
+		{"2026-04-01", dueProbe, 4, 2, "P1 (b A1 and A2); P2 (b A1 and A2); P3 (b A1 and A2); and 1 more"},
 		{"2026-04-02", dueGo, 1, 1, "b A1"},
 	}
 	if diff := cmp.Diff(want, Join([]Part{p}, nil).FallsDue()); diff != "" {

@@ -136,7 +136,7 @@ func (g Gathered) Days() []InstallDay {
 type Falls struct {
 	On, What Text
 	Things   int
-	Areas    int
+	Areas    int    // each once
 	Where    string // the first of them
 }
 
@@ -144,17 +144,22 @@ type Falls struct {
 func (g Gathered) FallsDue() []Falls {
 	const named = 3
 	var all []Falls
+	seen := map[[2]Text]bool{} // areas of the last of them
 	for _, d := range g.Due {
 		n := len(all)
 		if n == 0 || all[n-1].On != d.On || all[n-1].What != d.What {
 			all = append(all, Falls{On: d.On, What: d.What})
+			clear(seen)
 			n++
 		}
 		f := &all[n-1]
 		if f.Things++; f.Things <= named {
 			f.Where = strings.TrimPrefix(f.Where+"; "+d.where(), "; ")
 		}
-		f.Areas += len(d.Areas)
+		for _, area := range d.Areas {
+			seen[[2]Text{d.Record, area}] = true
+		}
+		f.Areas = len(seen)
 	}
 	for i, f := range all {
 		if f.Things > named {
