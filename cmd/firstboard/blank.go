@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -53,7 +52,7 @@ func blank(c *cli.Context) error {
 	case slices.Contains([]string{".xls", ".xlsm", ".ods", ".csv", ".txt"}, ext):
 		err = fmt.Errorf("blank %s: an empty record is an .xlsx workbook or a folder; name it with .xlsx, or without %s", path, ext)
 	default:
-		err = blankFolder(path, b)
+		err = saveFolder(path, blankTables(b))
 	}
 	if err != nil {
 		return err
@@ -77,7 +76,7 @@ func blankFile(path string, b workbook.Blank, force bool) error {
 	if err := free(targets, "", untouched(), force); err != nil {
 		return err
 	}
-	return save(targets)
+	return save(targets, force)
 }
 
 // untouched are the tables of empty records: nobody typed what stands in them.
@@ -96,49 +95,11 @@ func untouched() []report.Table {
 // readMe is the file that tells of an empty record in a folder. It is no table.
 const readMe = "read-me.txt"
 
-// blankFolder makes a folder that is not there yet, whole or not at all.
-func blankFolder(path string, b workbook.Blank) error {
-	if _, err := os.Lstat(path); err == nil {
-		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and a folder is never replaced; name another", path)}
-	}
-	path = filepath.Clean(path)
-	temporary, err := os.MkdirTemp(filepath.Dir(path), ".firstboard-*")
-	if err != nil {
-		return unsaved(path, err)
-	}
-	defer os.RemoveAll(temporary)
-	for _, t := range blankTables(temporary, b) {
-		if err := create(t); err != nil {
-			return unsaved(path, err)
-		}
-	}
-	if err := os.Chmod(temporary, 0o755); err != nil {
-		return unsaved(path, err)
-	}
-	if err := os.Rename(temporary, path); err != nil {
-		return unsaved(path, err)
-	}
-	return nil
-}
-
-// create writes a file of a folder that nobody has seen yet.
-func create(t target) error {
-	f, err := os.Create(t.path)
-	if err != nil {
-		return err
-	}
-	defer f.Close()
-	if err := t.write(f); err != nil {
-		return err
-	}
-	return f.Close()
-}
-
 // blankTables are the files of an empty record in a folder.
-func blankTables(folder string, b workbook.Blank) []target {
-	all := []target{{filepath.Join(folder, readMe), func(w io.Writer) error { return writeReadMe(w, b.Steps) }}}
+func blankTables(b workbook.Blank) []target {
+	all := []target{{readMe, func(w io.Writer) error { return writeReadMe(w, b.Steps) }}}
 	for _, f := range b.Forms {
-		all = append(all, target{filepath.Join(folder, f.File), func(w io.Writer) error { return writeForm(w, f) }})
+		all = append(all, target{f.File, func(w io.Writer) error { return writeForm(w, f) }})
 	}
 	return all
 }

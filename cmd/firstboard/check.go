@@ -80,7 +80,7 @@ func check(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	if err := save(targets); err != nil {
+	if err := save(targets, c.Bool("force")); err != nil {
 		for _, dir := range made {
 			os.Remove(dir)
 		}

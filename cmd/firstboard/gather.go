@@ -69,7 +69,7 @@ func gatherRecords(c *cli.Context) error {
 		return err
 	}
 	out.Gathered = gather.Join(readAll(found, workers, c.App.ErrWriter))
-	if err := save(out.targets()); err != nil {
+	if err := save(out.targets(), c.Bool("force")); err != nil {
 		return err
 	}
 	if err := out.print(); err != nil {

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -23,14 +22,14 @@ import (
 func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table, sheets ...report.FieldSheet) error {
 	out := c.String("output")
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
-		return saveFolder(out, path, tables)
+		return saveTables(out, path, tables)
 	}
 	f := filling(rec, tables, sheets)
 	targets := []target{{out, func(w io.Writer) error { return workbook.WriteRecord(w, f) }}}
 	if err := free(targets, path, tables, c.Bool("force")); err != nil {
 		return err
 	}
-	return save(targets)
+	return save(targets, c.Bool("force"))
 }
 
 // filling is a record to be filled in further, its tables in the order of an
@@ -47,36 +46,16 @@ func filling(rec record.Record, tables []report.Table, sheets []report.FieldShee
 	return f
 }
 
-// saveFolder writes tables under a temporary name first and renames the folder
-// when all are whole. A folder that stands is never replaced, and none is made
-// inside the record.
-func saveFolder(out, path string, tables []report.Table) error {
-	out = filepath.Clean(out)
-	if _, err := os.Lstat(out); err == nil {
-		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and what stands is never replaced by a folder; name another", out)}
+// saveTables writes tables as a new folder, which is never made inside the record.
+func saveTables(out, path string, tables []report.Table) error {
+	if sameFile(filepath.Dir(filepath.Clean(out)), path) {
+		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder", filepath.Clean(out))}
 	}
-	if sameFile(filepath.Dir(out), path) {
-		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder", out)}
-	}
-	temporary, err := os.MkdirTemp(filepath.Dir(out), ".firstboard-*")
-	if err != nil {
-		return unsaved(out, err)
-	}
-	defer os.RemoveAll(temporary)
-	var targets []target
+	var files []target
 	for _, t := range tables {
-		targets = append(targets, target{filepath.Join(temporary, sheet.FileName(t.Name)), func(w io.Writer) error { return sheet.WriteCSV(w, t) }})
+		files = append(files, target{sheet.FileName(t.Name), func(w io.Writer) error { return sheet.WriteCSV(w, t) }})
 	}
-	if err := save(targets); err != nil {
-		return unsaved(out, err)
-	}
-	if err := os.Chmod(temporary, 0o755); err != nil {
-		return unsaved(out, err)
-	}
-	if err := os.Rename(temporary, out); err != nil {
-		return unsaved(out, err)
-	}
-	return nil
+	return saveFolder(out, files)
 }
 
 // printWritten says what of the record was not carried along, and what was

@@ -42,12 +42,12 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 	t.Helper()
 	dir := t.TempDir()
 	folder, book = filepath.Join(dir, "copy"), filepath.Join(dir, "copy.xlsx")
-	if err := saveFolder(folder, dir+"/record", rec.Tables); err != nil {
+	if err := saveTables(folder, dir+"/record", rec.Tables); err != nil {
 		t.Fatal(err)
 	}
 	err := save([]target{{book, func(w io.Writer) error {
 		return workbook.WriteRecord(w, filling(rec, rec.Tables, nil))
-	}}})
+	}}}, false)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -38,7 +38,7 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 		case err == nil && !was.Mode().IsRegular():
 			return exit{exitUnsaved, fmt.Errorf("%s: it is no ordinary file (%s); name another file", t.path, kindOf(was))}
 		case err == nil && !force:
-			return exit{exitUnsaved, fmt.Errorf("%s: it exists already; name another file, or add --force to replace it", t.path)}
+			return standing(t.path)
 		}
 		seen[path] = true
 		if err != nil {
@@ -96,36 +96,86 @@ func sameFile(a, b string) bool {
 	return errX == nil && errY == nil && os.SameFile(x, y)
 }
 
-// save writes every target to a temporary name first and renames them only
+// save writes a draft of every target first and puts them in their places only
 // when all are whole. A failed run leaves no file: what was new is taken away
 // again.
-func save(targets []target) (err error) {
-	var temporary, made []string
+func save(targets []target, force bool) (err error) {
+	var made []string
 	defer func() {
-		if err != nil {
-			temporary = append(temporary, made...)
-		}
-		for _, path := range temporary {
-			os.Remove(path)
+		for _, path := range made {
+			if err != nil {
+				os.Remove(path)
+			}
 		}
 	}()
+	var drafts []*draft
 	for _, t := range targets {
-		path, err := writeTemporary(t)
-		temporary = append(temporary, path)
+		d, err := draftOf(t.path, false)
 		if err != nil {
 			return unsaved(t.path, err)
 		}
-	}
-	for i, t := range targets {
-		_, before := os.Lstat(t.path)
-		if err := os.Rename(temporary[i], t.path); err != nil {
+		defer d.drop()
+		if d.before != nil && !force {
+			return standing(t.path)
+		}
+		if err := d.fill(t.write); err != nil {
 			return unsaved(t.path, err)
 		}
-		if before != nil {
-			made = append(made, t.path)
+		drafts = append(drafts, d)
+	}
+	for _, d := range drafts {
+		if err := d.publish(); err != nil {
+			return unsaved(d.target, err)
+		}
+		if d.before == nil {
+			made = append(made, d.target)
 		}
 	}
 	return nil
+}
+
+// standing refuses to replace a file.
+func standing(path string) error {
+	return exit{exitUnsaved, fmt.Errorf("%s: it exists already; name another file, or add --force to replace it", path)}
+}
+
+// saveFolder makes a new folder of files, whole or not at all. What stands there
+// is never replaced.
+func saveFolder(path string, files []target) error {
+	path = filepath.Clean(path)
+	if _, err := os.Lstat(path); err == nil {
+		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and what stands is never replaced by a folder; name another", path)}
+	}
+	d, err := draftOf(path, true)
+	if err != nil {
+		return unsaved(path, err)
+	}
+	defer d.drop()
+	for _, f := range files {
+		if err := create(filepath.Join(d.name, f.path), f.write); err != nil {
+			return unsaved(path, err)
+		}
+	}
+	if err := os.Chmod(d.name, 0o755); err != nil {
+		return unsaved(path, err)
+	}
+	if err := d.publish(); err != nil {
+		return unsaved(path, err)
+	}
+	return nil
+}
+
+// create writes a file of a folder that nobody has seen yet.
+func create(path string, write func(io.Writer) error) error {
+	f, err := os.Create(path)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	if err := write(f); err != nil {
+		return err
+	}
+	return f.Close()
 }
 
 // unsaved says why a file could not be written, without the name it had while
@@ -142,19 +192,4 @@ func unsaved(path string, err error) error {
 		err = link.Err
 	}
 	return exit{exitUnsaved, fmt.Errorf("%s: cannot be written: %w", path, err)}
-}
-
-func writeTemporary(t target) (path string, err error) {
-	f, err := os.CreateTemp(filepath.Dir(t.path), ".firstboard-*")
-	if err != nil {
-		return "", err
-	}
-	defer f.Close()
-	if err := t.write(f); err != nil {
-		return f.Name(), err
-	}
-	if err := f.Chmod(0o644); err != nil {
-		return f.Name(), err
-	}
-	return f.Name(), f.Close()
 }
