@@ -26,6 +26,7 @@ func (g gathering) print() error {
 	say(w, g.Says(), "")
 	printReasons(w, g.Reasons())
 	g.printDue(w)
+	printTwins(w, g.Twins())
 	g.printUnread(w, "cannot be read", gather.Faulty)
 	g.printUnread(w, "no record", gather.Another)
 	g.printUnread(w, "gathered already", gather.Again)
@@ -75,6 +76,19 @@ func (g gathering) printDue(w io.Writer) {
 		say(w, fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where), "    ")
 	}
 	if more := len(next) - dueTold; more > 0 {
+		say(w, fmt.Sprintf("and %d more", more), "    ")
+	}
+}
+
+// printTwins lists the areas that stand in several records.
+func printTwins(w io.Writer, twins []gather.Twin) {
+	if len(twins) > 0 {
+		say(w, "in several records, each counted (keep the one that holds):", "")
+	}
+	for _, t := range twins[:min(unreadTold, len(twins))] {
+		say(w, t.Says(), "    ")
+	}
+	if more := len(twins) - unreadTold; more > 0 {
 		say(w, fmt.Sprintf("and %d more", more), "    ")
 	}
 }

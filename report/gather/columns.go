@@ -123,6 +123,7 @@ const (
 	byDay    = "install on"
 	byDue    = "falls due"
 	byPast   = "fell due"
+	byTwin   = "stands twice"
 )
 
 // summary counts by verdict, by reason, by the day of installing, and by what
@@ -132,6 +133,10 @@ func (g Gathered) summary() []summaryLine {
 	for _, r := range g.Reasons() {
 		c := Verdicts{Areas: r.Areas, Over: r.Over, Unproven: r.Areas - r.Over, Waived: r.Waived}
 		all = append(all, summaryLine{by: byReason, what: Text(r.Check), Verdicts: c, words: r.Asks})
+	}
+	for _, t := range g.Twins() {
+		words := "in several records, each counted; keep the one that holds: " + t.Says()
+		all = append(all, summaryLine{by: byTwin, what: t.Area, Verdicts: Verdicts{Areas: len(t.Records)}, words: words})
 	}
 	for _, d := range g.Days() {
 		l := summaryLine{by: byDay, what: d.On, day: true, Verdicts: d.Verdicts}
@@ -154,7 +159,7 @@ func (g Gathered) summary() []summaryLine {
 func summaryColumns() []column[summaryLine] {
 	count := func(name string, of func(summaryLine) int) column[summaryLine] {
 		return column[summaryLine]{name, 10.5, func(l summaryLine) report.Cell {
-			if l.by == byDue || l.by == byPast || l.by == byReason && name == "GO" {
+			if l.by == byDue || l.by == byPast || l.by == byTwin || l.by == byReason && name == "GO" {
 				return report.Cell{}
 			}
 			return countCell(of(l))

@@ -157,6 +157,24 @@ func TestWhatStandsTwiceCountsOnce(t *testing.T) {
 	}
 }
 
+// A job that was copied and read again stands in two records: nobody can tell
+// here which of them holds, so it is said.
+func TestTwins(t *testing.T) {
+	g := Gathered{Rows: []Row{
+		{Record: "a", Job: "Mill", Site: "East", Area: "A1"},
+		{Record: "a", Job: "Mill", Site: "East", Area: "A2"},
+		{Record: "b", Job: "mill ", Site: "East", Area: "a1"},
+		{Record: "c", Job: "Mill", Site: "West", Area: "A1"},
+	}}
+	want := []Twin{{"Mill", "A1", []Text{"a", "b"}}}
+	if diff := cmp.Diff(want, g.Twins()); diff != "" {
+		t.Fatal(diff)
+	}
+	if got, want := g.Twins()[0].Says(), "A1 of Mill: a, b"; got != want {
+		t.Errorf("%s, want %s", got, want)
+	}
+}
+
 // The summary counts each verdict once, each check in each area that it stops,
 // and days in their order with the missing one last.
 func TestSummary(t *testing.T) {

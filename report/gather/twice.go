@@ -111,3 +111,36 @@ func origins(parts []Part) func(i int) int {
 	}
 	return lead
 }
+
+// Twin is one area of a job that stands in several records, each of them counted:
+// which of them holds is for a person to say.
+type Twin struct {
+	Job, Area Text
+	Records   []Text
+}
+
+// Twins are the areas whose job, site and name stand in several records.
+func (g Gathered) Twins() []Twin {
+	at := map[string]int{}
+	var all []Twin
+	for _, r := range g.Rows {
+		key := evidence.Key(string(r.Job)) + "\x00" + evidence.Key(string(r.Site)) + "\x00" + evidence.Key(string(r.Area))
+		i, known := at[key]
+		if !known {
+			i = len(all)
+			at[key], all = i, append(all, Twin{Job: r.Job, Area: r.Area})
+		}
+		all[i].Records = append(all[i].Records, r.Record)
+	}
+	return slices.DeleteFunc(all, func(t Twin) bool { return len(t.Records) < 2 })
+}
+
+// Says is where the area stands, in words.
+func (t Twin) Says() string {
+	const named = 4
+	where := strings.Join(plain(t.Records[:min(named, len(t.Records))]), ", ")
+	if more := len(t.Records) - named; more > 0 {
+		where += fmt.Sprintf(" and %d more", more)
+	}
+	return fmt.Sprintf("%s of %s: %s", t.Area, t.Job, where)
+}
