@@ -12,7 +12,7 @@ import (
 // moisturePicture is how the boards and the subfloor are spread, lot by lot.
 func (s Site) moisturePicture() Picture {
 	p := Picture{
-		Shows: WoodMoisture, Title: "Moisture content of boards and subfloor (readings in each class of % MC)",
+		Shows: WoodMoisture, Title: "Moisture content of boards and subfloor (% MC, a dot a reading)",
 		X: "moisture content (%)", Y: "number of readings", Unit: evidence.MC,
 	}
 	var lacking []string
@@ -41,6 +41,43 @@ func (s Site) moisturePicture() Picture {
 	}
 	p.leftOut(lacking)
 	return p
+}
+
+// WithMeans is a picture of moisture with the means of lots and subfloor, and how
+// far from the subfloor's a lot's may lie; any other as it is.
+func (p Picture) WithMeans(s Site) Picture {
+	if p.Shows != WoodMoisture {
+		return p
+	}
+	p.Series, p.Notes = slices.Clone(p.Series), slices.Clone(p.Notes)
+	s.means(&p)
+	most := s.Wood.Difference.Most.Number
+	for _, mean := range s.Wood.MeanOfSubfloor().Each() {
+		if s.Wood.NoDifference != "" || !most.Shown() {
+			continue
+		}
+		y := evidence.Reading{Written: mean.Value.Text(), Value: mean.Value.Decimal(), Unit: evidence.MC}
+		p.Series = append(p.Series, Series{"mean of the subfloor", LotMean, []Point{{Y: y}}})
+		under, over := s.besides(mean)
+		if under {
+			p.level("a lot's mean, lowest", Lowest, evidence.Computed(y.Value.Sub(most.Value), evidence.MC), evidence.MC)
+		}
+		if over {
+			p.level("a lot's mean, highest", Highest, evidence.Computed(y.Value.Add(most.Value), evidence.MC), evidence.MC)
+		}
+	}
+	return p
+}
+
+// besides says whether lots' means lie under and over the subfloor's.
+func (s Site) besides(subfloor evidence.Working) (under, over bool) {
+	for _, lot := range s.Wood.Lots() {
+		for _, mean := range s.Wood.Mean(lot).Each() {
+			less := mean.Value.Decimal().LessThan(subfloor.Value.Decimal())
+			under, over = under || less, over || !less
+		}
+	}
+	return under, over
 }
 
 // moistures are the judged readings of pieces, corrected where they had to be.

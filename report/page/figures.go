@@ -20,7 +20,6 @@ func draw(id string, p report.Picture, course []report.Course, apart float64) fi
 	f := figure{Caption: p.Title, Notes: p.Notes}
 	switch p.Shows {
 	case report.WoodMoisture:
-		f.Caption = "Moisture content of boards and subfloor, a dot a reading (% MC)"
 		series, levels := drawn(p)
 		f.Drawing = dots(id, p, series, levels, apart)
 		f.Notes = append(f.Notes, "a bar across the dots is their mean")

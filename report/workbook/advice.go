@@ -8,19 +8,31 @@ import (
 	"firstboard/report/evidence"
 )
 
-// adviceRows are what stands below the checks of an area and never decides:
-// what the meters say together, what is worth a second look, who signed, and
-// what a moisture report should hold.
+// adviceRows are what stands below the checks of an area and never decides, each
+// part named at its left, so that no page ends with a heading.
 func adviceRows(d report.Decision, advice report.Advice) []row {
-	rows := missingRows(advice.Missing)
-	rows = append(rows, itemRows(d.Items)...)
-	rows = append(rows, paragraphs("Rows that were read and not judged", unused(d.Unused))...)
-	rows = append(rows, paragraphs("Meter readings as read and as corrected", corrected(d.Corrections))...)
-	rows = append(rows, paragraphs("What the meters say together (advice)", d.Advice)...)
-	rows = append(rows, paragraphs("Worth a second look (advice; there may be a good reason)", d.Looks)...)
-	rows = append(rows, paragraphs("Signatures (they never change a verdict)", signed(d.Signatures))...)
-	rows = append(rows, paragraphs("When, and what it turns on (advice)", expected(advice))...)
-	return append(rows, paragraphs("What the air must do, and what would happen if it were installed now (advice)", advice.Outlook.IfInstalled())...)
+	var missing []string
+	for _, m := range advice.Missing {
+		missing = append(missing, m.What+" ("+strings.Join(m.Checks, ", ")+")")
+	}
+	var rows []row
+	for _, e := range []struct {
+		label string
+		lines []string
+	}{
+		{"What is missing", missing},
+		{"Moisture report (advice)", asked(d.Items)},
+		{"Read, but not judged", unused(d.Unused)},
+		{"Meters, as corrected", corrected(d.Corrections)},
+		{"Meters compared (advice)", d.Advice},
+		{"A second look (advice)", d.Looks},
+		{"Signatures", signed(d.Signatures)},
+		{"When (advice)", expected(advice)},
+		{"If installed now (advice)", advice.Outlook.IfInstalled()},
+	} {
+		rows = append(rows, entryRows(e.label, e.lines, 2)...)
+	}
+	return rows
 }
 
 // unused are the rows that no check judged, by table and reason.
@@ -29,7 +41,15 @@ func unused(all []evidence.Unused) []string {
 	for _, u := range all {
 		lines = append(lines, fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why))
 	}
-	return lines
+	return joined(lines)
+}
+
+// joined are lines in one, none of none.
+func joined(lines []string) []string {
+	if len(lines) == 0 {
+		return nil
+	}
+	return []string{strings.Join(lines, "; ")}
 }
 
 // expected is when slab and boards will be ready, what next, and whether the
@@ -43,19 +63,6 @@ func expected(a report.Advice) []string {
 		all = append(all, a.Next.SaysWhen())
 	}
 	return append(all, "does it hold? "+a.Outlook.Holds.Says())
-}
-
-// paragraphs are lines under a heading, nothing where there are none.
-func paragraphs(heading string, lines []string) []row {
-	if len(lines) == 0 {
-		return nil
-	}
-	across := len(areaWidths())
-	rows := []row{{}, {cells: []cell{{value: heading, look: look{bold: true}, across: across}}}}
-	for _, line := range lines {
-		rows = append(rows, row{cells: []cell{{value: line, across: across}}})
-	}
-	return rows
 }
 
 func corrected(all []report.Correction) []string {
@@ -78,48 +85,24 @@ func signed(all []report.Signature) []string {
 	return lines
 }
 
-// itemRows is the evidence list: what is held in a line, then what is lacking.
-func itemRows(items []report.Item) []row {
-	if len(items) == 0 {
-		return nil
-	}
-	across := len(areaWidths())
-	var held []string
-	var lacking []row
+// asked is what a moisture report should hold: what is held, then what is
+// lacking.
+func asked(items []report.Item) []string {
+	var held, lacking []string
 	for _, i := range items {
-		asked := i.Asked + " (" + string(i.Standing) + ")"
+		by := i.Asked + " (" + string(i.Standing) + ")"
 		if i.Held {
-			held = append(held, i.What+", "+asked)
+			held = append(held, i.What)
 		} else {
-			lacking = append(lacking, itemRow(plain, "lacking", i.What, asked, i.Lacks))
+			lacking = append(lacking, i.What+", "+by+": "+i.Lacks)
 		}
 	}
-	rows := []row{{}, {cells: []cell{{value: "What a moisture report should hold (advice)", look: look{bold: true}, across: across}}}}
+	var all []string
 	if len(held) > 0 {
-		rows = append(rows, row{cells: []cell{{value: "held: " + strings.Join(held, "; "), across: across}}})
+		all = append(all, "held: "+strings.Join(held, "; "))
 	}
 	if len(lacking) > 0 {
-		rows = append(append(rows, itemRow(heading, "", "What", "Who asks for it", "What it lacks")), lacking...)
+		all = append(all, "lacking: "+strings.Join(lacking, "; "))
 	}
-	return rows
-}
-
-// itemRow lays four texts over the columns of the findings.
-func itemRow(t tone, held, what, asked, lacks string) row {
-	l := look{boxed: true, tone: t}
-	return row{cells: []cell{
-		{value: held, look: l},
-		{value: what, look: l, across: 5},
-		{value: asked, look: l},
-		{value: lacks, look: l, across: 3},
-	}}
-}
-
-// missingRows are what an area still waits for, and the checks that do.
-func missingRows(all []report.Missing) []row {
-	var lines []string
-	for _, m := range all {
-		lines = append(lines, m.What+" ("+strings.Join(m.Checks, ", ")+")")
-	}
-	return paragraphs("What is missing", lines)
+	return all
 }

@@ -10,8 +10,8 @@ import (
 	"firstboard/report/workbook/formula"
 )
 
-// areaWidths are the columns of the findings, which print at 8 points.
-func areaWidths() []float64 { return []float64{15, 11, 9, 8.5, 9.5, 8, 38, 18, 24, 7} }
+// areaWidths are the columns of the findings: as wide as a page is at tableScale.
+func areaWidths() []float64 { return []float64{14.3, 10, 7.2, 7.5, 10.5, 6.8, 43.7, 16.5, 31.5, 4.5} }
 
 // placeWidth is that of a column of places.
 const placeWidth = 20
@@ -22,7 +22,7 @@ func (d *desk) areaPage(nth int) page {
 	rows := areaHead(d.book, decision)
 	drawn, charts := d.pictures(nth, len(rows), areaWidths())
 	rows = append(rows, drawn...)
-	first := len(rows) + 4
+	first := len(rows) + 3
 	rows = append(rows, d.findingRows(decision.Findings, name, len(rows))...)
 	last := len(rows)
 	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
@@ -32,7 +32,7 @@ func (d *desk) areaPage(nth int) page {
 	rows = append(rows, adviceRows(decision, d.advice(nth))...)
 	return page{
 		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
-		tints: areaTints(first, last), charts: charts, eights: true, shown: len(rows),
+		tints: areaTints(first, last), charts: charts, tight: true, shown: len(rows),
 	}
 }
 
@@ -59,23 +59,22 @@ func areaHead(b Book, d report.Decision) []row {
 		}}},
 		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: verdictAcross}}},
 		{cells: []cell{{look: look{gray: true}, across: across}}},
-		{},
 	}
 	short := []entry{
 		{"Size", orElse(d.Area.Size.String(), "not recorded")},
 		{"Install on", orElse(d.Area.InstallOn.Written, "not recorded")},
 		{"Good until", orElse(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
-		{"Target EMC", target(d.Target)},
+		{"Substrate", orElse(d.Area.Substrate, "not recorded")},
 	}
-	for pair := range slices.Chunk(append(short, described(b.Job, d.Area)...), 2) {
-		rows = append(rows, sideBySide(pair))
+	for i, long := range append(described(b.Job, d.Area), entry{"Target EMC", target(d.Target)}) {
+		rows = append(rows, sideBySide(short[i], long))
 	}
-	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(tested(d), "\n", "; ")}, across)...)
+	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(tested(d), ";\n", "; ")}, 1)...)
 	for _, e := range []struct {
 		label string
 		lines []string
 	}{{"Discarded", d.Discarded}, {"Conditions", d.Conditions}, {"Settings changed", changes(b.Job.Settings)}, {"Waivers", waivers(d)}} {
-		rows = append(rows, entryRows(e.label, e.lines, across)...)
+		rows = append(rows, entryRows(e.label, e.lines, 1)...)
 	}
 	return rows
 }
@@ -85,29 +84,24 @@ const verdictAcross = 5
 
 type entry struct{ label, says string }
 
-// sideBySide are one or two entries in a row.
-func sideBySide(pair []entry) row {
-	const left, right = 5, 3
-	var r row
-	for i, e := range pair {
-		across := left
-		if i > 0 {
-			across = right
-		}
-		r.cells = append(r.cells, cell{value: e.label, look: look{gray: true}}, cell{value: e.says, across: across})
-	}
-	return r
+// sideBySide is a short entry and a long one in a row.
+func sideBySide(short, long entry) row {
+	const left = 5
+	return row{cells: []cell{
+		{value: short.label, look: look{gray: true}}, {value: short.says, across: left},
+		{value: long.label + ": " + long.says, across: len(areaWidths()) - left - 1},
+	}}
 }
 
-// entryRows is a label and its lines, each a row of its own.
-func entryRows(label string, lines []string, across int) []row {
+// entryRows is a label over so many columns and its lines, each a row of its own.
+func entryRows(label string, lines []string, over int) []row {
 	var rows []row
 	for i, s := range lines {
 		if i > 0 {
 			label = ""
 		}
 		rows = append(rows, row{cells: []cell{
-			{value: label, look: look{gray: true}}, {value: s, across: across - 1},
+			{value: label, look: look{gray: true}, across: over}, {value: s, across: len(areaWidths()) - over},
 		}})
 	}
 	return rows
@@ -129,7 +123,7 @@ func described(j report.Job, a report.Area) []entry {
 		e.says = orElse(e.says, "none named")
 		all = append(all, e)
 	}
-	return append(all, entry{"Substrate", orElse(a.Substrate, "not recorded")})
+	return all
 }
 
 func listedDay(d report.Decision) []string {
@@ -150,5 +144,5 @@ func target(t *report.Target) string {
 	if t == nil {
 		return "none: the flooring is not wood, or its climate does not say enough"
 	}
-	return fmt.Sprintf("target %s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
+	return fmt.Sprintf("%s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }

@@ -81,7 +81,7 @@ func pages(b Book) []page {
 	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
 	for _, g := range d.guard.tables {
 		if squash(g.name) != squash(t.signOff) {
-			p := tablePage(g.table, g.name)
+			p := narrowed(g.table).page(g.table, g.name)
 			p.tints = append(p.tints, g.marks())
 			p.unprinted = len(g.table.Rows) > mostPrinted
 			all = append(all, p)

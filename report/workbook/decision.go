@@ -42,7 +42,7 @@ func (d *desk) decisionPage() page {
 	told.formula, told.value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
 	return page{
-		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
+		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head, small: true,
 		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
 			tint{fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)), look{tone: orange, size: small}}),
 	}

@@ -28,8 +28,9 @@ func deskOf(b Book) *desk {
 	for i, d := range b.Decisions {
 		pictures := report.Pictures(d.Site)
 		for n, p := range pictures {
+			pictures[n] = p.WithMeans(d.Site)
 			if i < len(b.Advice) {
-				pictures[n] = p.Expecting(b.Advice[i].Outlook.Slab)
+				pictures[n] = pictures[n].Expecting(b.Advice[i].Outlook.Slab)
 			}
 		}
 		areas = append(areas, chart.Area{Name: t.areas[i], Pictures: pictures})

@@ -117,18 +117,18 @@ const (
 )
 
 func (d *desk) findingHeader() row {
-	follows := "Formula"
+	follows := "fx"
 	if d.filed {
 		follows = ""
 	}
-	return header("Check", "Outcome", "Counts as", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", follows)
+	return header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", follows)
 }
 
 func (d *desk) findingsNote() string {
 	if d.filed {
 		return "Findings"
 	}
-	return "Findings. Outcome, value and limit follow the record's cells where Formula says yes; elsewhere they are the values that were judged."
+	return "Findings. Outcome, value and limit follow the record's cells where fx says yes; elsewhere they are the values that were judged."
 }
 
 // findingRow is a finding in full, in a row of its area's sheet.
@@ -158,14 +158,25 @@ func cited(c evidence.Cite) string {
 	return c.Source + " (" + string(c.Standing) + ")"
 }
 
-// unneededRow is a finding folded to what would make it needed.
-func unneededRow(f evidence.Finding) row {
-	folded := look{boxed: true, gray: true}
-	cells := []cell{{value: f.ID}, {value: f.Outcome.String()}, {value: counts(f.Deciding)}, {value: f.Reason, across: followsColumn - countsColumn}}
-	for i := range cells {
-		cells[i].look = folded
+// unneededRows are findings folded to what would make them needed, a line for
+// all that wait for the same.
+func unneededRows(all []evidence.Finding) []row {
+	var reasons []string
+	named := map[string][]string{}
+	for _, f := range all {
+		if named[f.Reason] == nil {
+			reasons = append(reasons, f.Reason)
+		}
+		named[f.Reason] = append(named[f.Reason], f.ID)
 	}
-	return row{cells: cells}
+	folded := look{boxed: true, gray: true}
+	var rows []row
+	for _, reason := range reasons {
+		rows = append(rows, row{cells: []cell{{
+			value: strings.Join(named[reason], ", ") + ": " + reason, look: folded, across: followsColumn,
+		}}})
+	}
+	return rows
 }
 
 // group are findings under one heading.
@@ -193,18 +204,18 @@ func findingGroups(all []evidence.Finding) []group {
 
 // findingRows are all findings of an area below so many rows of its sheet.
 func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []row {
-	rows := []row{{}, {cells: []cell{{value: d.findingsNote(), across: followsColumn}}}, d.findingHeader()}
+	rows := []row{{cells: []cell{{value: d.findingsNote(), across: followsColumn}}}, d.findingHeader()}
 	for _, g := range findingGroups(all) {
 		if len(g.findings) == 0 {
 			continue
 		}
 		rows = append(rows, row{cells: []cell{{value: g.heading, look: look{bold: true}, across: followsColumn}}})
+		if g.findings[0].Outcome == evidence.NotNeeded {
+			rows = append(rows, unneededRows(g.findings)...)
+			continue
+		}
 		for _, f := range g.findings {
-			if f.Outcome == evidence.NotNeeded {
-				rows = append(rows, unneededRow(f))
-			} else {
-				rows = append(rows, d.findingRow(f, sheet, above+len(rows)+1))
-			}
+			rows = append(rows, d.findingRow(f, sheet, above+len(rows)+1))
 		}
 	}
 	return rows

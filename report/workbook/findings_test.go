@@ -114,12 +114,15 @@ func TestAFindingThatFiguresDoNotGiveIsAValue(t *testing.T) {
 	}
 }
 
+// What is not needed for one reason is folded to one line.
 func TestFindingsStandInThreeGroups(t *testing.T) {
 	b := withNewCheck("74")
-	b.Decisions[1].Findings = append(b.Decisions[1].Findings, evidence.Finding{ID: "slab-cm", Deciding: true, Outcome: evidence.NotNeeded, Reason: "no product states a limit"})
+	for _, id := range []string{"slab-cm", "slab-ph"} {
+		b.Decisions[1].Findings = append(b.Decisions[1].Findings, evidence.Finding{ID: id, Deciding: true, Outcome: evidence.NotNeeded, Reason: "no product states a limit"})
+	}
 	f := opened(t, b)
 	last := 0
-	for _, first := range []string{"Over a limit or not proven", "new-check", "Met", "slab-rh", "Not needed", "slab-cm"} {
+	for _, first := range []string{"Over a limit or not proven", "new-check", "Met", "slab-rh", "Not needed", "slab-cm, slab-ph: no product states a limit"} {
 		row := rowOf(t, f, "Area B", first)
 		if row <= last {
 			t.Errorf("%s stands in row %d, above what must stand before it", first, row)
@@ -133,7 +136,7 @@ func TestFindingsStandInThreeGroups(t *testing.T) {
 func TestTheVerdictIsGuarded(t *testing.T) {
 	f := opened(t, withNewCheck("75"))
 	text, value := formulaAt(t, f, "Area B", "A", 2)
-	for _, part := range []string{"'As judged'!$C$2=0", `"deciding"`, `"met")`, `"not needed")=2`, `,"GO","CHANGED, judge again")`} {
+	for _, part := range []string{"'As judged'!$C$2=0", `"deciding"`, `"met")=2`, `,"GO","CHANGED, judge again")`} {
 		if !strings.Contains(text, part) {
 			t.Errorf("the verdict %s lacks %s", text, part)
 		}

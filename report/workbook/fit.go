@@ -10,17 +10,16 @@ import (
 // none, so the room for wrapped text is reckoned here, on the generous side.
 
 const (
-	unitPoints   = 6    // one unit of column width: a digit of the file's default letters
-	edgePoints   = 4.5  // of a column's width that no text uses
-	indent       = 10.0 // points
-	slack        = 1.06 // spreadsheets set letters on whole dots, and so a little wider
-	boldSlack    = 1.09
-	lineRatio    = 1.29  // a line's height to the size of its letters
-	padding      = 3     // points above and below the lines of a row
-	tightPadding = 2     // of small letters
-	tightLine    = 11.75 // points of a row of one line in print
-	oneLine      = 15    // points of a row whose height is left alone
-	tallest      = 409   // no spreadsheet shows a higher row
+	unitPoints = 6    // one unit of column width: a digit of the file's default letters
+	edgePoints = 3.75 // of a column's width that no text uses
+	indent     = 10.0 // points
+	slack      = 1.03 // spreadsheets set letters on whole dots, and so a little wider
+	boldSlack  = 1.09
+	lineRatio  = 1.18 // a line's height to the size of its letters
+	padding    = 1.5  // points above and below the lines of a row
+	tightLine  = 11.5 // points of a row of one line in print
+	oneLine    = 15   // points of a row whose height is left alone
+	tallest    = 409  // no spreadsheet shows a higher row
 )
 
 // span is how wide a line of normal letters stands, in points.
@@ -33,8 +32,8 @@ func span(s string) float64 {
 	return float64(mils) * size / 1000 * slack
 }
 
-// milliEm is the width of a letter in thousandths of its size, as sans-serif
-// fonts of the usual width have it.
+// milliEm is the width of a letter in thousandths of its size, as Arial and its
+// like have it (Adobe's metrics of Helvetica, from memory).
 func milliEm(r rune) int {
 	switch {
 	case r >= 0x1100:
@@ -45,23 +44,28 @@ func milliEm(r rune) int {
 		return 750
 	}
 	switch r {
-	case '\'', 'i', 'j', 'l', '|':
-		return 230
-	case ' ', '!', ',', '.', '/', ':', ';', 'I', '[', '\\', ']', 'f', 't':
+	case 'i', 'j', 'l', '\'':
+		return 222
+	case ' ', '|', '!', ',', '.', '/', ':', ';', 'I', '[', '\\', ']', 'f', 't':
 		return 278
-	case '(', ')', '-', '`', 'r', '"', '*', '{', '}':
-		return 350
-	case 'J', 'c', 'k', 's', 'v', 'x', 'y', 'z', '^':
+	case '(', ')', '-', '`', 'r':
+		return 333
+	case '"', '*', '{', '}':
+		return 389
+	case 'J', 'c', 'k', 'v', 's', 'x', 'y', 'z', '^':
 		return 500
-	case 'w', 'C', 'D', 'H', 'N', 'R', 'U', 'G', 'O', 'Q':
-		return 750
-	case 'm', 'M', 'W', '%', '@':
-		return 900
-	case '&', '+', '<', '=', '>', '~':
-		return 640
-	}
-	if r >= 'A' && r <= 'Z' {
-		return 640
+	case 'T', 'Z', 'F', '+', '<', '=', '>', '~':
+		return 611
+	case 'A', 'B', 'E', 'K', 'P', 'S', 'V', 'X', 'Y', '&':
+		return 667
+	case 'C', 'D', 'H', 'N', 'R', 'U', 'w':
+		return 722
+	case 'G', 'O', 'Q':
+		return 778
+	case 'M', 'm', '%':
+		return 889
+	case 'W', '@':
+		return 1015
 	}
 	return 556
 }
@@ -104,6 +108,14 @@ func wrapped(line string, room float64) int {
 	return n
 }
 
+// height is that of a row on its page, in points; 0 for the usual height.
+func (p page) height(r row) float64 {
+	if p.tight {
+		r.least = max(r.least, tightLine)
+	}
+	return r.height(p.widths)
+}
+
 // height is what a row needs in columns of these widths, in points; 0 where
 // the usual height does.
 func (r row) height(widths []float64) float64 {
@@ -121,19 +133,14 @@ func (c cell) height(widths []float64) float64 {
 	if text == "" {
 		return 0
 	}
-	total := 0.0
-	for _, w := range widths {
-		total += w
+	if c.look.turned {
+		return headWidth(text) * unitPoints
 	}
-	n := lines(text, c.look.room(total))
+	n := lines(text, c.look.room(total(widths)))
 	if n == 1 && c.look.size == normal {
 		return 0
 	}
-	over := float64(padding)
-	if c.look.size == small {
-		over = tightPadding
-	}
-	return min(float64(n)*lineRatio*c.look.points()+over, tallest)
+	return min(float64(n)*lineRatio*c.look.points()+padding, tallest)
 }
 
 // room is what columns offer letters of this look, as if they were normal.

@@ -11,36 +11,45 @@ import (
 // listPage is a plain list under one header.
 func listPage(name string, widths []float64, head row, rows []row) page {
 	rows = append([]row{head}, rows...)
-	return page{name: name, widths: widths, rows: numbered(rows), last: len(rows), head: 1, frozen: true}
+	return page{name: name, widths: widths, rows: numbered(rows), last: len(rows), head: 1, frozen: true, tight: true}
 }
 
 // limitsPage lists every limit that was held against an area, in gray what
-// is none.
+// is none, folded where nobody typed it.
 func limitsPage(b Book, t titles) page {
 	var rows []row
 	for _, d := range b.Decisions {
-		var none []string
+		var none, open []string
 		for _, l := range b.Limits {
 			switch {
 			case !evidence.Same(l.Area, d.Area.ID):
-			case l.Limit == "" && l.Place == nil && l.Whose == "":
+			case l.Limit != "" || l.Place != nil:
+				rows = append(rows, limitRow(l, t))
+			case l.Whose == "":
 				none = append(none, l.What)
 			default:
-				rows = append(rows, limitRow(l, t))
+				open = append(open, l.What+" ("+l.Whose+")")
 			}
 		}
-		if len(none) > 0 {
-			folded := look{boxed: true, gray: true}
-			rows = append(rows, row{cells: []cell{{value: d.Area.ID, look: folded}, {value: "no limit needed or stated: " + evidence.List(none), look: folded, across: limitColumns - 1}}})
-		}
+		rows = append(rows, foldedLimits(d.Area.ID, "not looked up: ", open)...)
+		rows = append(rows, foldedLimits(d.Area.ID, "no limit needed or stated: ", none)...)
 	}
 	var means []string
 	for _, s := range standings() {
 		means = append(means, string(s.standing)+": "+s.means)
 	}
 	rows = append(rows, row{cells: []cell{{value: "Standing of a source. " + strings.Join(means, "; ") + ".", look: look{gray: true}, across: limitColumns}}})
-	return listPage(t.limits, []float64{6, 30, 8, 8, 11, 45, 17, 27},
+	return listPage(t.limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
+}
+
+// foldedLimits are limits that nobody typed, in one line.
+func foldedLimits(area, says string, all []string) []row {
+	if len(all) == 0 {
+		return nil
+	}
+	l := look{boxed: true, gray: true}
+	return []row{{cells: []cell{{value: area, look: l}, {value: says + evidence.List(all), look: l, across: limitColumns - 1}}}}
 }
 
 const limitColumns = 8
@@ -73,7 +82,7 @@ func (d *desk) checksPage() page {
 		name.look.bold = true
 		rows = append(rows, row{cells: []cell{name, {value: s.means, look: look{boxed: true}, across: len(checksWidths()) - 1}}})
 	}
-	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Counts as"))
+	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
 	for _, r := range d.book.Catalog {
 		id := text(r.ID)
 		id.look.bold = true

@@ -18,6 +18,7 @@ type look struct {
 	link   bool
 	stands stand
 	top    bool // not at half height
+	turned bool // upright, from below
 }
 
 // stand is where a text stands in its column: at the left, a little in from
@@ -91,6 +92,9 @@ func (l look) alignment() *excelize.Alignment {
 	a := &excelize.Alignment{Vertical: "center", WrapText: l.form == general || l.form == literal, Horizontal: "left"}
 	if l.top {
 		a.Vertical = "top"
+	}
+	if l.turned {
+		a.TextRotation = 90
 	}
 	switch l.stands {
 	case indented:

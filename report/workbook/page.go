@@ -26,7 +26,8 @@ type page struct {
 	filtered bool // its rows can be picked by their entries
 	printed  int  // how many of its columns are printed, 0 for all
 
-	eights    bool // letters of 10 points are printed at 8, whatever the width
+	tight     bool // rows of one line are no higher than print asks
+	small     bool // its letters are of 8 points
 	unprinted bool
 	values    bool  // formulas are left out
 	shown     int   // number of the last row that is printed, 0 for all
@@ -172,8 +173,8 @@ func tooLong(s string) bool {
 	return len(s) > excelize.TotalCellChars && len(utf16.Encode([]rune(s))) > excelize.TotalCellChars
 }
 
-// foot is a text for the foot of a page, where & gives orders.
-func foot(s string) string {
+// footed is a text for the foot of a page, where & gives orders.
+func footed(s string) string {
 	const most = 80
 	r := []rune(strings.Join(strings.Fields(s), " "))
 	return strings.ReplaceAll(string(r[:min(len(r), most)]), "&", "&&")

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/xuri/excelize/v2"
 
@@ -10,20 +11,18 @@ import (
 	"firstboard/report/workbook/formula"
 )
 
-// placedChart is a picture at its place on a sheet: it covers one row from a
-// little below its top, from so far into the sheet and so wide, in units of
+// placedChart is a picture at its place on a sheet: it covers one row, from so far into the sheet and so wide, in units of
 // width. It is never cut by the end of a page, because a row is not.
 type placedChart struct {
 	row         int
 	from, wide  float64
-	below       int // the top of the row, in the library's dots
 	title, part string
 }
 
-// Pictures stand so many side by side, each so high in points.
+// Pictures stand so many side by side at most, each so high in points.
 const (
-	pictureTall  = 196
-	pictureAbeam = 2
+	pictureTall  = 156
+	pictureAbeam = 4
 )
 
 // pictures are the rows of an area's pictures, side by side, to stand below
@@ -34,33 +33,52 @@ func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart
 		return nil, nil
 	}
 	const gap = 1
-	whole := 0.0
-	for _, w := range widths {
-		whole += w
+	var wide []bool
+	for i := range titles {
+		wide = append(wide, d.plots.Wide(area, i))
 	}
-	rows := []row{{}}
+	slots, lines, abeam := packed(wide)
+	place := total(widths) / float64(abeam)
 	var charts []placedChart
 	for i, title := range titles {
-		wide := (whole - gap*pictureAbeam) / pictureAbeam
-		from := float64(i%pictureAbeam) * (wide + gap)
-		if i%pictureAbeam == 0 {
-			rows = append(rows, row{least: pictureTall, cells: d.picturesHeading(i, len(widths))}, row{least: 6})
-		}
+		across := place*float64(1+ones(wide[i])) - gap
 		charts = append(charts, placedChart{
-			row: above + len(rows) - 1, from: from, wide: wide, below: below(i),
-			title: title, part: d.plots.Part(area, i, wide*unitPoints, pictureTall),
+			row: above + slots[i].line + 1, from: float64(slots[i].place) * place, wide: across,
+			title: title, part: d.plots.Part(area, i, across*unitPoints, pictureTall-4),
 		})
 	}
-	return rows, charts
+	rows := slices.Repeat([]row{{least: pictureTall}}, lines)
+	return append(rows, entryRows("Pictures", joined(d.plots.Notes(area)), 1)...), charts
 }
 
-// picturesHeading stands in the row of the first pictures, so that no page ends
-// between them.
-func (d *desk) picturesHeading(nth, across int) []cell {
-	if nth > 0 {
-		return nil
+// slot is where a picture stands: its line, and the first place it takes there.
+type slot struct{ line, place int }
+
+// packed lays pictures into lines of as many places: in each the first wide one
+// that is left, which takes two places, then others.
+func packed(wide []bool) (slots []slot, lines, abeam int) {
+	places := len(wide)
+	for _, w := range wide {
+		places += ones(w)
 	}
-	return []cell{{value: "Pictures", look: look{bold: true, top: true}, across: across}}
+	lines = (places + pictureAbeam - 1) / pictureAbeam
+	abeam = max((places+lines-1)/lines, 2)
+	slots = make([]slot, len(wide))
+	waiting := map[bool][]int{}
+	for i, w := range wide {
+		waiting[w] = append(waiting[w], i)
+	}
+	lines = 0
+	for at := 0; len(waiting[true])+len(waiting[false]) > 0; {
+		w := len(waiting[true]) > 0 && at+1 < abeam
+		if at == abeam || !w && len(waiting[false]) == 0 {
+			lines, at = lines+1, 0
+			continue
+		}
+		slots[waiting[w][0]] = slot{lines, at}
+		waiting[w], at = waiting[w][1:], at+1+ones(w)
+	}
+	return slots, lines + 1, abeam
 }
 
 // plottedPage is the hidden sheet of the numbers behind the pictures.
@@ -107,13 +125,6 @@ func (t typed) plotted(p evidence.Place) (chart.Cell, bool) {
 	return chart.Cell{Value: c.value, Formula: c.formula, Form: forms[c.look.form], Places: c.look.places}, known
 }
 
-func below(nth int) int {
-	if nth < pictureAbeam {
-		return rowDots - 1
-	}
-	return 3
-}
-
 // rowDots is a row of the usual height in the library's dots.
 const rowDots = 18
 
@@ -132,8 +143,8 @@ func (s *sheet) place(c placedChart) error {
 	s.charts++
 	err := s.file.AddChart(s.page.name, formula.Name(column, c.row), &excelize.Chart{
 		Type: excelize.Scatter, Series: []excelize.ChartSeries{{}},
-		Dimension: excelize.ChartDimension{Width: uint(c.wide * dots), Height: uint(rowDots - c.below)},
-		Format:    excelize.GraphicOptions{OffsetX: int(into * dots), OffsetY: c.below, Name: fmt.Sprintf("Picture %d", s.charts), AltText: c.title},
+		Dimension: excelize.ChartDimension{Width: uint(c.wide * dots), Height: rowDots - 1},
+		Format:    excelize.GraphicOptions{OffsetX: int(into * dots), OffsetY: 1, Name: fmt.Sprintf("Picture %d", s.charts), AltText: c.title},
 	})
 	if err != nil {
 		return err

@@ -14,15 +14,15 @@ type celled interface {
 	Cell() (table string, row, column int)
 }
 
-// sources lists the places behind a finding, the worst reading's first, and
-// leads to that one.
+// sources lists the places behind a finding, the worst reading's first, as many
+// as a few lines of the column hold, and leads to that one.
 func sources(places []evidence.Place, t titles, width float64) cell {
-	const most, few = 12, 9
-	all, more := t.runs(places), ""
-	if len(all) > most {
-		all, more = all[:few], fmt.Sprintf(", and more: %d in all", len(places))
+	const most = 3
+	all := t.runs(places)
+	c, room := text(words(all)), look{boxed: true}.room(width)
+	for n := len(all) - 1; n > 0 && lines(c.value.(string), room) > most; n-- {
+		c = text(fmt.Sprintf("%s, and more: %d in all", words(all[:n]), len(places)))
 	}
-	c := text(words(all) + more)
 	if len(places) > 0 {
 		c = t.lead(c, places[0], width)
 	}

@@ -13,15 +13,18 @@ import (
 // the two usual papers, each way.
 const (
 	paperWide   = 756
-	paperTall   = 533
+	paperTall   = 544
 	paperNarrow = 559
-	paperHigh   = 730
+	paperHigh   = 741
 )
+
+// paperUnit is a unit of column width as the widest spreadsheet prints it.
+const paperUnit = 6.125
 
 // frame sets what a sheet must know before its first row: its extent, how it
 // fits the paper, and whether its grid is drawn.
 func (b *binder) frame(p page) error {
-	fit := !p.tall() && p.breaks == nil
+	fit := p.scale() == 0
 	if err := b.file.SetSheetProps(p.name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
@@ -35,19 +38,24 @@ func (b *binder) frame(p page) error {
 	return b.file.SetSheetDimension(p.name, "A1:"+corner)
 }
 
-// Letters of 10 points are printed at 8: in percent.
+// tableScale prints letters of 10 points at 8: in percent.
 const tableScale = 80
+
+// scale is what a page is printed at, in percent; 0 where it is made as wide as
+// the paper.
+func (p page) scale() uint {
+	switch {
+	case p.breaks != nil:
+		return 100
+	case p.tight, p.copied():
+		return tableScale
+	}
+	return 0
+}
 
 // copied says that a page is a table of the record, which may be several pages
 // wide.
 func (p page) copied() bool { return p.grid && p.columns == nil }
-
-// tall says that a table has more rows than one page holds: it is printed at a
-// scale of its own, however wide.
-func (p page) tall() bool {
-	const most = 40
-	return p.copied() && p.last > most
-}
 
 // sheets is how many pages of paper a table takes at its own scale.
 func (p page) sheets(wide, tall float64) float64 {
@@ -58,25 +66,22 @@ func (p page) sheets(wide, tall float64) float64 {
 
 // upright says that a page takes less paper standing.
 func (p page) upright() bool {
-	return p.tall() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, paperTall)
+	return p.copied() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, paperTall)
 }
 
 // print sets the page up for any paper, its name and number at the foot, its
 // header on every page.
 func (b *binder) print(p page) error {
-	way, wide, tall, scale := "landscape", p.across(), 0, uint(tableScale)
+	way, wide, tall, scale := "landscape", p.across(), 0, p.scale()
 	if p.single {
 		tall = 1
 	}
 	if p.upright() {
 		way = "portrait"
 	}
-	layout := &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
-	switch {
-	case p.breaks != nil:
-		layout = &excelize.PageLayoutOptions{Orientation: &way}
-	case p.tall():
-		layout = &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
+	layout := &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
+	if scale == 0 {
+		layout = &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
 	}
 	if err := b.file.SetPageLayout(p.name, layout); err != nil {
 		return err
@@ -84,16 +89,22 @@ func (b *binder) print(p page) error {
 	if err := b.file.SetPageMargins(p.name, margins()); err != nil {
 		return err
 	}
-	err := b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{
-		OddFooter: "&L&8&A&C&8" + foot(p.job) + "&R&8&P / &N",
-	})
-	if err != nil {
+	if err := b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}); err != nil {
 		return err
 	}
 	if err := b.confine(p); err != nil {
 		return err
 	}
 	return b.repeat(p)
+}
+
+// foot is what stands below each page, in letters that are scaled as its own.
+func (p page) foot() string {
+	size := "&10"
+	if p.scale() == 100 || p.small {
+		size = "&8"
+	}
+	return "&L" + size + "&A&C" + size + footed(p.job) + "&R" + size + "&P / &N"
 }
 
 // confine prints the first rows alone, or nothing.
@@ -122,7 +133,7 @@ func (b *binder) repeat(p page) error {
 		return nil
 	}
 	rows := fmt.Sprintf("%s!$%d:$%d", quoted(p.name), p.head, p.head)
-	if p.across() > 1 || p.tall() {
+	if p.across() > 1 {
 		rows = quoted(p.name) + "!$A:$A," + rows
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
@@ -130,31 +141,23 @@ func (b *binder) repeat(p page) error {
 	})
 }
 
-// across is how many printed pages lie side by side: one, unless a table of
-// the record would be too small to read on one.
+// across is how many printed pages lie side by side: one, unless a table
+// would be too small to read on one.
 func (p page) across() int {
-	const forms = 0.7
-	switch {
-	case !p.grid:
+	if !p.grid {
 		return 1
-	case p.copied():
-		return int(math.Ceil(p.wide() * tableScale / 100 / paperWide))
 	}
-	return int(math.Ceil(p.wide() * forms / paperWide))
+	return int(math.Ceil(p.wide() * tableScale / 100 / paperWide))
 }
 
 // wide is the width of the sheet in points.
 func (p page) wide() float64 {
-	total := 0.0
-	for _, w := range p.widths {
-		total += w
-	}
-	return max(total, 1) * unitPoints
+	return max(total(p.widths), 1) * paperUnit
 }
 
 // margins are in inches.
 func margins() *excelize.PageLayoutMarginsOptions {
-	side, top, bottom, edge := 0.25, 0.35, 0.5, 0.25
+	side, top, bottom, edge := 0.25, 0.3, 0.4, 0.2
 	return &excelize.PageLayoutMarginsOptions{
 		Left: &side, Right: &side, Top: &top, Bottom: &bottom, Header: &edge, Footer: &edge,
 	}

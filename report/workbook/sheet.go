@@ -31,7 +31,7 @@ func (s *sheet) write(number int, r row) error {
 	if err != nil {
 		return err
 	}
-	return s.sw.SetRow(at, s.values, excelize.RowOpts{Height: r.height(s.page.widths)})
+	return s.sw.SetRow(at, s.values, excelize.RowOpts{Height: s.page.height(r)})
 }
 
 // put lays one cell down.

@@ -10,8 +10,9 @@ import (
 
 // tablePage is a table of the record: every row under the number it had, and
 // every cell as it was typed.
-func tablePage(t report.Table, name string) page {
-	c := columnsOf(t)
+func tablePage(t report.Table, name string) page { return columnsOf(t).page(t, name) }
+
+func (c columns) page(t report.Table, name string) page {
 	p := page{name: name, widths: c.widths, rows: tableRows(t, c), last: 1, head: 1, frozen: true, grid: true}
 	if n := len(t.Rows); n > 0 {
 		p.last = t.Rows[n-1].Number
@@ -24,6 +25,7 @@ func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 		head := header(t.Header...)
 		for i := range head.cells {
 			head.cells[i].look.stands = c.stands(i)
+			head.cells[i].look.turned = c.turned[i]
 		}
 		if !yield(1, head) {
 			return
@@ -94,6 +96,7 @@ func clockForm(c report.Cell) form {
 type columns struct {
 	widths []float64
 	first  []report.CellKind // of the entries, the first that is not blank
+	turned []bool            // headers that stand upright
 }
 
 func (c columns) stands(i int) stand {
@@ -126,7 +129,7 @@ func (c columns) placed(entry cell, i int) cell {
 
 func columnsOf(t report.Table) columns {
 	n := len(t.Header)
-	c := columns{widths: make([]float64, n), first: make([]report.CellKind, n)}
+	c := columns{widths: make([]float64, n), first: make([]report.CellKind, n), turned: make([]bool, n)}
 	for i, h := range t.Header {
 		c.widths[i] = headWidth(h)
 	}

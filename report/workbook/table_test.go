@@ -107,7 +107,7 @@ func TestAWideTableIsPrintedOnSeveralPagesWithItsFirstColumn(t *testing.T) {
 	}
 	b.Tables = append(b.Tables, wide)
 	f := opened(t, b)
-	if layout, err := f.GetPageLayout("Areas"); err != nil || *layout.FitToWidth < 2 {
+	if layout, err := f.GetPageLayout("Areas"); err != nil || *layout.AdjustTo != 80 {
 		t.Errorf("the layout is %+v (%v)", layout, err)
 	}
 	for _, n := range f.GetDefinedName() {
@@ -152,6 +152,27 @@ func BenchmarkWriteAir(b *testing.B) {
 	for b.Loop() {
 		if err := workbook.Write(io.Discard, book); err != nil {
 			b.Fatal(err)
+		}
+	}
+}
+
+// Headers that are wider than their entries stand upright where that saves a page.
+func TestAWideHeaderStandsUprightWhereThatSavesAPage(t *testing.T) {
+	f := opened(t, demonstration(t))
+	turned := func(sheet, cell string) bool {
+		id, err := f.GetCellStyle(sheet, cell)
+		if err != nil {
+			t.Fatal(err)
+		}
+		style, err := f.GetStyle(id)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return style.Alignment != nil && style.Alignment.TextRotation == 90
+	}
+	for cell, want := range map[string]bool{"Products!N1": true, "Products!B1": false, "Wood!I1": false} {
+		if sheet, at, _ := strings.Cut(cell, "!"); turned(sheet, at) != want {
+			t.Errorf("%s stands upright: %v, want %v", cell, !want, want)
 		}
 	}
 }

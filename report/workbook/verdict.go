@@ -10,17 +10,16 @@ import (
 
 // verdict is what an area's sheet says while nobody changes the record: the
 // verdict that was judged, as long as every table stands as it did and as many
-// deciding findings are met or not needed as were. Anything else asks to be
+// deciding findings are met as were; what is not needed hangs on no figure. Anything else asks to be
 // judged again; a NO-GO never turns to GO.
 func (d *desk) verdict(decision report.Decision, first, last int) string {
 	good := 0
 	for _, f := range decision.Findings {
-		if f.Deciding && (f.Outcome == evidence.Met || f.Outcome == evidence.NotNeeded) {
+		if f.Deciding && f.Outcome == evidence.Met {
 			good++
 		}
 	}
-	stands := fmt.Sprintf("%s,%s+%s=%d", d.guard.same(),
-		deciding(evidence.Met, first, last), deciding(evidence.NotNeeded, first, last), good)
+	stands := fmt.Sprintf("%s,%s=%d", d.guard.same(), deciding(evidence.Met, first, last), good)
 	return fmt.Sprintf("IF(IFERROR(AND(%s),0),%q,%q)", stands, decision.Says(), changed)
 }
 
@@ -46,7 +45,7 @@ func areaTints(first, last int) []tint {
 	outcome, counts := formula.Letters(outcomeColumn), formula.Letters(countsColumn)
 	cells := cellsOf(outcomeColumn, first, last)
 	at := fmt.Sprintf("$%s%d", outcome, first)
-	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met",%s<>"not needed")`, counts, first, at, at)
+	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met")`, counts, first, at)
 	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)), tint{cells, stops, look{tone: orange}})
 }
 

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"math"
+	"strconv"
 
 	"firstboard/report"
 )
@@ -15,7 +16,6 @@ type axis struct {
 	unit        float64  // between its figures, 0 the same
 	between     bool     // its figures cross between the names of the other side
 	ruled       bool     // lines across the picture at its figures
-	notes       []string // below its title
 }
 
 // extent is the least and the greatest of what is drawn along one side.
@@ -39,24 +39,34 @@ func (b *block) extent(side func(line) stretch) extent {
 func (b *block) xExtent() extent { return b.extent(func(l line) stretch { return l.x }) }
 func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return l.y }) }
 
-// axes are the two sides of a picture, each from near its least Value: only
-// counts begin at zero.
-func (b *block) axes(room float64) (x, y axis) {
-	x, y = axis{title: b.picture.X}, axis{title: b.picture.Y, format: "General"}
+// titles are the two sides of a picture by their titles, none where the title of
+// the picture says the same.
+func (b *block) titles() (x, y axis) {
+	y.format = "General"
 	switch b.picture.Shows {
 	case report.Positions:
-		x.format, x.ruled = "General", true
-		b.evenly(&x, &y, room)
-		return x, y
+		x, y.title = axis{title: b.picture.X, format: "General", ruled: true}, b.picture.Y
 	case report.WoodMoisture:
-		x.names, y.between, x.title = true, true, b.picture.X+", each class from the figure below it"
-		zero := 0.0
-		y.format, y.least, y.unit = "0", &zero, max(step(extent{0, b.yExtent().high}), 1)
-		return x, y
+		x.format, x.title = "0", "reading, in the order of the record"
 	case report.HoleReadings, report.ServiceEMC:
 		x.names, y.between = true, true
+	}
+	return x, y
+}
+
+// scale sets the figures of both sides, each from near its least value: only
+// counts begin at zero.
+func (b *block) scale(x, y *axis, plot box) {
+	switch b.picture.Shows {
+	case report.Positions:
+		b.evenly(x, y, plot.wide/plot.tall)
+		return
+	case report.WoodMoisture:
+		least, most := 0.0, b.xExtent().high+1
+		x.least, x.most = &least, &most
+	case report.HoleReadings, report.ServiceEMC:
 	default:
-		b.timed(&x)
+		b.timed(x, plot.wide)
 	}
 	e := b.yExtent()
 	y.unit = step(e)
@@ -65,7 +75,6 @@ func (b *block) axes(room float64) (x, y axis) {
 		least = max(least, 0)
 	}
 	y.least = &least
-	return x, y
 }
 
 // step is a round distance that cuts an extent into about five.
@@ -83,17 +92,38 @@ func step(e extent) float64 {
 	return 10 * power
 }
 
-// timed is an axis of days, or of hours where there are few days.
-func (b *block) timed(x *axis) {
-	const most = 7
+// title is that of a picture; where its days are of one year, it tells it.
+func (b *block) title() string {
+	switch b.picture.Shows {
+	case report.DryingHistory, report.AirTemperature, report.AirHumidity:
+		e := b.xExtent()
+		if year := clock(e.low).Year(); year == clock(e.high).Year() {
+			return b.picture.Title + ", " + strconv.Itoa(year)
+		}
+	}
+	return b.picture.Title
+}
+
+// timed is an axis of days, or of hours where there are few days. Days of one
+// year go without it.
+func (b *block) timed(x *axis, wide float64) {
+	const ofDay, ofHour, ofYear = 40, 70, 75 // points a figure takes
 	e := b.xExtent()
+	x.format = "mm-dd"
+	figure := float64(ofDay)
+	if clock(e.low).Year() != clock(e.high).Year() {
+		x.format, figure = "yyyy-mm-dd", ofYear
+	}
 	x.unit = 1.0 / 24
 	for _, unit := range []float64{3.0 / 24, 6.0 / 24, 12.0 / 24, 1, 2, 4, 7, 14, 28, 56, 91, 182, 365, 730, 1461, 3652} {
-		if (e.high-e.low)/x.unit > most {
+		room := figure
+		if x.unit < 1 {
+			room = ofHour
+		}
+		if (e.high-e.low)/x.unit > wide/room {
 			x.unit = unit
 		}
 	}
-	x.format = "yyyy-mm-dd"
 	if x.unit < 1 {
 		x.format = "mm-dd hh:mm"
 	}

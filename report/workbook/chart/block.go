@@ -55,8 +55,6 @@ func (p *Plots) block(picture report.Picture, column, row int, before []*block) 
 	switch picture.Shows {
 	case report.HoleReadings, report.ServiceEMC:
 		p.byName(b, before)
-	case report.WoodMoisture:
-		p.byClass(b)
 	default:
 		p.byPoint(b)
 	}
@@ -72,7 +70,7 @@ func (b *block) naming(s report.Series, level stretch) Cell {
 	if !ok {
 		return c
 	}
-	if s.Role == report.LotMean {
+	if decimals(x) > 2 {
 		x, number = math.Round(x*100)/100, "ROUND("+number+",2)"
 	}
 	unit := " " + string(b.picture.Unit)

@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"math"
 	"strconv"
 	"strings"
 	"time"
@@ -77,8 +78,15 @@ func wallClock(t time.Time) time.Time {
 
 // serial is a clock time as spreadsheets count it, in days.
 func serial(t time.Time) float64 {
-	const epoch = 25569
 	return float64(t.Unix())/86400 + epoch
+}
+
+// epoch is the day 1970-01-01 as spreadsheets count it.
+const epoch = 25569
+
+// clock is the wall clock of a day so counted.
+func clock(day float64) time.Time {
+	return time.Unix(int64(math.Round((day-epoch)*86400)), 0).UTC()
 }
 
 // plotted is the number that a cell puts in a picture.

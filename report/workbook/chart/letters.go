@@ -15,6 +15,10 @@ func letters(name string, size int, bold bool, ink string) string {
 		name, size*100, truth(bold), ink, fontName, fontName, name)
 }
 
+// letterSize is that of all letters, in points: a sheet printed at 80 % shows
+// them at 8.
+const letterSize = 10
+
 func truth(yes bool) string {
 	if yes {
 		return "1"
@@ -24,7 +28,7 @@ func truth(yes bool) string {
 
 // lettered are the letters of an axis or a legend.
 func lettered() string {
-	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", 10, false, black) + `</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
+	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", letterSize, false, black) + `</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
 }
 
 func paragraph(s string, size int, bold bool, ink string) string {
@@ -33,21 +37,19 @@ func paragraph(s string, size int, bold bool, ink string) string {
 
 // titled is a picture's title.
 func titled(title string) string {
-	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, 12, true, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, letterSize, true, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
 }
 
-// sideTitle is the title of an axis with notes below it, upright at the left of
-// a picture.
-func sideTitle(title string, notes []string, across bool) string {
+// sideTitle is the title of an axis, upright at the left of a picture.
+func sideTitle(title string, across bool) string {
+	if title == "" {
+		return ""
+	}
 	turn := ` rot="-5400000" vert="horz"`
 	if across {
 		turn = ""
 	}
-	s := paragraph(title, 10, false, black)
-	for _, n := range notes {
-		s += paragraph(n, 9, false, darkGrey)
-	}
-	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + s + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + paragraph(title, letterSize, false, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
 }
 
 // folded are notes in lines that fit a width in points.

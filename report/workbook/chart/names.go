@@ -78,8 +78,9 @@ func (p *Plots) level(s report.Series, before []*block, row int, b *block, colum
 // what was judged.
 func meanOf(lot string, mean Cell, before []*block) string {
 	for _, b := range before {
-		for _, s := range b.values() {
-			if b.rows[s.from][0].Value != lot {
+		for _, l := range b.lines {
+			s := l.y
+			if b.picture.Shows != report.WoodMoisture || l.role.Bound() || b.rows[s.from][0].Value != lot {
 				continue
 			}
 			sum := 0.0

@@ -4,8 +4,6 @@ import (
 	"encoding/xml"
 	"fmt"
 	"strings"
-
-	"firstboard/report"
 )
 
 // The workbook library places charts, and writes them without the values they
@@ -16,58 +14,29 @@ import (
 // DrawingML charts), drawn so many points wide and high.
 func (p *Plots) Part(area, nth int, wide, tall float64) string {
 	b := p.areas[area][nth]
-	notes := p.folded(b.picture.Notes, wide-60)
-	x, y := b.axes((wide - 200) / (tall - 85 - 12*float64(len(notes))))
-	x.notes = notes
-	var lines, bars []string
+	x, y := b.titles()
+	f := p.frame(b, x, y, wide, tall)
+	b.scale(&x, &y, f.plot())
+	var lines strings.Builder
 	for i, l := range b.lines {
-		if s := p.seriesOf(b, i, l); strokeOf(l, b.picture.Shows).bar {
-			bars = append(bars, s)
-		} else {
-			lines = append(lines, s)
-		}
+		lines.WriteString(p.seriesOf(b, i, l))
 	}
 	return xml.Header + `<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main">` +
 		`<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>` +
-		titled(b.picture.Title) + `<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
-		groups(x, bars, lines) + x.markup("b", true) + y.markup("l", false) +
-		`<c:spPr><a:noFill/></c:spPr></c:plotArea>` + b.legend() +
+		titled(b.title()) + `<c:autoTitleDeleted val="0"/><c:plotArea>` + f.markup(f.plot(), `<c:layoutTarget val="inner"/>`) +
+		group(x, lines.String()) + x.markup("b", true) + y.markup("l", false) +
+		`<c:spPr><a:noFill/></c:spPr></c:plotArea>` + f.legendMarkup() +
 		`<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
 		`<c:spPr>` + solid(paper) + lined(0.75, "9A9A9A", "solid") + `</c:spPr>` + lettered() + `</c:chartSpace>`
 }
 
-// groups are the series by how they are drawn.
-func groups(x axis, bars, lines []string) string {
+// group are the series, over names or over figures.
+func group(x axis, lines string) string {
 	const axes = `<c:axId val="1"/><c:axId val="2"/>`
-	var s string
-	if len(bars) > 0 {
-		s += `<c:barChart><c:barDir val="col"/><c:grouping val="clustered"/><c:varyColors val="0"/>` +
-			strings.Join(bars, "") + `<c:gapWidth val="25"/>` + axes + `</c:barChart>`
+	if x.names {
+		return `<c:lineChart><c:grouping val="standard"/><c:varyColors val="0"/>` + lines + `<c:marker val="1"/>` + axes + `</c:lineChart>`
 	}
-	switch {
-	case len(lines) == 0:
-	case x.names:
-		s += `<c:lineChart><c:grouping val="standard"/><c:varyColors val="0"/>` + strings.Join(lines, "") + `<c:marker val="1"/>` + axes + `</c:lineChart>`
-	default:
-		s += `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>` + strings.Join(lines, "") + axes + `</c:scatterChart>`
-	}
-	return s
-}
-
-// legend names the lines, unless there is but one: below the picture, or at its
-// right where they are many. A plan always has it there, so that its scale is
-// the same both ways.
-func (b *block) legend() string {
-	const few = 6
-	onPlan := b.picture.Shows == report.Positions
-	if len(b.lines) < 2 && !onPlan {
-		return ""
-	}
-	at := "b"
-	if len(b.lines) > few || onPlan {
-		at = "r"
-	}
-	return `<c:legend><c:legendPos val="` + at + `"/><c:overlay val="0"/>` + lettered() + `</c:legend>`
+	return `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>` + lines + axes + `</c:scatterChart>`
 }
 
 // markup is an axis, across for the one below the picture.
@@ -84,7 +53,7 @@ func (x axis) markup(at string, across bool) string {
 	if !across || x.ruled {
 		s += `<c:majorGridlines><c:spPr>` + lined(0.5, "D0D0D0", "solid") + `</c:spPr></c:majorGridlines>`
 	}
-	s += sideTitle(x.title, x.notes, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`, orElse(x.format, "General")) +
+	s += sideTitle(x.title, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`, orElse(x.format, "General")) +
 		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` + lined(0.75, darkGrey, "solid") + `</c:spPr>` +
 		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, other)
 	if x.names {

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"fmt"
+	"slices"
 
 	"firstboard/report"
 )
@@ -60,6 +61,26 @@ func (p *Plots) Titles(area int) []string {
 	var all []string
 	for _, b := range p.areas[area] {
 		all = append(all, b.picture.Title)
+	}
+	return all
+}
+
+// Wide says whether a picture asks for twice the width: it names many lines.
+func (p *Plots) Wide(area, nth int) bool {
+	const many = 6
+	picture := p.areas[area][nth].picture
+	return picture.Shows == report.WoodMoisture || len(picture.Series) > many
+}
+
+// Notes are what an area's pictures leave out and cannot tell, each once.
+func (p *Plots) Notes(area int) []string {
+	var all []string
+	for _, b := range p.areas[area] {
+		for _, note := range b.picture.Notes {
+			if !slices.Contains(all, note) {
+				all = append(all, note)
+			}
+		}
 	}
 	return all
 }

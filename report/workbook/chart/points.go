@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"strings"
 	"time"
 
 	"firstboard/report"
@@ -9,8 +10,7 @@ import (
 // byPoint lays a picture out a point a row: the lines one below the other, then
 // the ends of the limit, each from the first to the last of the others.
 func (p *Plots) byPoint(b *block) {
-	x, y := b.picture.X, b.picture.Y
-	b.rows = [][]Cell{head("Line", "Point", x, y)}
+	b.rows = [][]Cell{head("Line", "Point", b.picture.X, b.picture.Y)}
 	nth := map[report.Role]int{}
 	var bounds []report.Series
 	for _, s := range b.picture.Series {
@@ -21,7 +21,11 @@ func (p *Plots) byPoint(b *block) {
 		l := line{role: s.Role, nth: nth[s.Role]}
 		from := len(b.rows)
 		for _, point := range s.Points {
-			b.rows = append(b.rows, p.pointRow(s, point))
+			r := p.pointRow(s, point)
+			if b.picture.Shows == report.WoodMoisture {
+				r[2] = Cell{Value: float64(len(b.rows)), Form: Number}
+			}
+			b.rows = append(b.rows, r)
 			l.labels = append(l.labels, point.Name)
 		}
 		b.draw(l, from)
@@ -54,6 +58,9 @@ func (p *Plots) pointRow(s report.Series, point report.Point) []Cell {
 // bound is an end of a limit over the whole width of a picture.
 func (p *Plots) bound(b *block, s report.Series, drawn stretch) {
 	from, level := len(b.rows), p.find.figure(s.Points[0].Y)
+	if s.Role == report.LotMean {
+		level.Formula = meanOf(strings.TrimPrefix(strings.TrimPrefix(s.Name, "mean of "), "the "), level, []*block{b})
+	}
 	for _, end := range []string{"MIN", "MAX"} {
 		b.rows = append(b.rows, []Cell{text(s.Name), text(""), b.extreme(end, drawn), level})
 	}

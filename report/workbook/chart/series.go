@@ -15,9 +15,6 @@ func (p *Plots) seriesOf(b *block, nth int, l line) string {
 	s := fmt.Sprintf(`<c:ser><c:idx val="%d"/><c:order val="%d"/><c:tx>%s</c:tx>`, nth, nth, p.texts(b, l.name))
 	labels := p.labels(b, l)
 	switch {
-	case look.bar:
-		return s + `<c:spPr>` + solid(orElse(look.fill, look.ink)) + lined(0.75, look.ink, "solid") + `</c:spPr><c:invertIfNegative val="0"/>` +
-			`<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val></c:ser>`
 	case b.byNames():
 		return s + look.markup(l) + labels + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val><c:smooth val="0"/></c:ser>`
 	}
@@ -26,7 +23,7 @@ func (p *Plots) seriesOf(b *block, nth int, l line) string {
 
 func (b *block) byNames() bool {
 	switch b.picture.Shows {
-	case report.HoleReadings, report.ServiceEMC, report.WoodMoisture:
+	case report.HoleReadings, report.ServiceEMC:
 		return true
 	}
 	return false
@@ -53,7 +50,7 @@ func (k stroke) markup(l line) string {
 // labels are the values of few holes and periods, and the names of points on
 // the plan.
 func (p *Plots) labels(b *block, l line) string {
-	const few, places = 16, 45
+	const few, places = 16, 16
 	side := "r"
 	if b.picture.Shows == report.ServiceEMC {
 		side = "t"
@@ -82,7 +79,7 @@ func namesAt(l line) string {
 	s := `<c:dLbls>`
 	for i, name := range l.labels {
 		s += fmt.Sprintf(`<c:dLbl><c:idx val="%d"/><c:tx><c:rich><a:bodyPr/>%s</c:rich></c:tx><c:dLblPos val="%s"/>%s</c:dLbl>`,
-			i, paragraph(name, 9, false, black), side, showing(true))
+			i, paragraph(name, letterSize, false, black), side, showing(true))
 	}
 	return s + showing(false) + `</c:dLbls>`
 }

@@ -25,17 +25,14 @@ type stroke struct {
 	dash  string
 	mark  string // none where empty
 	size  int    // of the mark, in points
-	bar   bool
 }
 
 // strokeOf is the stroke of a line in its picture.
 func strokeOf(l line, shows report.Shows) stroke {
 	switch {
-	case shows == report.WoodMoisture:
-		return classStroke(l)
 	case l.role.Bound():
 		return boundStroke(l)
-	case shows == report.HoleReadings, shows == report.Positions:
+	case shows == report.HoleReadings, shows == report.Positions, shows == report.WoodMoisture:
 		return markStroke(l.role)
 	case shows == report.ServiceEMC:
 		return stroke{ink: deepBlue, width: 1.5, dash: "solid", mark: "circle", size: 8}
@@ -96,18 +93,6 @@ func markStroke(r report.Role) stroke {
 		return stroke{ink: midGrey, mark: "circle", size: 5}
 	}
 	return stroke{ink: deepBlue, mark: "circle", size: 9}
-}
-
-func classStroke(l line) stroke {
-	switch l.role {
-	case report.Flooring:
-		return stroke{ink: deepBlue, bar: true}
-	case report.Subfloor:
-		return stroke{ink: black, fill: paleOrange, bar: true}
-	case report.TargetEMC:
-		return stroke{ink: black, fill: paleOrange, mark: "triangle", size: 11}
-	}
-	return stroke{ink: black, fill: midGrey, mark: pick(l.nth, "diamond", "square", "circle"), size: 9}
 }
 
 func pick(n int, of ...string) string { return of[n%len(of)] }

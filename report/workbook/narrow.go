@@ -1,0 +1,104 @@
+package workbook
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"firstboard/report"
+)
+
+// narrowed are the columns of a table as it is printed: narrower, each down to
+// its longest word, where that saves a page of the paper lying; and where that
+// does not do, headers that are wider than all that stands below them turned
+// upright.
+func narrowed(t report.Table) columns {
+	c := columnsOf(t)
+	if len(t.Rows) > mostPrinted {
+		return c
+	}
+	words := c.wordWidths(t)
+	heads, turned := make([]float64, len(words)), make([]float64, len(words))
+	for i, h := range t.Header {
+		heads[i] = min(max(headWidth(h), words[i]), c.widths[i])
+		if turned[i] = max(upright, words[i]); heads[i]-turned[i] < saved {
+			turned[i] = heads[i]
+		}
+	}
+	switch full := 0.99 * paperWide / (paperUnit * tableScale / 100); {
+	case math.Ceil(total(turned)/full) < math.Ceil(total(heads)/full):
+		for i := range turned {
+			c.turned[i] = turned[i] < heads[i]
+		}
+		c.widths = fitted(c.widths, turned, full)
+	default:
+		c.widths = fitted(c.widths, heads, full)
+	}
+	return c
+}
+
+// A header in two lines that stand upright takes so much, and is turned where it
+// saves as much.
+const (
+	upright = 4.7
+	saved   = 1.5
+)
+
+// fitted are widths taken in evenly, none under its least, to as few pages as
+// can be; as they are where that saves none.
+func fitted(widths, least []float64, full float64) []float64 {
+	wide, narrow := total(widths), total(least)
+	room := math.Ceil(narrow/full) * full
+	if room >= wide {
+		return widths
+	}
+	all := make([]float64, len(widths))
+	for i := range all {
+		all[i] = least[i] + (room-narrow)/(wide-narrow)*(widths[i]-least[i])
+	}
+	return all
+}
+
+func total(widths []float64) float64 {
+	sum := 0.0
+	for _, w := range widths {
+		sum += w
+	}
+	return sum
+}
+
+// wordWidths are the widths under which a word of a column's entries would be
+// broken, or in a long table more than one row in ten.
+func (c columns) wordWidths(t report.Table) []float64 {
+	const short = 20
+	least := make([]float64, len(c.widths))
+	for i := range least {
+		var whole []float64
+		for _, r := range t.Rows {
+			if i < len(r.Cells) {
+				least[i] = max(least[i], wordWidth(r.Cells[i]))
+				whole = append(whole, entryWidth(r.Cells[i]))
+			}
+		}
+		if slices.Sort(whole); len(whole) > short {
+			least[i] = max(least[i], whole[len(whole)*9/10])
+		}
+		if c.stands(i) == indented {
+			least[i] += indent / unitPoints
+		}
+	}
+	return least
+}
+
+// wordWidth is the width of the longest word of an entry; a word may be broken
+// at a hyphen.
+func wordWidth(c report.Cell) float64 {
+	if c.Kind != report.TextCell {
+		return entryWidth(c)
+	}
+	widest := 0.0
+	for word := range strings.FieldsSeq(strings.ReplaceAll(c.Text, "-", "- ")) {
+		widest = max(widest, entryWidth(report.Cell{Kind: c.Kind, Text: word}))
+	}
+	return widest
+}
