@@ -86,7 +86,7 @@ func cellTamperings() []tampering {
 	return []tampering{
 		{name: "an approval typed on Decision", change: typedOver("Decision", "B40", "Approved for laying")},
 		{name: "an approval typed on the area's sheet", change: typedOver(areaSheet, "C4", "Approved for laying")},
-		{name: "an approval typed into an empty cell of a finding", change: figureOf("grade", "J", to("approved"))},
+		{name: "an approval typed into an empty cell of a finding", change: figureOf("limits-known", "D", to("approved"))},
 		{name: "a condition taken back", change: typedOver("Decision", "1  "+placedWhen, "1  the slab was placed in 2024")},
 		{name: "a condition taken back on the area's sheet", change: typedOver(areaSheet, placedWhen, "none")},
 		{name: "a limit of 95 % on Limits", change: typedOver("Limits", "C2", 95)},
