@@ -8,7 +8,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strconv"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -157,28 +156,6 @@ func makeFolder(dir string) (made []string, err error) {
 		return nil, unsaved(dir, err)
 	}
 	return made, nil
-}
-
-// fileNames are the areas' ids with what no file name holds turned to a dash,
-// and a number behind those that would be alike.
-func fileNames(decisions []report.Decision) []string {
-	var names []string
-	seen := map[string]int{}
-	for _, d := range decisions {
-		name := strings.Map(func(r rune) rune {
-			if strings.ContainsRune(`/\:*?"<>|.`, r) || r < ' ' {
-				return '-'
-			}
-			return r
-		}, d.Area.ID)
-		key := strings.ToLower(name)
-		seen[key]++
-		if n := seen[key]; n > 1 {
-			name += "-" + strconv.Itoa(n)
-		}
-		names = append(names, name)
-	}
-	return names
 }
 
 // book is all that the decision workbook shows.

@@ -96,6 +96,8 @@ func hostileTables() []hostileCase {
 		ofTable("many short lines", []piece{{airHeader, 1}, {"x\n", 20 * oneMB}}, "air.csv"),
 		ofTable("NUL in a cell",
 			once(airHeader+"2026-03-04 08:00,7\x000,40,AL1\n"), "is not UTF-8 text; save it as CSV UTF-8"),
+		ofTable("letters that command a terminal",
+			once("Read at,Temp (F),RH (%),Instrument,Note\n2026-03-04 08:00,70,40,AL1,\x1b[2Jgone\n"), `row 2 "Note": "\x1b[2Jgone" holds a control character`),
 		ofTable("UTF-16", once(asUTF16(airHeader+airRow)), "is not UTF-8 text; save it as CSV UTF-8"),
 		ofTable("Latin-1",
 			once(airHeader+"2026-03-04 08:00,70,40,M\xfcller\n"), "is not UTF-8 text; save it as CSV UTF-8"),

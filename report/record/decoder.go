@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"strings"
 	"time"
 	"unicode/utf8"
 
@@ -250,9 +251,20 @@ func (d *decoder) usable(c *report.Cell) bool {
 // holdable says whether a spreadsheet's cell can hold a text.
 func (d *decoder) holdable(c *report.Cell) bool {
 	const longest = 32767
-	if len(c.Text) <= longest || utf8.RuneCountInString(c.Text) <= longest {
+	switch {
+	case len(c.Text) > longest && utf8.RuneCountInString(c.Text) > longest:
+		d.wrong(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest)
+	case strings.ContainsFunc(c.Text, noLetter):
+		d.wrong(c.Text, "holds a control character, which no workbook can; type the entry anew")
+	default:
 		return true
 	}
-	d.wrong(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest)
 	return false
+}
+
+// noLetter says whether a character can stand in no workbook, or would do
+// something to a terminal.
+func noLetter(r rune) bool {
+	const last = '\uFFFD' // of those of 16 bits; the two above it are none
+	return r < ' ' && r != '\t' && r != '\n' && r != '\r' || r >= 0x7f && r < 0xa0 || r > last && r <= 0xffff
 }

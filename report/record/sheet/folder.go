@@ -203,7 +203,7 @@ func (s *Table) line(header bool, number int, fields []string) error {
 		if header {
 			err = s.head(number, i, f)
 		} else {
-			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: f})
+			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: fromCSV(f)})
 		}
 		if strings.ContainsAny(f, "\r\n") {
 			s.Broken = append(s.Broken, Stray{number, i, f})

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 )
 
 // WriteCSV writes a table as the file of a record that is a folder, each row on
@@ -27,7 +28,7 @@ func WriteCSV(w io.Writer, t report.Table) error {
 		}
 		clear(entries)
 		for i, c := range row.Cells {
-			entries[i] = c.Text
+			entries[i] = toCSV(c.Text)
 		}
 		if err := out.Write(entries); err != nil {
 			return err
@@ -37,6 +38,27 @@ func WriteCSV(w io.Writer, t report.Table) error {
 	out.Flush()
 	return out.Error()
 }
+
+// toCSV is a text as a CSV file holds it: what a spreadsheet would take for a
+// formula has the apostrophe before it that marks a text there.
+func toCSV(text string) string {
+	if formulaLike(strings.TrimLeft(text, "'")) && !evidence.Plain(text) {
+		return "'" + text
+	}
+	return text
+}
+
+// fromCSV is the text of an entry of a CSV file: toCSV the other way.
+func fromCSV(entry string) string {
+	if text, marked := strings.CutPrefix(entry, "'"); marked && formulaLike(strings.TrimLeft(text, "'")) {
+		return text
+	}
+	return entry
+}
+
+// formulaLike says whether a text begins as formulas do, in one spreadsheet or
+// another.
+func formulaLike(text string) bool { return text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) }
 
 // breaks are the ends of lines inside texts.
 func breaks(texts []string) int {
