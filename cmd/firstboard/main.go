@@ -113,7 +113,7 @@ func withHelp(refusal string, app *cli.App, args []string) string {
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {
-	return &cli.App{
+	app := &cli.App{
 		Name:      toolName,
 		Usage:     "judge whether a floor may be installed yet, area by area, and prove it",
 		Version:   version,
@@ -126,6 +126,17 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Action:         noCommand,
 		OnUsageError:   usage,
 		ExitErrHandler: func(*cli.Context, error) {},
+	}
+	withoutHelp(app.Commands)
+	return app
+}
+
+// withoutHelp keeps the library from taking a record named h, or help, for a
+// question: the help pages are our own.
+func withoutHelp(commands []*cli.Command) {
+	for _, c := range commands {
+		c.HideHelp = true
+		withoutHelp(c.Subcommands)
 	}
 }
 
