@@ -5,6 +5,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -56,7 +57,7 @@ func unbroken(text string) []string {
 	units := []string{"%", "RH", "MC", "CM", "F", "C", "in", "ft", "mm", "cm", "m", "h", "lb", "g", "points"}
 	var words []string
 	measured := false
-	for word := range strings.FieldsSeq(text) {
+	for word := range strings.FieldsSeq(harmless(text)) {
 		bare := strings.TrimRight(word, ",.;:)")
 		if measured && slices.Contains(units, bare) {
 			words[len(words)-1] += " " + word
@@ -67,6 +68,17 @@ func unbroken(text string) []string {
 		measured = strings.Trim(strings.TrimLeft(word, "(-"), "0123456789.") == "" && strings.ContainsAny(word, "0123456789")
 	}
 	return words
+}
+
+// harmless is a text without the letters by which a record could give a
+// terminal orders.
+func harmless(text string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) && !unicode.IsSpace(r) {
+			return '?'
+		}
+		return r
+	}, text)
 }
 
 // commandLine is a command in lines that a shell takes as one.

@@ -15,6 +15,8 @@ func TestLinesKeepToTheTerminal(t *testing.T) {
 		for _, args := range [][]string{
 			{"check", job},
 			{"plan", job},
+			{"gather", job, bases},
+			{"help", "gather"},
 			{"rules"},
 			{"help"},
 			{"help", "check"},
@@ -35,6 +37,14 @@ func TestLinesKeepToTheTerminal(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// A record gives a terminal no orders: what it holds is shown, and nothing more.
+func TestATextGivesTheTerminalNoOrders(t *testing.T) {
+	const text = "A\x1b[31m1\x07 \u009b2J b\tc\u00a0d é 地"
+	if got, want := wrapTo(80, text, ""), "A?[31m1? ?2J b c d é 地\n"; got != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }
 
