@@ -173,9 +173,10 @@ func (s Sheet) places(now Sheet) []string {
 func (c Cell) difference(now Cell, results bool) (Change, bool) {
 	switch {
 	case c.Formula != now.Formula:
-		return Change{From: c.says(), To: now.says()}, true
+		return Change{From: c.quoted(), To: now.quoted()}, true
 	case (results || c.Formula == "") && !c.same(now):
-		return Change{From: c.Value, To: now.Value}, true
+		c.Formula, now.Formula = "", ""
+		return Change{From: c.quoted(), To: now.quoted()}, true
 	case c.Format != now.Format:
 		return Change{From: quote(c.Format), To: quote(now.Format)}, true
 	}
@@ -187,6 +188,14 @@ func quote(format string) string {
 		return "shown as it is"
 	}
 	return "shown as " + strconv.Quote(format)
+}
+
+// quoted is what a cell holds, a text in quotes.
+func (c Cell) quoted() string {
+	if c.Kind == "s" && c.Formula == "" && c.Value != "" {
+		return strconv.Quote(c.Value)
+	}
+	return c.says()
 }
 
 func (c Cell) says() string {

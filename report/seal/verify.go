@@ -123,13 +123,35 @@ func (v *verifier) verdictShown(d report.Decision) {
 			v.broken("%s: does not show the verdict %s", s.Name, d.Says())
 		}
 		for _, f := range d.Findings {
-			if !s.says(f.ID) {
+			switch shown := s.outcome(f.ID); shown {
+			case f.Outcome.String():
+			case "":
 				v.broken("%s: does not show %s", s.Name, f.ID)
+			default:
+				v.broken("%s: %s is shown as %q, and it is %s", s.Name, f.ID, shown, f.Outcome)
 			}
 		}
 		return
 	}
 	v.broken("area %s: its sheet is gone", d.Area.ID)
+}
+
+// outcome is what a sheet shows of a check: the cell beside its name, or the line
+// into which those that are not needed are folded; empty where it is not there.
+func (s Sheet) outcome(id string) string {
+	for at, c := range s.Cells {
+		row, column := position(at)
+		if column != 1 {
+			continue
+		}
+		if c.Value == id {
+			return s.Cells["B"+strconv.Itoa(row)].Value
+		}
+		if ids, _, folded := strings.Cut(c.Value, ": "); folded && slices.Contains(strings.Split(ids, ", "), id) {
+			return evidence.NotNeeded.String()
+		}
+	}
+	return ""
 }
 
 func (s Sheet) says(text string) bool {
@@ -181,7 +203,7 @@ func (v *verifier) follows() {
 		return
 	}
 	findings := 0
-	var verdicts []string
+	var verdicts, says []string
 	for i, d := range v.Was {
 		at := slices.IndexFunc(v.Now, func(n report.Decision) bool { return evidence.Same(n.Area.ID, d.Area.ID) })
 		if at < 0 {
@@ -194,11 +216,16 @@ func (v *verifier) follows() {
 		}
 		findings += changedFindings(d, now)
 	}
-	says := evidence.Count(findings, "finding changes", "findings change")
-	if len(verdicts) > 0 {
-		says += ", and these verdicts: " + strings.Join(verdicts, "; ")
+	if findings > 0 {
+		says = append(says, evidence.Count(findings, "finding changes", "findings change"))
 	}
-	v.note("as the tables stand now %s", says)
+	if len(verdicts) > 0 {
+		says = append(says, "verdicts change: "+strings.Join(verdicts, "; "))
+	}
+	if says == nil {
+		says = []string{"every finding and every verdict stays"}
+	}
+	v.note("as the tables stand now %s", strings.Join(says, ", and "))
 }
 
 func changedFindings(was, now report.Decision) int {
