@@ -46,3 +46,33 @@ func TestTheDecidingEndIsNamed(t *testing.T) {
 		}
 	}
 }
+
+// Of several findings the worst stands, with the least room that any leaves and
+// all that is unusable in any.
+func TestTheWorstFindingKeepsTheLeastRoom(t *testing.T) {
+	room := func(n, unusable int) evidence.Worked {
+		return evidence.Worked{Room: evidence.Stated("room", evidence.Whole(n), evidence.MC), Unusable: unusable}
+	}
+	met, broken := evidence.Finding{Outcome: evidence.Met, Worked: room(3, 1)}, evidence.Finding{Outcome: evidence.NotMet, Worked: room(-2, 2)}
+	bare := evidence.Finding{Reason: "nothing was read"}
+	for name, c := range map[string]struct {
+		findings []evidence.Finding
+		outcome  evidence.Outcome
+		room     string
+		unusable int
+	}{
+		"one broken":       {[]evidence.Finding{met, broken}, evidence.NotMet, "-2", 3},
+		"one without room": {[]evidence.Finding{met, bare}, evidence.NotShown, "3", 2},
+		"all without room": {[]evidence.Finding{bare, bare}, evidence.NotShown, "", 2},
+		"all met":          {[]evidence.Finding{met, {Outcome: evidence.NotNeeded}}, evidence.Met, "3", 1},
+	} {
+		f := evidence.Worst(c.findings...)
+		got := ""
+		if f.Worked.Room.Shown() {
+			got = f.Worked.Room.Value.Text()
+		}
+		if f.Outcome != c.outcome || got != c.room || f.Worked.Unusable != c.unusable {
+			t.Errorf("%s: %s with room %q and %d unusable, want %s, %q, %d", name, f.Outcome, got, f.Worked.Unusable, c.outcome, c.room, c.unusable)
+		}
+	}
+}

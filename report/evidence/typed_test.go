@@ -274,3 +274,30 @@ func TestAnswersAreSigned(t *testing.T) {
 		}
 	}
 }
+
+// Names are ordered as a person lists them: digits before letters, the shorter
+// first, numbers by their size and then as they are written.
+func TestOrder(t *testing.T) {
+	for _, c := range [][2]string{{"H1", "HA"}, {"H1", "H1b"}, {"H", "H1"}, {"H9", "H10"}, {"H2", "H010"}, {"a1b2", "A1B10"}, {"9", "10a"}, {"x01", "x1a"}} {
+		if evidence.Order(c[0], c[1]) >= 0 || evidence.Order(c[1], c[0]) <= 0 {
+			t.Errorf("%s stands before %s: %d, %d", c[0], c[1], evidence.Order(c[0], c[1]), evidence.Order(c[1], c[0]))
+		}
+	}
+	if evidence.Order("H01", "h1") == 0 || evidence.Order("H 1 ", "h 1") != 0 {
+		t.Error("names that are the same stand together, and no others")
+	}
+}
+
+// A count says what could not be used, where there is any.
+func TestCountsSayWhatIsUnusable(t *testing.T) {
+	needed := evidence.Stated("needed", evidence.Whole(1), evidence.Holes)
+	for n, want := range map[int]string{
+		0: "1 hole usable; 1 is asked for on 100 ft2",
+		2: "1 hole usable and 2 unusable; 1 is asked for on 100 ft2",
+	} {
+		tally := evidence.Tally{Counted: []evidence.Working{needed}, Unusable: n, Needed: needed, Unit: evidence.Holes, One: "hole", Many: "holes"}
+		if f := tally.Find(evidence.Typed("100", evidence.SquareFoot)); f.Reason != want {
+			t.Errorf("got  %s\nwant %s", f.Reason, want)
+		}
+	}
+}
