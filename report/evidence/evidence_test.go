@@ -103,6 +103,11 @@ func TestWeighOrderOfAnswers(t *testing.T) {
 	blank := evidence.Measure("hole", evidence.Reading{}, limit)
 	unsure := read("74")
 	unsure.U = &evidence.Uncertainty{}
+	within := func(n string, u int) evidence.Item {
+		it := read(n)
+		it.U = evidence.Within(evidence.Whole(u))
+		return it
+	}
 	guarded := evidence.Acceptance{Guarded: true}
 	for _, c := range []struct {
 		items []evidence.Item
@@ -115,6 +120,10 @@ func TestWeighOrderOfAnswers(t *testing.T) {
 		{[]evidence.Item{blank, read("75.1")}, evidence.Acceptance{}, evidence.NotMet},
 		{[]evidence.Item{unsure}, evidence.Acceptance{}, evidence.Met},
 		{[]evidence.Item{unsure}, guarded, evidence.NotShown},
+		{[]evidence.Item{read("75")}, guarded, evidence.Met},
+		{[]evidence.Item{within("73", 2)}, guarded, evidence.Met},
+		{[]evidence.Item{within("73.1", 2)}, guarded, evidence.NotMet},
+		{[]evidence.Item{within("73.1", 2)}, evidence.Acceptance{}, evidence.Met},
 	} {
 		if f := evidence.Weigh(c.items, c.acc, "nothing"); f.Outcome != c.want || f.Reason == "" {
 			t.Errorf("got %s (%s), want %s", f.Outcome, f.Reason, c.want)

@@ -38,7 +38,7 @@ func TestTheDecidingEndIsNamed(t *testing.T) {
 	sheet := evidence.Cite{Source: "the sheet"}
 	low := evidence.Bound{Number: evidence.Typed("6", evidence.MC), Whose: "OAK"}
 	high := evidence.Bound{Number: evidence.Typed("9", evidence.MC), Whose: "GLUE", Cite: sheet}
-	for n, want := range map[string]evidence.Finding{"5": {Whose: "OAK"}, "10": {Whose: "GLUE", Cite: sheet}} {
+	for n, want := range map[string]evidence.Finding{"5": {Whose: "OAK"}, "10": {Whose: "GLUE", Cite: sheet}, "7.5": {Whose: "GLUE", Cite: sheet}} {
 		it := evidence.Measure("board B1", read(n, evidence.MC, "x"), evidence.Limit{Least: low, Most: high})
 		f := evidence.Weigh([]evidence.Item{it}, evidence.Acceptance{}, "")
 		if f.Whose != want.Whose || f.Cite != want.Cite {

@@ -180,6 +180,8 @@ func TestNounsOfValues(t *testing.T) {
 		{"board A 1", "board A 2", "highest of 2 boards: A 1, 70 % RH (limit 75 %)"},
 		{"board 3 x", "board 3 y", "highest of 2 boards: 3 x, 70 % RH (limit 75 %)"},
 		{"spot b2 x", "spot b2 y", "highest of 2 spots: b2 x, 70 % RH (limit 75 %)"},
+		{"board x 1", "board x", "highest of 2 boards: x, 70 % RH (limit 75 %)"},
+		{"hole H1", "hole H2 b", "highest of 2 holes: H1, 70 % RH (limit 75 %)"},
 		{"hole", "dish", "highest of 2 values: dish, 70 % RH (limit 75 %)"},
 	} {
 		items := []evidence.Item{evidence.Measure(c[0], read("70", evidence.RH, "a"), most), evidence.Measure(c[1], read("70", evidence.RH, "b"), most)}

@@ -101,6 +101,7 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 	}{
 		{[]evidence.Item{unsure("62")}, "dish D1, 62 h (limit at least 60 h, GLUE)"},
 		{[]evidence.Item{unsure("61.9")}, "dish D1, 61.9 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
+		{[]evidence.Item{unsure("60")}, "dish D1, 60 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
 		{[]evidence.Item{unsure("59.9")}, "dish D1, 59.9 h (limit at least 60 h, GLUE)"},
 		{[]evidence.Item{dish("D1", "58"), dish("D2", "59"), dish("D3", "61")}, "lowest of 3 dishes: D1, 58 h (limit at least 60 h, GLUE); also under: D2"},
 		{
@@ -110,6 +111,10 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 		{
 			[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
 			"closest of 2 values: hole H1, 74.5 % RH (limit 75 %)",
+		},
+		{
+			[]evidence.Item{dish("D1", "60"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			"closest of 2 values: dish D1, 60 h (limit at least 60 h, GLUE)",
 		},
 		{
 			[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},

@@ -71,7 +71,8 @@ func ParseClock(s string) (time.Time, bool) {
 			return time.Time{}, false
 		}
 	}
+	// A month, a day or an hour too many makes another day.
 	t := time.Date(at[0], time.Month(at[1]), at[2], at[3], at[4], at[5], 0, time.UTC)
 	y, m, d := t.Date()
-	return t, y == at[0] && int(m) == at[1] && d == at[2] && at[3] < 24 && at[4] < 60 && at[5] < 60
+	return t, y == at[0] && int(m) == at[1] && d == at[2] && at[4] < 60 && at[5] < 60
 }
