@@ -31,17 +31,18 @@ func allowed() map[string][]string {
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
-		"report/workbook":       append(slices.Clone(outer), "report/workbook/formula", "report/workbook/chart"),
+		"report/workbook":       append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart"),
 
 		"report/workbook/formula": domain,
-		"report/workbook/chart":   append(slices.Clone(outer), "report/workbook/formula"),
+		"report/workbook/chart":   append(slices.Clone(outer), "report/pictures", "report/workbook/formula"),
 
-		"report/page":    outer,
-		"report/gather":  outer,
-		"report/plan":    outer,
-		"report/seal":    append(slices.Clone(outer), "report/untrusted"),
-		"report/outlook": append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+		"report/page":     append(slices.Clone(outer), "report/pictures"),
+		"report/pictures": outer,
+		"report/gather":   outer,
+		"report/plan":     outer,
+		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
+		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
+		"cmd/firstboard":  append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/pictures"
 )
 
 // areaView is one area as the page shows it.
@@ -69,7 +70,7 @@ func (p Page) area(i int, d report.Decision) areaView {
 	if i < len(p.Advice) {
 		course = p.Advice[i].Outlook.Slab.Course
 	}
-	for n, picture := range report.Pictures(d.Site) {
+	for n, picture := range pictures.Of(d.Site) {
 		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course, apart(d)))
 	}
 	for _, w := range d.Waivers {

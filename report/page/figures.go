@@ -12,25 +12,26 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/pictures"
 )
 
 // draw is a picture of the record as a figure of the page, under a name that no
 // other on the page has.
-func draw(id string, p report.Picture, course []report.Course, apart float64) figure {
+func draw(id string, p pictures.Picture, course []report.Course, apart float64) figure {
 	f := figure{Caption: p.Title, Notes: p.Notes}
 	switch p.Shows {
-	case report.WoodMoisture:
+	case pictures.WoodMoisture:
 		series, levels := drawn(p)
 		f.Drawing = dots(id, p, series, levels, apart)
 		f.Notes = append(f.Notes, "a bar across the dots is their mean")
 		if apart > 0 {
 			f.Notes = append(f.Notes, fmt.Sprintf("the shade is the mean of the subfloor and %g points either side, the allowed difference", apart))
 		}
-	case report.DryingHistory:
+	case pictures.DryingHistory:
 		f.Drawing = overTime(id, p, course)
-	case report.AirTemperature, report.AirHumidity:
+	case pictures.AirTemperature, pictures.AirHumidity:
 		f.Drawing = overTime(id, p, nil)
-	case report.Positions:
+	case pictures.Positions:
 		f.Drawing = plan(id, p)
 	default:
 		f.Drawing = byName(id, p)
@@ -39,7 +40,7 @@ func draw(id string, p report.Picture, course []report.Course, apart float64) fi
 }
 
 // drawn are the series of a picture that are points, and those that are levels.
-func drawn(p report.Picture) (points, levels []report.Series) {
+func drawn(p pictures.Picture) (points, levels []pictures.Series) {
 	for _, s := range p.Series {
 		if s.Role.Bound() {
 			levels = append(levels, s)
@@ -61,7 +62,7 @@ func reach(values []float64) (least, most float64) {
 	return least - room, most + room
 }
 
-func valuesOf(series []report.Series) []float64 {
+func valuesOf(series []pictures.Series) []float64 {
 	var all []float64
 	for _, s := range series {
 		for _, p := range s.Points {
@@ -73,13 +74,13 @@ func valuesOf(series []report.Series) []float64 {
 	return all
 }
 
-func (d *drawing) levels(levels []report.Series) {
-	slices.SortStableFunc(levels, func(a, b report.Series) int {
+func (d *drawing) levels(levels []pictures.Series) {
+	slices.SortStableFunc(levels, func(a, b pictures.Series) int {
 		return a.Points[0].Y.Exact().Cmp(b.Points[0].Y.Exact())
 	})
 	for _, s := range levels {
 		class := "limit"
-		if s.Role == report.LotMean || s.Role == report.TargetEMC {
+		if s.Role == pictures.LotMean || s.Role == pictures.TargetEMC {
 			class = "mean"
 		}
 		for _, p := range s.Points {
@@ -89,7 +90,7 @@ func (d *drawing) levels(levels []report.Series) {
 }
 
 // overTime draws lines over days, with the expected course of one of them.
-func overTime(id string, p report.Picture, course []report.Course) template.HTML {
+func overTime(id string, p pictures.Picture, course []report.Course) template.HTML {
 	series, levels := drawn(p)
 	values := append(valuesOf(series), valuesOf(levels)...)
 	var days []float64
@@ -157,7 +158,7 @@ func (d *drawing) course(course []report.Course) {
 // mostMarks is how many points of a line are marked one by one.
 const mostMarks = 60
 
-func (d *drawing) line(i int, s report.Series) {
+func (d *drawing) line(i int, s pictures.Series) {
 	var xs, ys []float64
 	for _, p := range s.Points {
 		y := math.NaN()
@@ -178,7 +179,7 @@ func (d *drawing) line(i int, s report.Series) {
 }
 
 // key names the lines in the upper left corner.
-func (d *drawing) key(series []report.Series, course []report.Course) {
+func (d *drawing) key(series []pictures.Series, course []report.Course) {
 	if len(series)+len(course) < 2 {
 		return
 	}
@@ -198,7 +199,7 @@ func (d *drawing) key(series []report.Series, course []report.Course) {
 }
 
 // byName draws dots above names, or dots by class for moisture readings.
-func byName(id string, p report.Picture) template.HTML {
+func byName(id string, p pictures.Picture) template.HTML {
 	series, levels := drawn(p)
 	var names []string
 	for _, s := range series {
@@ -241,11 +242,11 @@ func thinnedTicks[T any](all []T) []T {
 
 // dots draws each moisture reading as a dot, those of one kind side by side,
 // with means and the target as levels.
-func dots(id string, p report.Picture, series, levels []report.Series, apart float64) template.HTML {
+func dots(id string, p pictures.Picture, series, levels []pictures.Series, apart float64) template.HTML {
 	values := append(valuesOf(series), valuesOf(levels)...)
 	var allowed []float64
 	for _, s := range series {
-		if under := stat.Mean(valuesOf([]report.Series{s}), nil); s.Role == report.Subfloor && apart > 0 {
+		if under := stat.Mean(valuesOf([]pictures.Series{s}), nil); s.Role == pictures.Subfloor && apart > 0 {
 			allowed = []float64{under - apart, under + apart}
 		}
 	}
@@ -259,7 +260,7 @@ func dots(id string, p report.Picture, series, levels []report.Series, apart flo
 	var names []string
 	for i, s := range series {
 		at, names = append(at, float64(i)), append(names, s.Name)
-		mean := stat.Mean(valuesOf([]report.Series{s}), nil)
+		mean := stat.Mean(valuesOf([]pictures.Series{s}), nil)
 		d.path("average", []float64{float64(i) - 0.3, float64(i) + 0.3}, []float64{mean, mean})
 		column := map[string]int{}
 		for _, pt := range s.Points {
@@ -278,7 +279,7 @@ func dots(id string, p report.Picture, series, levels []report.Series, apart flo
 }
 
 // plan draws places on the floor, both ways at one scale.
-func plan(id string, p report.Picture) template.HTML {
+func plan(id string, p pictures.Picture) template.HTML {
 	series, _ := drawn(p)
 	var xs, ys []float64
 	for _, s := range series {
@@ -319,7 +320,7 @@ func plan(id string, p report.Picture) template.HTML {
 }
 
 // says is a picture in words, for who cannot see it.
-func says(p report.Picture) string {
+func says(p pictures.Picture) string {
 	var parts []string
 	for _, s := range p.Series {
 		if s.Role.Bound() {
@@ -328,7 +329,7 @@ func says(p report.Picture) string {
 			}
 			continue
 		}
-		values := valuesOf([]report.Series{s})
+		values := valuesOf([]pictures.Series{s})
 		if len(values) == 0 {
 			continue
 		}

@@ -3,8 +3,8 @@ package workbook
 import (
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/pictures"
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
 )
@@ -26,7 +26,7 @@ func deskOf(b Book) *desk {
 	typed := typedIn(b, t)
 	var areas []chart.Area
 	for i, d := range b.Decisions {
-		pictures := report.Pictures(d.Site)
+		pictures := pictures.Of(d.Site)
 		for n, p := range pictures {
 			pictures[n] = p.WithMeans(d.Site)
 			if i < len(b.Advice) {

@@ -16,6 +16,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/pictures"
 	"firstboard/report/record"
 	"firstboard/report/workbook"
 )
@@ -115,7 +116,7 @@ func TestEachAreaHasItsPictures(t *testing.T) {
 	b := demonstration(t)
 	all := parts(t, written(t, b))
 	for i, d := range b.Decisions {
-		charts, pictures := chartsOf(all, i+2), report.Pictures(d.Site)
+		charts, pictures := chartsOf(all, i+2), pictures.Of(d.Site)
 		if len(charts) != len(pictures) || len(charts) < 4 {
 			t.Fatalf("area %s has %d charts and %d pictures", d.Area.ID, len(charts), len(pictures))
 		}

@@ -4,7 +4,7 @@ import (
 	"math"
 	"strconv"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 )
 
 // axis is one side of a picture. Where it has names it has no numbers.
@@ -44,11 +44,11 @@ func (b *block) yExtent() extent { return b.extent(func(l line) stretch { return
 func (b *block) titles() (x, y axis) {
 	y.format = "General"
 	switch b.picture.Shows {
-	case report.Positions:
+	case pictures.Positions:
 		x, y.title = axis{title: b.picture.X, format: "General", ruled: true}, b.picture.Y
-	case report.WoodMoisture:
+	case pictures.WoodMoisture:
 		x.format, x.title = "0", "reading, in the order of the record"
-	case report.HoleReadings, report.ServiceEMC:
+	case pictures.HoleReadings, pictures.ServiceEMC:
 		x.names, y.between = true, true
 	}
 	return x, y
@@ -58,13 +58,13 @@ func (b *block) titles() (x, y axis) {
 // counts begin at zero.
 func (b *block) scale(x, y *axis, plot box) {
 	switch b.picture.Shows {
-	case report.Positions:
+	case pictures.Positions:
 		b.evenly(x, y, plot.wide/plot.tall)
 		return
-	case report.WoodMoisture:
+	case pictures.WoodMoisture:
 		least, most := 0.0, b.xExtent().high+1
 		x.least, x.most = &least, &most
-	case report.HoleReadings, report.ServiceEMC:
+	case pictures.HoleReadings, pictures.ServiceEMC:
 	default:
 		b.timed(x, plot.wide)
 	}
@@ -95,7 +95,7 @@ func step(e extent) float64 {
 // title is that of a picture; where its days are of one year, it tells it.
 func (b *block) title() string {
 	switch b.picture.Shows {
-	case report.DryingHistory, report.AirTemperature, report.AirHumidity:
+	case pictures.DryingHistory, pictures.AirTemperature, pictures.AirHumidity:
 		e := b.xExtent()
 		if year := clock(e.low).Year(); year == clock(e.high).Year() {
 			return b.picture.Title + ", " + strconv.Itoa(year)

@@ -3,14 +3,14 @@ package chart
 import (
 	"math"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 	"firstboard/report/workbook/formula"
 )
 
 // block is one picture's columns on the sheet of what is plotted, and the
 // lines drawn over them.
 type block struct {
-	picture report.Picture
+	picture pictures.Picture
 	rows    [][]Cell // the first names the columns
 	lines   []line
 	column  int // of its upper left cell on the sheet, from 1
@@ -19,7 +19,7 @@ type block struct {
 
 // line is one series of a picture: where its name and its values stand.
 type line struct {
-	role   report.Role
+	role   pictures.Role
 	nth    int // of its role
 	name   stretch
 	x, y   stretch
@@ -50,10 +50,10 @@ func (b *block) wide() int {
 }
 
 // block lays out one picture at a place of the sheet.
-func (p *Plots) block(picture report.Picture, column, row int, before []*block) *block {
+func (p *Plots) block(picture pictures.Picture, column, row int, before []*block) *block {
 	b := &block{picture: picture, column: column, row: row}
 	switch picture.Shows {
-	case report.HoleReadings, report.ServiceEMC:
+	case pictures.HoleReadings, pictures.ServiceEMC:
 		p.byName(b, before)
 	default:
 		p.byPoint(b)
@@ -63,7 +63,7 @@ func (p *Plots) block(picture report.Picture, column, row int, before []*block) 
 
 // naming is a cell that names a limit or a mean and tells its number, which may
 // change.
-func (b *block) naming(s report.Series, level stretch) Cell {
+func (b *block) naming(s pictures.Series, level stretch) Cell {
 	c := text(s.Name)
 	value, number := b.rows[level.from][level.column], b.at(level)
 	x, ok := value.plotted()

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"slices"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 )
 
 // frame is where the parts of a picture stand in it, in points: the plot within
@@ -37,10 +37,10 @@ func (p *Plots) frame(b *block, x, y axis, wide, tall float64) frame {
 	if y.title != "" {
 		f.left += lineTall
 	}
-	if b.picture.Shows == report.ServiceEMC {
+	if b.picture.Shows == pictures.ServiceEMC {
 		f.top += edge // figures stand above its points
 	}
-	if len(b.lines) < 2 && b.picture.Shows != report.Positions {
+	if len(b.lines) < 2 && b.picture.Shows != pictures.Positions {
 		return f
 	}
 	return f.named(p.keys(b))

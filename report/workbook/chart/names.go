@@ -4,8 +4,8 @@ import (
 	"slices"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/pictures"
 )
 
 // byName lays a picture out a name a row and a series a column.
@@ -15,7 +15,7 @@ func (p *Plots) byName(b *block, before []*block) {
 	for _, n := range names {
 		b.rows = append(b.rows, []Cell{text(n.Name)})
 	}
-	nth := map[report.Role]int{}
+	nth := map[pictures.Role]int{}
 	for i, s := range b.picture.Series {
 		for k, n := range names {
 			c := Cell{}
@@ -39,7 +39,7 @@ func (p *Plots) byName(b *block, before []*block) {
 }
 
 // namesOf are the points of a picture, holes in the order a person lists them.
-func namesOf(p report.Picture) []placedName {
+func namesOf(p pictures.Picture) []placedName {
 	var all []placedName
 	for i, s := range p.Series {
 		if s.Role.Bound() {
@@ -49,7 +49,7 @@ func namesOf(p report.Picture) []placedName {
 			all = append(all, placedName{point, i})
 		}
 	}
-	if p.Shows == report.HoleReadings {
+	if p.Shows == pictures.HoleReadings {
 		slices.SortStableFunc(all, func(x, y placedName) int { return evidence.Order(x.Name, y.Name) })
 	}
 	return all
@@ -57,18 +57,18 @@ func namesOf(p report.Picture) []placedName {
 
 // placedName is a point and the series it belongs to.
 type placedName struct {
-	report.Point
+	pictures.Point
 	series int
 }
 
 // level is a limit or a mean, the same in every row: in the first row where it
 // comes from, below that a reference to it.
-func (p *Plots) level(s report.Series, before []*block, row int, b *block, column int) Cell {
+func (p *Plots) level(s pictures.Series, before []*block, row int, b *block, column int) Cell {
 	c := p.find.figure(s.Points[0].Y)
 	switch {
 	case row > 0:
 		c.Formula = b.at(one(column, 1))
-	case s.Role == report.LotMean:
+	case s.Role == pictures.LotMean:
 		c.Formula = meanOf(strings.TrimPrefix(s.Name, "mean of "), c, before)
 	}
 	return c
@@ -80,7 +80,7 @@ func meanOf(lot string, mean Cell, before []*block) string {
 	for _, b := range before {
 		for _, l := range b.lines {
 			s := l.y
-			if b.picture.Shows != report.WoodMoisture || l.role.Bound() || b.rows[s.from][0].Value != lot {
+			if b.picture.Shows != pictures.WoodMoisture || l.role.Bound() || b.rows[s.from][0].Value != lot {
 				continue
 			}
 			sum := 0.0

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"slices"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 )
 
 // Plots are the pictures of all areas and the sheet of the numbers behind them.
@@ -21,7 +21,7 @@ type Plots struct {
 // Area is an area with its pictures.
 type Area struct {
 	Name     string
-	Pictures []report.Picture
+	Pictures []pictures.Picture
 }
 
 // mostRows is where no further picture is drawn: the sheet is full.
@@ -69,7 +69,7 @@ func (p *Plots) Titles(area int) []string {
 func (p *Plots) Wide(area, nth int) bool {
 	const many = 6
 	picture := p.areas[area][nth].picture
-	return picture.Shows == report.WoodMoisture || len(picture.Series) > many
+	return picture.Shows == pictures.WoodMoisture || len(picture.Series) > many
 }
 
 // Notes are what an area's pictures leave out and cannot tell, each once.

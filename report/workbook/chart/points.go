@@ -4,15 +4,15 @@ import (
 	"strings"
 	"time"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 )
 
 // byPoint lays a picture out a point a row: the lines one below the other, then
 // the ends of the limit, each from the first to the last of the others.
 func (p *Plots) byPoint(b *block) {
 	b.rows = [][]Cell{head("Line", "Point", b.picture.X, b.picture.Y)}
-	nth := map[report.Role]int{}
-	var bounds []report.Series
+	nth := map[pictures.Role]int{}
+	var bounds []pictures.Series
 	for _, s := range b.picture.Series {
 		if s.Role.Bound() {
 			bounds = append(bounds, s)
@@ -22,7 +22,7 @@ func (p *Plots) byPoint(b *block) {
 		from := len(b.rows)
 		for _, point := range s.Points {
 			r := p.pointRow(s, point)
-			if b.picture.Shows == report.WoodMoisture {
+			if b.picture.Shows == pictures.WoodMoisture {
 				r[2] = Cell{Value: float64(len(b.rows)), Form: Number}
 			}
 			b.rows = append(b.rows, r)
@@ -44,7 +44,7 @@ func (b *block) draw(l line, from int) {
 	b.lines = append(b.lines, l)
 }
 
-func (p *Plots) pointRow(s report.Series, point report.Point) []Cell {
+func (p *Plots) pointRow(s pictures.Series, point pictures.Point) []Cell {
 	if !point.Y.Shown() {
 		return []Cell{text(s.Name)}
 	}
@@ -56,9 +56,9 @@ func (p *Plots) pointRow(s report.Series, point report.Point) []Cell {
 }
 
 // bound is an end of a limit over the whole width of a picture.
-func (p *Plots) bound(b *block, s report.Series, drawn stretch) {
+func (p *Plots) bound(b *block, s pictures.Series, drawn stretch) {
 	from, level := len(b.rows), p.find.figure(s.Points[0].Y)
-	if s.Role == report.LotMean {
+	if s.Role == pictures.LotMean {
 		level.Formula = meanOf(strings.TrimPrefix(strings.TrimPrefix(s.Name, "mean of "), "the "), level, []*block{b})
 	}
 	for _, end := range []string{"MIN", "MAX"} {

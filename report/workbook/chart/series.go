@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/pictures"
 	"firstboard/report/workbook/formula"
 )
 
@@ -23,7 +23,7 @@ func (p *Plots) seriesOf(b *block, nth int, l line) string {
 
 func (b *block) byNames() bool {
 	switch b.picture.Shows {
-	case report.HoleReadings, report.ServiceEMC:
+	case pictures.HoleReadings, pictures.ServiceEMC:
 		return true
 	}
 	return false
@@ -52,13 +52,13 @@ func (k stroke) markup(l line) string {
 func (p *Plots) labels(b *block, l line) string {
 	const few, places = 16, 16
 	side := "r"
-	if b.picture.Shows == report.ServiceEMC {
+	if b.picture.Shows == pictures.ServiceEMC {
 		side = "t"
 	}
 	switch shows := b.picture.Shows; {
-	case (shows == report.HoleReadings || shows == report.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
+	case (shows == pictures.HoleReadings || shows == pictures.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
 		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() + `<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
-	case shows == report.Positions && (len(b.rows) <= places || l.role == report.Judged || l.role == report.Dish):
+	case shows == pictures.Positions && (len(b.rows) <= places || l.role == pictures.Judged || l.role == pictures.Dish):
 		return namesAt(l)
 	}
 	return ""
@@ -69,11 +69,11 @@ func (p *Plots) labels(b *block, l line) string {
 func namesAt(l line) string {
 	side := "r"
 	switch l.role {
-	case report.Subfloor, report.Joist:
+	case pictures.Subfloor, pictures.Joist:
 		side = "l"
-	case report.Scan:
+	case pictures.Scan:
 		side = "b"
-	case report.Flooring, report.Dish:
+	case pictures.Flooring, pictures.Dish:
 		side = "t"
 	}
 	s := `<c:dLbls>`

@@ -1,6 +1,6 @@
 package chart
 
-import "firstboard/report"
+import "firstboard/report/pictures"
 
 // The inks of pictures. Blues are dark and oranges light,
 // or lines that differ in their dashes and marks as well.
@@ -28,13 +28,13 @@ type stroke struct {
 }
 
 // strokeOf is the stroke of a line in its picture.
-func strokeOf(l line, shows report.Shows) stroke {
+func strokeOf(l line, shows pictures.Shows) stroke {
 	switch {
 	case l.role.Bound():
 		return boundStroke(l)
-	case shows == report.HoleReadings, shows == report.Positions, shows == report.WoodMoisture:
+	case shows == pictures.HoleReadings, shows == pictures.Positions, shows == pictures.WoodMoisture:
 		return markStroke(l.role)
-	case shows == report.ServiceEMC:
+	case shows == pictures.ServiceEMC:
 		return stroke{ink: deepBlue, width: 1.5, dash: "solid", mark: "circle", size: 8}
 	}
 	return lineStroke(l)
@@ -42,13 +42,13 @@ func strokeOf(l line, shows report.Shows) stroke {
 
 // lineStroke tells many lines apart; one of very many points has small marks.
 func lineStroke(l line) stroke {
-	if l.role == report.Others {
+	if l.role == pictures.Others {
 		return stroke{ink: midGrey, width: 0.75, dash: "solid", mark: "circle", size: 2}
 	}
-	if l.role == report.Expected {
+	if l.role == pictures.Expected {
 		return stroke{ink: darkGrey, width: 1.5, dash: "lgDash"}
 	}
-	if l.role == report.ExpectedEnd {
+	if l.role == pictures.ExpectedEnd {
 		return stroke{ink: midGrey, width: 1, dash: "sysDot"}
 	}
 	const crowded = 60
@@ -57,7 +57,7 @@ func lineStroke(l line) stroke {
 		mark: pick(l.nth, "circle", "square", "triangle", "diamond"), width: 1.5, size: 6,
 	}
 	switch {
-	case l.role == report.Discarded:
+	case l.role == pictures.Discarded:
 		s.ink, s.dash, s.mark, s.size = deepOrange, "sysDash", "x", 8
 	case l.y.to-l.y.from > crowded:
 		s.size, s.width = 2, 1
@@ -67,29 +67,29 @@ func lineStroke(l line) stroke {
 
 func boundStroke(l line) stroke {
 	switch l.role {
-	case report.LotMean:
+	case pictures.LotMean:
 		return stroke{ink: darkGrey, width: 2, dash: pick(l.nth, "solid", "sysDot", "lgDash", "dashDot")}
-	case report.TargetEMC:
+	case pictures.TargetEMC:
 		return stroke{ink: deepOrange, width: 2.25, dash: "dash"}
-	case report.Lowest:
+	case pictures.Lowest:
 		return stroke{ink: black, width: 1.75, dash: "sysDot"}
 	}
 	return stroke{ink: black, width: 1.75, dash: "dash"}
 }
 
-func markStroke(r report.Role) stroke {
+func markStroke(r pictures.Role) stroke {
 	switch r {
-	case report.Discarded:
+	case pictures.Discarded:
 		return stroke{ink: deepOrange, mark: "x", size: 9}
-	case report.Dish:
+	case pictures.Dish:
 		return stroke{ink: deepOrange, mark: "square", size: 9}
-	case report.Flooring:
+	case pictures.Flooring:
 		return stroke{ink: darkGrey, mark: "triangle", size: 7}
-	case report.Subfloor:
+	case pictures.Subfloor:
 		return stroke{ink: deepOrange, fill: paleOrange, mark: "diamond", size: 8}
-	case report.Joist:
+	case pictures.Joist:
 		return stroke{ink: darkGrey, mark: "plus", size: 8}
-	case report.Scan:
+	case pictures.Scan:
 		return stroke{ink: midGrey, mark: "circle", size: 5}
 	}
 	return stroke{ink: deepBlue, mark: "circle", size: 9}

@@ -1,16 +1,17 @@
-package report
+package pictures
 
 import (
 	"slices"
 	"strings"
 
 	"firstboard/acclimate"
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/wood"
 )
 
-// moisturePicture is how the boards and the subfloor are spread, lot by lot.
-func (s Site) moisturePicture() Picture {
+// moistureOf is how the boards and the subfloor are spread, lot by lot.
+func moistureOf(s report.Site) Picture {
 	p := Picture{
 		Shows: WoodMoisture, Title: "Moisture content of boards and subfloor (% MC, a dot a reading)",
 		X: "moisture content (%)", Y: "number of readings", Unit: evidence.MC,
@@ -18,13 +19,13 @@ func (s Site) moisturePicture() Picture {
 	var lacking []string
 	if s.Wood.NoFlooring == "" {
 		for _, lot := range s.Wood.Lots() {
-			points := s.moistures(lot.Boards, &lacking)
+			points := moistures(s, lot.Boards, &lacking)
 			p.with(lot.Title(), Flooring, points)
 		}
 	}
 	boards := len(p.Series) > 0
 	if s.Wood.NoSubfloor == "" {
-		p.with("subfloor", Subfloor, s.moistures(s.Wood.Pieces(wood.OfSubfloor), &lacking))
+		p.with("subfloor", Subfloor, moistures(s, s.Wood.Pieces(wood.OfSubfloor), &lacking))
 	}
 	if n := len(p.Series); n > 0 && p.Series[n-1].Role == Subfloor {
 		p.ends("subfloor ", s.Limits.Subfloor, evidence.MC)
@@ -45,12 +46,12 @@ func (s Site) moisturePicture() Picture {
 
 // WithMeans is a picture of moisture with the means of lots and subfloor, and how
 // far from the subfloor's a lot's may lie; any other as it is.
-func (p Picture) WithMeans(s Site) Picture {
+func (p Picture) WithMeans(s report.Site) Picture {
 	if p.Shows != WoodMoisture {
 		return p
 	}
 	p.Series, p.Notes = slices.Clone(p.Series), slices.Clone(p.Notes)
-	s.means(&p)
+	addMeans(s, &p)
 	most := s.Wood.Difference.Most.Number
 	for _, mean := range s.Wood.MeanOfSubfloor().Each() {
 		if s.Wood.NoDifference != "" || !most.Shown() {
@@ -58,7 +59,7 @@ func (p Picture) WithMeans(s Site) Picture {
 		}
 		y := evidence.Reading{Written: mean.Value.Text(), Value: mean.Value.Decimal(), Unit: evidence.MC}
 		p.Series = append(p.Series, Series{"mean of the subfloor", LotMean, []Point{{Y: y}}})
-		under, over := s.besides(mean)
+		under, over := besides(s, mean)
 		if under {
 			p.level("a lot's mean, lowest", Lowest, evidence.Computed(y.Value.Sub(most.Value), evidence.MC), evidence.MC)
 		}
@@ -70,7 +71,7 @@ func (p Picture) WithMeans(s Site) Picture {
 }
 
 // besides says whether lots' means lie under and over the subfloor's.
-func (s Site) besides(subfloor evidence.Working) (under, over bool) {
+func besides(s report.Site, subfloor evidence.Working) (under, over bool) {
 	for _, lot := range s.Wood.Lots() {
 		for _, mean := range s.Wood.Mean(lot).Each() {
 			less := mean.Value.Decimal().LessThan(subfloor.Value.Decimal())
@@ -81,7 +82,7 @@ func (s Site) besides(subfloor evidence.Working) (under, over bool) {
 }
 
 // moistures are the judged readings of pieces, corrected where they had to be.
-func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) []Point {
+func moistures(s report.Site, pieces []evidence.Judged[wood.Row], lacking *[]string) []Point {
 	var all []Point
 	for _, piece := range pieces {
 		var read []Point
@@ -104,15 +105,15 @@ func (s Site) moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) [
 }
 
 // target adds the target of the service climate, where it is known.
-func (p *Picture) target(s Site) {
+func (p *Picture) target(s report.Site) {
 	if t := acclimate.TargetOf(s.Room.Service); t.Lack == "" {
 		p.level("target", TargetEMC, evidence.Computed(t.Mid.Value.Decimal(), evidence.MC), evidence.MC)
 	}
 }
 
-// servicePicture is the moisture content that the boards will seek over the
+// serviceOf is the moisture content that the boards will seek over the
 // year, beside their mean.
-func (s Site) servicePicture() Picture {
+func serviceOf(s report.Site) Picture {
 	p := Picture{
 		Shows: ServiceEMC, Title: "Equilibrium moisture content of each period of the service climate (% MC)",
 		X: "period", Y: "moisture content (%)", Unit: evidence.MC,
@@ -133,7 +134,7 @@ func (s Site) servicePicture() Picture {
 		points = append(points, Point{Name: period.Name, Y: y})
 	}
 	p.with("EMC of the period", Judged, points)
-	s.means(&p)
+	addMeans(s, &p)
 	p.target(s)
 	p.leftOut(lacking)
 	if len(p.Series) > 1 {
@@ -142,8 +143,8 @@ func (s Site) servicePicture() Picture {
 	return p
 }
 
-// means adds the mean of each lot; of many lots the lowest and the highest.
-func (s Site) means(p *Picture) {
+// addMeans adds the mean of each lot; of many lots the lowest and the highest.
+func addMeans(s report.Site, p *Picture) {
 	const few = 4
 	var all []Series
 	for _, lot := range s.Wood.Lots() {

@@ -1,26 +1,47 @@
-package report_test
+package pictures_test
 
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
 
 	"github.com/google/go-cmp/cmp"
+	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/pictures"
 	"firstboard/report/record"
 	"firstboard/slab"
 )
+
+// installed is the day of installing, 12 March 2026.
+const installed = evidence.Day(20524)
+
+// spot is where a reading was typed.
+type spot string
+
+func (s spot) String() string { return string(s) }
+
+// since is a time so many hours from the beginning of the day of installing.
+func since(hours float64) evidence.Time {
+	at := installed.Begins(time.UTC).Add(time.Duration(hours * float64(time.Hour)))
+	return evidence.Time{Written: at.Format("2006-01-02 15:04"), First: at, Last: at}
+}
+
+func num(x float64, u evidence.Unit) evidence.Reading {
+	return evidence.Typed(strconv.FormatFloat(x, 'f', -1, 64), u)
+}
 
 // slabJob is one area on a slab, with what is put into it.
 func slabJob() report.Job {
 	return report.Job{
 		Zone: time.UTC, Settings: report.DefaultSettings(), Instruments: evidence.Instruments{},
-		Areas: []report.Area{{ID: "A1", Substrate: "slab", InstallOn: day(installed), Size: num(500, evidence.SquareFoot)}},
+		Areas: []report.Area{{ID: "A1", Substrate: "slab", InstallOn: evidence.Date{Written: installed.String(), Day: installed}, Size: num(500, evidence.SquareFoot)}},
 	}
 }
 
@@ -31,26 +52,26 @@ func holeAt(name string, hours, rh float64, discarded string) slab.Hole {
 }
 
 // picturesOf are the pictures of one area of a job.
-func picturesOf(j report.Job, a report.Area) []report.Picture {
+func picturesOf(j report.Job, a report.Area) []pictures.Picture {
 	for _, d := range report.Judge(j) {
 		if d.Area.ID == a.ID {
-			return report.Pictures(d.Site)
+			return pictures.Of(d.Site)
 		}
 	}
 	return nil
 }
 
 // picture is the one of a kind; ok is false where there is none.
-func picture(j report.Job, shows report.Shows) (p report.Picture, ok bool) {
+func picture(j report.Job, shows pictures.Shows) (p pictures.Picture, ok bool) {
 	all := picturesOf(j, j.Areas[0])
-	i := slices.IndexFunc(all, func(p report.Picture) bool { return p.Shows == shows })
+	i := slices.IndexFunc(all, func(p pictures.Picture) bool { return p.Shows == shows })
 	if i < 0 {
 		return p, false
 	}
 	return all[i], true
 }
 
-func drawn(p report.Picture) string {
+func drawn(p pictures.Picture) string {
 	var all []string
 	for _, s := range p.Series {
 		line := s.Name + ":"
@@ -73,7 +94,7 @@ func TestHolesAreDrawnByWhatCounts(t *testing.T) {
 	unread := holeAt("H10", -20, 1, "")
 	unread.RH = evidence.Reading{}
 	j.Holes = []slab.Hole{holeAt("H2", -20, 71.5, ""), holeAt("H2", -90, 80, ""), holeAt("H3", -20, 92, "crack"), unread}
-	p, _ := picture(j, report.HoleReadings)
+	p, _ := picture(j, pictures.HoleReadings)
 	if got, want := drawn(p), "judged: H2 71.5; discarded: H3 92; limit: 75"; got != want {
 		t.Errorf("the holes are drawn as %q, want %q", got, want)
 	}
@@ -85,11 +106,11 @@ func TestHolesAreDrawnByWhatCounts(t *testing.T) {
 func TestDryingIsDrawnWhereAHoleWasReadTwice(t *testing.T) {
 	j := slabJob()
 	j.Holes = []slab.Hole{holeAt("H1", -20, 71, ""), holeAt("H2", -20, 74, "")}
-	if p, ok := picture(j, report.DryingHistory); ok {
+	if p, ok := picture(j, pictures.DryingHistory); ok {
 		t.Errorf("holes read once have a history: %s", drawn(p))
 	}
 	j.Holes = append(j.Holes, holeAt("H1", -90, 79, ""))
-	p, _ := picture(j, report.DryingHistory)
+	p, _ := picture(j, pictures.DryingHistory)
 	if got, want := drawn(p), "H1: 79 71; H2: 74; limit: 75"; got != want {
 		t.Errorf("the history is %q, want %q", got, want)
 	}
@@ -101,7 +122,7 @@ func TestLinesTooManyToBeToldApartAreJoined(t *testing.T) {
 		name := fmt.Sprint("H", i+1)
 		j.Holes = append(j.Holes, holeAt(name, -90, 90, ""), holeAt(name, -20, 60+float64(i), ""))
 	}
-	p, _ := picture(j, report.DryingHistory)
+	p, _ := picture(j, pictures.DryingHistory)
 	points := 0
 	for _, s := range p.Series {
 		for _, x := range s.Points {
@@ -137,17 +158,17 @@ func TestALongLogKeepsTheExtremesOfEachStretch(t *testing.T) {
 		}
 		return 40 + float64(i%7)/10
 	})
-	p, _ := picture(j, report.AirHumidity)
+	p, _ := picture(j, pictures.AirHumidity)
 	points := p.Series[0].Points
 	if n := len(points); n < 300 || n > 402 {
 		t.Errorf("%d points are drawn, want about 400", n)
 	}
 	for _, want := range []string{"91.3", "3.2"} {
-		if !slices.ContainsFunc(points, func(x report.Point) bool { return x.Y.Written == want }) {
+		if !slices.ContainsFunc(points, func(x pictures.Point) bool { return x.Y.Written == want }) {
 			t.Errorf("the reading %s is lost", want)
 		}
 	}
-	if !slices.IsSortedFunc(points, func(a, b report.Point) int { return a.At.First.Compare(b.At.First) }) {
+	if !slices.IsSortedFunc(points, func(a, b pictures.Point) int { return a.At.First.Compare(b.At.First) }) {
 		t.Error("the points are out of order")
 	}
 	if points[0].At != j.Air[0].ReadAt || points[len(points)-1].At != j.Air[19_999].ReadAt {
@@ -165,7 +186,7 @@ func TestALineBreaksWhereNoAirWasRead(t *testing.T) {
 	}{{26, 0}, {26.5, 4}} {
 		j := slabJob()
 		j.Air = airOf(5, c.apart, func(int) float64 { return 40 })
-		p, _ := picture(j, report.AirHumidity)
+		p, _ := picture(j, pictures.AirHumidity)
 		breaks := 0
 		for _, x := range p.Series[0].Points {
 			if !x.Y.Shown() {
@@ -180,14 +201,14 @@ func TestALineBreaksWhereNoAirWasRead(t *testing.T) {
 
 // Rows in another order give the same pictures.
 func TestTheOrderOfRowsChangesNoPicture(t *testing.T) {
-	rec, err := record.Read("../testdata/jobs/millrace")
+	rec, err := record.Read("../../testdata/jobs/millrace")
 	if err != nil {
 		t.Fatal(err)
 	}
 	turned := rec.Job
 	turned.Holes, turned.Air, turned.Wood, turned.Scans = backwards(turned.Holes), backwards(turned.Air), backwards(turned.Wood), backwards(turned.Scans)
 	for _, a := range rec.Job.Areas {
-		if diff := cmp.Diff(picturesOf(rec.Job, a), picturesOf(turned, a), exactly()); diff != "" {
+		if diff := cmp.Diff(picturesOf(rec.Job, a), picturesOf(turned, a), cmp.Comparer(func(a, b decimal.Decimal) bool { return a.Equal(b) })); diff != "" {
 			t.Errorf("area %s in the record's order (-) and backwards (+):\n%s", a.ID, diff)
 		}
 	}
@@ -202,11 +223,11 @@ func backwards[T any](rows []T) []T {
 // Every point that was typed tells its cell, and the demonstration has all
 // kinds of pictures.
 func TestPicturesOfTheDemonstration(t *testing.T) {
-	rec, err := record.Read("../testdata/jobs/millrace")
+	rec, err := record.Read("../../testdata/jobs/millrace")
 	if err != nil {
 		t.Fatal(err)
 	}
-	seen := map[report.Shows]bool{}
+	seen := map[pictures.Shows]bool{}
 	for _, a := range rec.Job.Areas {
 		for _, p := range picturesOf(rec.Job, a) {
 			seen[p.Shows] = true
@@ -219,7 +240,7 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 			}
 		}
 	}
-	for s := report.HoleReadings; s <= report.Positions; s++ {
+	for s := pictures.HoleReadings; s <= pictures.Positions; s++ {
 		if !seen[s] {
 			t.Errorf("no area has a picture of kind %d", s)
 		}

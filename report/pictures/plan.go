@@ -1,17 +1,18 @@
-package report
+package pictures
 
 import (
 	"fmt"
 	"slices"
 	"strings"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 	"firstboard/wood"
 )
 
-// planPicture is where holes, dishes, pieces and scans lie on the plan.
-func (s Site) planPicture() Picture {
+// planOf is where holes, dishes, pieces and scans lie on the plan.
+func planOf(s report.Site) Picture {
 	p := Picture{Shows: Positions, Title: "Where the floor was measured"}
 	f := s.Slab
 	hole := func(h slab.Hole) (x, y evidence.Reading) { return h.X, h.Y }
@@ -26,15 +27,15 @@ func (s Site) planPicture() Picture {
 	}
 	p.with("subfloor piece", Subfloor, onPlan(s.Wood.Pieces(wood.OfSubfloor), piece))
 	p.with("joist", Joist, onPlan(s.Wood.Pieces(wood.OfJoist), piece))
-	p.with("scan", Scan, onPlan(s.scans(), func(r slab.Scan) (x, y evidence.Reading) { return r.X, r.Y }))
+	p.with("scan", Scan, onPlan(scansOf(s), func(r slab.Scan) (x, y evidence.Reading) { return r.X, r.Y }))
 	if len(p.Series) > 0 {
 		p.oneUnit()
 	}
 	return p
 }
 
-// scans are the spots of the scan with their latest rows.
-func (s Site) scans() []evidence.Judged[slab.Scan] {
+// scansOf are the spots of the scan with their latest rows.
+func scansOf(s report.Site) []evidence.Judged[slab.Scan] {
 	return evidence.Latest(s.Slab.BareScans(), s.Slab.Wet, func(r slab.Scan) string { return r.Spot },
 		func(r slab.Scan) evidence.Time { return r.ReadAt })
 }

@@ -1,4 +1,4 @@
-package report
+package pictures
 
 import (
 	"fmt"
@@ -6,21 +6,22 @@ import (
 	"time"
 
 	"firstboard/acclimate"
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
-func (s Site) airTempPicture() Picture {
+func airTempOf(s report.Site) Picture {
 	p := Picture{Shows: AirTemperature, Title: "Temperature of the air against its range", Y: "temperature"}
-	return s.airPicture(p, s.Room.Temp, func(a *acclimate.Air) evidence.Reading { return a.Temp })
+	return airOf(s, p, s.Room.Temp, func(a *acclimate.Air) evidence.Reading { return a.Temp })
 }
 
-func (s Site) airRHPicture() Picture {
+func airRHOf(s report.Site) Picture {
 	p := Picture{Shows: AirHumidity, Title: "Relative humidity of the air against its range", Y: "relative humidity"}
-	return s.airPicture(p, s.Room.RH, func(a *acclimate.Air) evidence.Reading { return a.RH })
+	return airOf(s, p, s.Room.RH, func(a *acclimate.Air) evidence.Reading { return a.RH })
 }
 
-// airPicture is the air log over time, thinned where it is long.
-func (s Site) airPicture(p Picture, limit evidence.Limit, value func(*acclimate.Air) evidence.Reading) Picture {
+// airOf is the air log over time, thinned where it is long.
+func airOf(s report.Site, p Picture, limit evidence.Limit, value func(*acclimate.Air) evidence.Reading) Picture {
 	all := linesOf(s.Room.Air.Timed(), func(a *acclimate.Air) string { return a.Instrument }, func(a *acclimate.Air) Point {
 		return Point{At: a.ReadAt, Y: value(a)}
 	})
@@ -31,7 +32,7 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(*acclimate.
 	p.X, p.Unit = "read at", unit
 	p.Title += " (" + string(unit) + ")"
 	p.Y += " (" + strings.TrimSuffix(string(unit), " RH") + ")"
-	s.shorten(&p, all)
+	shorten(s, &p, all)
 	for _, line := range told(all, mostLines, "instrument") {
 		for i := range line.Points {
 			line.Points[i].Y = inUnit(line.Points[i].Y, unit)
@@ -48,7 +49,7 @@ func (s Site) airPicture(p Picture, limit evidence.Limit, value func(*acclimate.
 
 // shorten thins the lines of a log, breaks them where no air was read, and
 // notes what is not drawn.
-func (s Site) shorten(p *Picture, all []Series) {
+func shorten(s report.Site, p *Picture, all []Series) {
 	rows, drawn := 0, 0
 	each := max(mostPoints*mostLines/max(len(all), mostLines), 20)
 	for i, line := range all {

@@ -1,14 +1,15 @@
-package report
+package pictures
 
 import (
 	"slices"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 )
 
-// holePicture is the reading of each hole beside the limit.
-func (s Site) holePicture() Picture {
+// holesOf is the reading of each hole beside the limit.
+func holesOf(s report.Site) Picture {
 	p := Picture{
 		Shows: HoleReadings, Title: "Relative humidity of each hole against its limit (% RH)",
 		X: "hole", Y: "relative humidity (%)", Unit: evidence.RH,
@@ -57,8 +58,8 @@ func holePoints(holes []evidence.Judged[slab.Hole]) (points []Point, lacking []s
 // mostLines is how many lines of one picture can be told apart.
 const mostLines = 9
 
-// dryingPicture is how each hole dried, where any was read more than once.
-func (s Site) dryingPicture() Picture {
+// dryingOf is how each hole dried, where any was read more than once.
+func dryingOf(s report.Site) Picture {
 	p := Picture{
 		Shows: DryingHistory, Title: "Relative humidity of each hole over time (% RH)",
 		X: "read at", Y: "relative humidity (%)", Unit: evidence.RH,

@@ -1,4 +1,4 @@
-package report
+package pictures
 
 import (
 	"cmp"
@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
 )
 
@@ -77,12 +78,12 @@ type Point struct {
 	X, Y evidence.Reading
 }
 
-// Pictures are those of an area of which the record holds something.
-func Pictures(s Site) []Picture {
+// Of are those of an area of which the record holds something.
+func Of(s report.Site) []Picture {
 	var all []Picture
 	for _, p := range []Picture{
-		s.holePicture(), s.dryingPicture(), s.airTempPicture(), s.airRHPicture(),
-		s.moisturePicture(), s.servicePicture(), s.planPicture(),
+		holesOf(s), dryingOf(s), airTempOf(s), airRHOf(s),
+		moistureOf(s), serviceOf(s), planOf(s),
 	} {
 		if slices.ContainsFunc(p.Series, func(s Series) bool { return !s.Role.Bound() }) {
 			all = append(all, p)
