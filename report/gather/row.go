@@ -172,7 +172,7 @@ func (r *Row) figures(d report.Decision) {
 		r.TargetPct = figure(d.Target.Mid)
 	}
 	for _, f := range d.Findings {
-		value, limit := figure(strings.Clone(f.Value)), figure(strings.Clone(f.Limit))
+		value, limit := figure(f.Value), figure(f.Limit)
 		switch f.ID {
 		case "slab-rh":
 			r.SlabRHPct, r.SlabRHLimitPct = value, limit

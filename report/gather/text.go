@@ -68,5 +68,5 @@ func figure(s string) Figure {
 	if digits = strings.TrimLeft(digits, "0"); digits == "" || digits[0] == '.' {
 		digits = "0" + digits
 	}
-	return Figure(sign + digits)
+	return Figure(strings.Clone(sign + digits))
 }

@@ -33,8 +33,8 @@ func once(parts []Part) ([]Part, []Unread) {
 		var in Text
 		p.Rows = slices.DeleteFunc(slices.Clone(p.Rows), func(r Row) bool {
 			stays := best[fmt.Sprint(origin(i))+"\x00"+r.decided()]
-			if kept := parts[stays[0]].Rows[stays[1]]; stays[0] != i {
-				left, in = append(left, string(r.Area)), kept.Record
+			if stayed := parts[stays[0]].Rows[stays[1]]; stays[0] != i {
+				left, in = append(left, string(r.Area)), stayed.Record
 				return true
 			}
 			return false
