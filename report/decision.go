@@ -26,10 +26,10 @@ type Decision struct {
 	Unused      []evidence.Unused // rows that were read and not judged
 	Discarded   []string          // holes out of use, with their words
 	Corrections []Correction
-	Advice      []string // what the meters say together
-	Questions   []string // whether one slip stands behind what is not met
-	Looks       []string // what is worth a second look, the questions first
-	Items       []Item   // what a moisture report should hold
+	Advice      []string     // what the meters say together
+	Questions   []string     // whether one slip stands behind what is not met
+	Looks       []string     // what is worth a second look, the questions first
+	Items       []ReportItem // what a moisture report should hold
 }
 
 // Target is the service climate's equilibrium moisture content: lowest,

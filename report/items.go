@@ -8,9 +8,9 @@ import (
 	"firstboard/slab"
 )
 
-// Item is one thing that published standards or trade guidance want on a
+// ReportItem is one thing that published standards or trade guidance want on a
 // moisture report, and whether the record holds it for an area.
-type Item struct {
+type ReportItem struct {
 	What     string
 	Asked    string // who asks for it
 	Standing evidence.Standing
@@ -20,14 +20,14 @@ type Item struct {
 
 // items are the evidence list of an area: advice, in the order a report is
 // read. What is wanted of holes is left out where no hole is needed.
-func (s Site) items(d Decision) []Item {
+func (s Site) items(d Decision) []ReportItem {
 	j, a := s.Job, s.Area
 	read, memory := evidence.Published, evidence.Recalled
 	holes := s.Slab.Holes
 	every := func(has func(slab.Hole) bool) bool {
 		return len(holes) > 0 && !slices.ContainsFunc(holes, func(h slab.Hole) bool { return !has(h) })
 	}
-	all := []Item{
+	all := []ReportItem{
 		wanted("project, site, area, general contractor", "ASTM F2170 section 11; RBK", memory,
 			j.Name != "" && j.Site != "" && j.GeneralContractor != "", "Job: Job, Site and General contractor"),
 		wanted("who tested", "ICRI; RBK; CRI", read, s.testerNamed(), "By on every reading"),
@@ -59,14 +59,14 @@ func (s Site) items(d Decision) []Item {
 		wanted("photographs", "trade guidance", read,
 			slices.ContainsFunc(j.Photos, func(p Photo) bool { return evidence.Same(p.Area, a.ID) }), "Photos"),
 	}
-	return slices.DeleteFunc(all, func(i Item) bool { return s.Slab.NoHoles != "" && strings.Contains(i.What, "hole") })
+	return slices.DeleteFunc(all, func(i ReportItem) bool { return s.Slab.NoHoles != "" && strings.Contains(i.What, "hole") })
 }
 
-func wanted(what, asked string, standing evidence.Standing, held bool, lacks string) Item {
+func wanted(what, asked string, standing evidence.Standing, held bool, lacks string) ReportItem {
 	if held {
 		lacks = ""
 	}
-	return Item{What: what, Asked: asked, Standing: standing, Held: held, Lacks: lacks}
+	return ReportItem{What: what, Asked: asked, Standing: standing, Held: held, Lacks: lacks}
 }
 
 func (s Site) testerNamed() bool {

@@ -87,7 +87,7 @@ func signed(all []report.Signature) []string {
 
 // asked is what a moisture report should hold: what is held, then what is
 // lacking.
-func asked(items []report.Item) []string {
+func asked(items []report.ReportItem) []string {
 	var held, lacking []string
 	for _, i := range items {
 		by := i.Asked + " (" + string(i.Standing) + ")"
