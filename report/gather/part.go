@@ -42,6 +42,9 @@ type Unread struct {
 	What   Kind
 	Why    string // the first fault
 	More   int    // faults
+
+	in    string   // the record in which its areas stand already
+	areas []string // those areas
 }
 
 // Kind says what became of something that was not gathered.

@@ -29,31 +29,45 @@ func once(parts []Part) ([]Part, []Unread) {
 	var all []Part
 	var again []Unread
 	for i, p := range parts {
-		var left []string
-		var in Text
-		p.Rows = slices.DeleteFunc(slices.Clone(p.Rows), func(r Row) bool {
+		var rows []Row
+		for _, r := range p.Rows {
 			stays := best[fmt.Sprint(origin(i))+"\x00"+r.decided()]
-			if stayed := parts[stays[0]].Rows[stays[1]]; stays[0] != i {
-				left, in = append(left, string(r.Area)), stayed.Record
-				return true
+			if stays[0] == i {
+				rows = append(rows, r)
+				continue
 			}
-			return false
-		})
-		if len(left) > 0 {
-			p.Due = slices.DeleteFunc(slices.Clone(p.Due), func(d Due) bool { return !d.concerns(p.Rows) })
-			again = append(again, Unread{Record: p.Record, What: Again, Why: fmt.Sprintf("%s in %s", areas(left), in)})
+			again = leftOut(again, p.Record, parts[stays[0]].Record, string(r.Area))
 		}
+		if len(rows) < len(p.Rows) {
+			p.Due = slices.DeleteFunc(slices.Clone(p.Due), func(d Due) bool { return !d.concerns(rows) })
+		}
+		p.Rows = rows
 		all = append(all, p)
+	}
+	for i, u := range again {
+		again[i].Why = u.stands()
 	}
 	return all, again
 }
 
-// areas are the names of some areas that stand elsewhere too.
-func areas(names []string) string {
-	if len(names) == 1 {
-		return "its area " + names[0] + " stands"
+// leftOut adds an area of a record that stands in another one. Those of one
+// record come together.
+func leftOut(all []Unread, record, in, area string) []Unread {
+	for i := len(all) - 1; i >= 0 && all[i].Record == record; i-- {
+		if all[i].in == in {
+			all[i].areas = append(all[i].areas, area)
+			return all
+		}
 	}
-	return "its areas " + evidence.List(names) + " stand"
+	return append(all, Unread{Record: record, What: Again, in: in, areas: []string{area}})
+}
+
+// stands says which areas stand elsewhere, and where.
+func (u Unread) stands() string {
+	if len(u.areas) == 1 {
+		return "its area " + u.areas[0] + " stands in " + u.in
+	}
+	return "its areas " + evidence.List(u.areas) + " stand in " + u.in
 }
 
 // concerns says whether a thing that falls due is of any of these rows' areas.
