@@ -241,4 +241,3 @@ func TestDaysFrom1904(t *testing.T) {
 		t.Errorf("%q from 1900, %q from 1904", a, b)
 	}
 }
-

@@ -12,15 +12,6 @@ import (
 	"github.com/urfave/cli/v2"
 )
 
-// The tool's name and version, as every output states them.
-const (
-	toolName = "firstboard"
-	version  = "0.1.0"
-)
-
-// madeWith is the tool with its version.
-func madeWith() string { return toolName + " " + version }
-
 // Exit codes.
 const (
 	exitGo       = 0 // every area may be installed
@@ -116,7 +107,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 	app := &cli.App{
 		Name:      toolName,
 		Usage:     "judge whether a floor may be installed yet, area by area, and prove it",
-		Version:   version,
+		Version:   versions(),
 		Writer:    stdout,
 		ErrWriter: stderr,
 		HideHelp:  true,

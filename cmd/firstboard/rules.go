@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"slices"
 	"strings"
 
@@ -22,30 +23,27 @@ func rulesCommand() *cli.Command {
 			if c.NArg() > 0 {
 				return fmt.Errorf("rules: takes no argument, and %q was given", c.Args().First())
 			}
-			for _, rule := range report.Rules() {
-				printRule(c, rule)
-			}
-			printSynonyms(c)
+			printRules(c.App.Writer)
 			return nil
 		},
 	}
 }
 
-func printRule(c *cli.Context, rule report.Rule) {
+func printRule(w io.Writer, rule report.Rule) {
 	title := rule.ID
 	if !rule.Deciding {
 		title += " (advice)"
 	}
-	fmt.Fprintln(c.App.Writer, title)
-	say(c.App.Writer, rule.Asks, "  ")
+	fmt.Fprintln(w, title)
+	say(w, rule.Asks, "  ")
 	if rule.Default != "" {
-		say(c.App.Writer, "unless stated otherwise: "+rule.Default, "  ")
+		say(w, "unless stated otherwise: "+rule.Default, "  ")
 	}
-	say(c.App.Writer, "source: "+rule.Cite.Source+" ("+string(rule.Cite.Standing)+")", "  ")
+	say(w, "source: "+rule.Cite.Source+" ("+string(rule.Cite.Standing)+")", "  ")
 }
 
 // printSynonyms lists the trade's names of species that count as one.
-func printSynonyms(c *cli.Context) {
+func printSynonyms(w io.Writer) {
 	names := map[string][]string{}
 	var means []string
 	for _, s := range wood.Synonyms() {
@@ -55,9 +53,9 @@ func printSynonyms(c *cli.Context) {
 		names[s.Means] = append(names[s.Means], s.Name)
 	}
 	slices.Sort(means)
-	fmt.Fprintln(c.App.Writer, "names of species")
-	say(c.App.Writer, "a meter's scale and a wood are one species under any of these names (the trade's usage, from memory):", "  ")
+	fmt.Fprintln(w, "names of species")
+	say(w, "a meter's scale and a wood are one species under any of these names (the trade's usage, from memory):", "  ")
 	for _, species := range means {
-		say(c.App.Writer, species+": "+strings.Join(names[species], ", "), "  ")
+		say(w, species+": "+strings.Join(names[species], ", "), "  ")
 	}
 }
