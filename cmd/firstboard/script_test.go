@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -17,8 +18,12 @@ import (
 )
 
 func TestMain(m *testing.M) {
+	debug.SetGCPercent(400) // hundreds of workbooks are written: memory is cheaper here than time
 	testscript.Main(m, map[string]func(){
-		toolName: func() { os.Exit(run(os.Args, os.Stdout, os.Stderr)) },
+		toolName: func() {
+			debug.SetGCPercent(100)
+			os.Exit(run(os.Args, os.Stdout, os.Stderr))
+		},
 	})
 }
 
