@@ -128,11 +128,13 @@ func TestAFileThatChanges(t *testing.T) {
 		}
 	}
 	for name, change := range map[string]func() error{
-		"longer":   func() error { return os.Truncate(path, 9) },
-		"shorter":  func() error { return os.Truncate(path, 1) },
-		"touched":  func() error { return os.Chtimes(path, time.Time{}, time.Unix(1e9, 0)) },
-		"gone":     func() error { return os.Remove(path) },
-		"replaced": func() error { return errors.Join(os.WriteFile(path+"2", []byte("text"), 0o644), os.Rename(path+"2", path)) },
+		"longer":  func() error { return os.Truncate(path, 9) },
+		"shorter": func() error { return os.Truncate(path, 1) },
+		"touched": func() error { return os.Chtimes(path, time.Time{}, time.Unix(1e9, 0)) },
+		"gone":    func() error { return os.Remove(path) },
+		"replaced": func() error {
+			return errors.Join(os.WriteFile(path+"2", []byte("text"), 0o644), os.Rename(path+"2", path))
+		},
 	} {
 		write("text")
 		mark, err := MarkOf(path)

@@ -58,7 +58,9 @@ func fromCSV(entry string) string {
 
 // formulaLike says whether a text begins as formulas do, in one spreadsheet or
 // another.
-func formulaLike(text string) bool { return text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) }
+func formulaLike(text string) bool {
+	return text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0]))
+}
 
 // breaks are the ends of lines inside texts.
 func breaks(texts []string) int {
