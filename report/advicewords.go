@@ -121,12 +121,21 @@ func (n Next) Says(most int) string {
 	return strings.Join(append(clauses, n.SaysWhen()), "; ")
 }
 
-// Short is the first act in words without its details, and the earliest day.
+// Short is the first act in words without its details and its hour, how many
+// follow, and the earliest day.
 func (n Next) Short() string {
 	first := n.Acts[0]
 	first.Act, _, _ = strings.Cut(first.Act, "; or ")
 	first.Act, _, _ = strings.Cut(first.Act, " (")
-	return Next{n.Earliest, append([]Act{first}, n.Acts[1:]...)}.Says(1)
+	first.Ends, _, _ = strings.Cut(first.Ends, " ")
+	clauses := []string{first.Says()}
+	if left := len(n.Acts) - 1; left > 0 {
+		clauses = append(clauses, fmt.Sprintf("%d more", left))
+	}
+	if n.Earliest != "" {
+		return strings.Join(append(clauses, "earliest GO "+n.Earliest), "; ")
+	}
+	return strings.Join(append(clauses, n.SaysWhen()), "; ")
 }
 
 // SaysWhen is the earliest day in words.

@@ -14,7 +14,7 @@ import (
 // decisionWidths are the columns of the decision page. Its letters are small
 // already, and so it is printed as it is: what one page does not hold goes on
 // the next, under the same header.
-func decisionWidths() []float64 { return []float64{15.5, 11.5, 15.5, 19.5, 15, 9.5, 13, 8.5, 4, 7} }
+func decisionWidths() []float64 { return []float64{15.5, 9.5, 12.5, 30, 13.5, 8.5, 13, 7.8, 4.5, 7.2} }
 
 // Columns of the decision page that others refer to.
 const (
