@@ -174,6 +174,7 @@ func judgeBase(t *testing.T, base string, changes ...string) report.Answer {
 
 // Every base is a GO by itself, so that a test's change is what decides.
 func TestBasesAreGO(t *testing.T) {
+	t.Parallel()
 	dirs, err := os.ReadDir(bases)
 	if err != nil {
 		t.Fatal(err)

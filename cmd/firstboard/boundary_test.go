@@ -72,6 +72,7 @@ func list(changes ...string) []string { return changes }
 
 // Every limit is met at equality, and broken one last digit beyond it.
 func TestBoundaries(t *testing.T) {
+	t.Parallel()
 	for _, b := range join2(slabBoundaries(), woodBoundaries(), airBoundaries(), instrumentBoundaries()) {
 		b.test(t)
 	}

@@ -17,6 +17,7 @@ import (
 // A disk that is full, and a target that cannot be written, end in exit code 3
 // and one line, and what stood there stays.
 func TestOutputsThatCannotBeWritten(t *testing.T) {
+	t.Parallel()
 	long := strings.Repeat("x", 300)
 	for _, c := range []struct {
 		name  string
@@ -77,6 +78,7 @@ func TestOutputsThatCannotBeWritten(t *testing.T) {
 
 // Of two runs into one target at once, one file stands there whole.
 func TestTwoRunsAtOnce(t *testing.T) {
+	t.Parallel()
 	w := newWork(t)
 	all, err := readTables(filepath.Join(bases, "wood-crawl"))
 	if err != nil {

@@ -5,6 +5,7 @@ import "testing"
 // Guarded, a reading and its uncertainty together meet the limit at equality,
 // and break it one last digit beyond.
 func TestGuardedBoundaries(t *testing.T) {
+	t.Parallel()
 	for _, b := range guardedBoundaries() {
 		b.with = join(list("+job:Acceptance,guarded"), b.with)
 		b.test(t)

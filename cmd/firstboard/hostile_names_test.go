@@ -70,6 +70,7 @@ func trapped(t *testing.T, dir string) []string {
 // Whatever an area is called, its files stay in the folder that was named, one
 // each, and every sheet has a name that a spreadsheet takes.
 func TestTrapNames(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	ids := trapped(t, dir)
 	if err := os.Mkdir(filepath.Join(dir, "deep"), 0o755); err != nil {
@@ -163,6 +164,7 @@ func partWith(t *testing.T, path, text string) string {
 // Of what people typed, nothing becomes a formula in a folder of CSV files
 // either, and the folder reads as the same record.
 func TestNoFormulaInAFolder(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	trapped(t, dir)
 	put(t, dir, "export.csv", "Time,Temp (F),RH (%),Remark\n2026-03-04 08:05,70,40,=1+1\n")

@@ -85,6 +85,7 @@ func listing(t *testing.T, dir string) []string {
 // A file that no run can use is refused in words that lead with the file and say
 // what to do, soon, in little memory, and nothing is written.
 func TestHostileInput(t *testing.T) {
+	t.Parallel()
 	for _, c := range slices.Concat(hostileArchives(), hostileParts(), hostileTables(), hostileKinds(), hostileExports()) {
 		t.Run(c.name, func(t *testing.T) {
 			dir := t.TempDir()

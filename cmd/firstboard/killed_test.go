@@ -101,6 +101,7 @@ func (w work) drafts() []string {
 // A run that is killed, whenever that is, leaves each target as it was or whole,
 // and what it leaves beside them the next run clears.
 func TestKilledRuns(t *testing.T) {
+	t.Parallel()
 	check := []string{"check", "job", "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--print", "print.xlsx", "--per-area", "areas", "--force"}
 	for _, c := range []struct {
 		name string

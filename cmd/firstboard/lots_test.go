@@ -26,6 +26,7 @@ func lotOf(boards, outside, aside int) []string {
 // At least 19 in 20 boards lie in the spread; no more than 1 in 10 is set
 // aside.
 func TestSharesOfALot(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		check                  string
 		boards, outside, aside int
@@ -63,6 +64,7 @@ func TestBoardsOfEachLot(t *testing.T) {
 // The difference of two one-decimal means that is exactly 4 meets 4 for every
 // pair, floats or not: 8.3 less 4.3 is not above 4.
 func TestDifferenceIsExact(t *testing.T) {
+	t.Parallel()
 	tenths := func(n int) string { return fmt.Sprintf("%d.%d", n/10, n%10) }
 	for low := 40; low < 80; low++ {
 		for apart, want := range map[int]string{40: "met", 41: "not met"} {
@@ -79,6 +81,7 @@ func TestDifferenceIsExact(t *testing.T) {
 // With a time zone, a clock time that came twice counts the unfavorable way:
 // 01:30 on 2 November 2025 in Chicago was 06:30 and 07:30 UTC.
 func TestTimesThatCameTwice(t *testing.T) {
+	t.Parallel()
 	zone := list("+job:Time zone,America/Chicago")
 	for _, b := range []boundary{
 		{"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2025-11-02 01:30")), list("slab-rh:2:Read at"), "2025-11-03 00:30 not met; 2025-11-03 01:29 not met; 2025-11-03 01:30 met"},
@@ -93,6 +96,7 @@ func TestTimesThatCameTwice(t *testing.T) {
 
 // Laying may start on the last good day and not on the day after.
 func TestGoodUntilIsTheLastDay(t *testing.T) {
+	t.Parallel()
 	for _, base := range []string{"slab-resilient", "slab-glue-down-wood", "wood-crawl", "heated-slab", "wood-over-slab"} {
 		for day, want := range map[string]string{"2026-03-06": "GO", "2026-03-07": "NO-GO"} {
 			area := judgeBase(t, base, "areas:2:Install on="+day).Areas[0]

@@ -57,6 +57,7 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 // A copy of a record reads as the same tables and gives the same findings,
 // from either kind into either kind, and the same bytes each time.
 func TestACopyOfARecordIsThatRecord(t *testing.T) {
+	t.Parallel()
 	for _, name := range []string{"millrace", "millrace.xlsx"} {
 		want := readRecord(t, filepath.Join("../../testdata/jobs", name))
 		folder, book := copies(t, want)
@@ -86,6 +87,7 @@ func TestACopyOfARecordIsThatRecord(t *testing.T) {
 // A plan's workbook asks of every entry what an empty record asks, in the
 // record's own columns and units.
 func TestAPlansWorkbookKeepsTheChecksOfAnEmptyRecord(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	blankBook, planned := filepath.Join(dir, "blank.xlsx"), filepath.Join(dir, "plan.xlsx")
 	for _, args := range [][]string{{"blank", blankBook}, {"plan", "../../testdata/jobs/millrace", "-o", planned}} {

@@ -37,6 +37,7 @@ func anyOf(words []string) *regexp.Regexp {
 // Code, docs, scripts and records are in the trade's words. The names of the
 // first edition stand where an old record is refused with the new ones.
 func TestFilesHoldNoOldWords(t *testing.T) {
+	t.Parallel()
 	old := anyOf(oldWords())
 	err := filepath.WalkDir("../..", func(path string, d fs.DirEntry, err error) error {
 		switch {
@@ -75,6 +76,7 @@ func tellOldWords(t *testing.T, where, text string, old *regexp.Regexp) {
 // What people read is too: the help of every command, what they print of the
 // demonstration and of an empty record, and the workbooks.
 func TestOutputsHoldNoOldWords(t *testing.T) {
+	t.Parallel()
 	old := anyOf(printedWords())
 	dir := t.TempDir()
 	demo, book, empty := "../../testdata/jobs/millrace", filepath.Join(dir, "decision.xlsx"), filepath.Join(dir, "empty.xlsx")

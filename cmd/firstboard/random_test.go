@@ -126,6 +126,7 @@ func changedCell(cell string, change int) string {
 // check -o of a record that reads comes to its end and writes a workbook, and
 // one that does not read leaves none.
 func TestRandomRecordsAreWritten(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	valid := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -172,6 +173,7 @@ func writtenBook(t interface{ Fatal(...any) }, record tables, dir string) ([]byt
 // pictures, the same ones at every run: with -args DIR so many as COUNT says
 // into DIR, where another program can recalculate them.
 func TestSampleOfRecords(t *testing.T) {
+	t.Parallel()
 	dir, count := t.TempDir(), 12
 	if flag.NArg() == 2 {
 		dir = flag.Arg(0)

@@ -10,6 +10,7 @@ import (
 // What a command says keeps to the width of its terminal, down to 40 columns,
 // where its words can be parted.
 func TestLinesKeepToTheTerminal(t *testing.T) {
+	t.Parallel()
 	const job = "../../testdata/jobs/millrace"
 	for _, columns := range []int{40, 80, 120} {
 		for _, args := range [][]string{
