@@ -164,8 +164,10 @@ func TestEquallyNearValues(t *testing.T) {
 		return evidence.Measure("hole "+name, read(n, evidence.RH, name+n), most)
 	}
 	for _, items := range [][]evidence.Item{
-		{hole("H10", "70"), hole("H2", "70")}, {hole("H2", "70"), hole("H10", "70")},
-		{hole("H2", "70"), hole("H2", "70.0")}, {hole("H2", "70.0"), hole("H2", "70")},
+		{hole("H10", "70"), hole("H2", "70")},
+		{hole("H2", "70"), hole("H10", "70")},
+		{hole("H2", "70"), hole("H2", "70.0")},
+		{hole("H2", "70.0"), hole("H2", "70")},
 	} {
 		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Value != "70" || f.Evidence[0].String() != "H270" {
 			t.Errorf("told is %s of %v", f.Value, f.Evidence)

@@ -121,8 +121,15 @@ func TestChanges(t *testing.T) {
 		a, b string
 		want int
 	}{
-		{"", "", 0}, {"abc", "", 3}, {"", "ab", 2}, {"kitten", "sitting", 3}, {"flaw", "lawn", 2}, {"abc", "abc", 0}, {"ab", "ba", 2},
-		{strings.Repeat("a", 80) + "x", strings.Repeat("a", 80) + "y", 0}, {strings.Repeat("a", 79) + "x", strings.Repeat("a", 79) + "y", 1},
+		{"", "", 0},
+		{"abc", "", 3},
+		{"", "ab", 2},
+		{"kitten", "sitting", 3},
+		{"flaw", "lawn", 2},
+		{"abc", "abc", 0},
+		{"ab", "ba", 2},
+		{strings.Repeat("a", 80) + "x", strings.Repeat("a", 80) + "y", 0},
+		{strings.Repeat("a", 79) + "x", strings.Repeat("a", 79) + "y", 1},
 	} {
 		if got := evidence.Changes([]rune(c.a), []rune(c.b)); got != c.want {
 			t.Errorf("%q to %q takes %d, want %d", c.a, c.b, got, c.want)
@@ -263,8 +270,12 @@ func TestAnswersAreSigned(t *testing.T) {
 		deciding bool
 		source   string
 	}{
-		{c, 1, true, "the rule"}, {c, 2, true, "the product"}, {c, 3, true, "the rule"},
-		{advises, 1, true, "the rule"}, {advises, 3, false, "the rule"}, {advice, 1, false, "the rule"},
+		{c, 1, true, "the rule"},
+		{c, 2, true, "the product"},
+		{c, 3, true, "the rule"},
+		{advises, 1, true, "the rule"},
+		{advises, 3, false, "the rule"},
+		{advice, 1, false, "the rule"},
 	} {
 		over := evidence.Over(k.check, func(s string) int { return len(s) })
 		for _, f := range []evidence.Finding{k.check.Find(k.n), over.Find(strings.Repeat("x", k.n))} {

@@ -130,7 +130,8 @@ func TestWhatStandsTwiceCountsOnce(t *testing.T) {
 			[]string{"decision.xlsx: its area A1 stands in job", "job: its area A2 stands in decision.xlsx"},
 		},
 		{
-			"two areas were signed in two files", []Part{whole, single1, single2},
+			"two areas were signed in two files",
+			[]Part{whole, single1, single2},
 			[]string{"areas/A1.xlsx A1", "areas/A2.xlsx A2"},
 			[]string{"job: its area A1 stands in areas/A1.xlsx", "job: its area A2 stands in areas/A2.xlsx"},
 		},

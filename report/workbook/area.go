@@ -88,7 +88,8 @@ type entry struct{ label, says string }
 func sideBySide(short, long entry) row {
 	const left = 5
 	return row{cells: []cell{
-		{value: short.label, look: look{gray: true}}, {value: short.says, across: left},
+		{value: short.label, look: look{gray: true}},
+		{value: short.says, across: left},
 		{value: long.label + ": " + long.says, across: len(areaWidths()) - left - 1},
 	}}
 }
