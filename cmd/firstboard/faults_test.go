@@ -3,6 +3,7 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -175,10 +176,21 @@ func TestARecordThatChanges(t *testing.T) {
 			_ = os.Chtimes(path, at, at) // a failure shows below
 		}
 	}()
-	r := runAlone(t, w.dir, checkArgs("job")...)
-	over.Store(true)
-	<-done
-	if want := "air.csv: changed while it was read; run this again once nothing writes to it\n"; r.code != exitUnusable || r.faults != want || len(w.files()) > 0 {
-		t.Errorf("exit code %d, %q, %d files", r.code, r.faults, len(w.files()))
+	defer func() {
+		over.Store(true)
+		<-done
+	}()
+	const tries = 20 // a busy machine may give the other no turn while the record is read
+	for n := range tries {
+		r := runAlone(t, w.dir, "check", "job", "-o", fmt.Sprintf("out%d.xlsx", n))
+		if r.code == exitGo {
+			continue
+		}
+		want := "air.csv: changed while it was read; run this again once nothing writes to it\n"
+		if r.code != exitUnusable || r.faults != want || len(w.files()) != n {
+			t.Errorf("exit code %d, %q, %d files", r.code, r.faults, len(w.files()))
+		}
+		return
 	}
+	t.Error("the record was never seen to change")
 }

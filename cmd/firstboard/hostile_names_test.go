@@ -22,10 +22,9 @@ import (
 // terminal takes for something else.
 func trapNames() []string {
 	return []string{
-		"A/1", "A:1", "A-1", "A-1-2", "..", ".", "../../up", `..\up`, "/etc/x", "C:\\x", "[x]", "'", "'A1'", "*?", "Decision", "Limits", "As judged Air",
-		"Slab RH", "CON", "nul.txt", "-rf", "~", "=1+1", "+1", "@SUM(A1)", "-2+3", `=HYPERLINK("x","y")`, "<script>alert(1)</script>", "&amp;", "_x0041_",
-		strings.Repeat("long ", 8) + "one", strings.Repeat("long ", 8) + "two", strings.Repeat("ö", 200), "e\u0301", "é", "\u202eabc", "A\u200b1", "\U0001F600",
-		"{{.Job}}", "%s%d", "$(id)", "a\tb",
+		"A/1", "A:1", "A-1", "A-1-2", "..", "../../up", `..\up`, "/etc/x", "[x]", "'A1'", "*?", "Decision", "Slab RH", "CON", "-rf",
+		"=1+1", "+1", "@SUM(A1)", `=HYPERLINK("x","y")`, "<script>alert(1)</script>", "_x0041_",
+		strings.Repeat("long ", 8) + "one", strings.Repeat("long ", 8) + "two", strings.Repeat("ö", 200), "e\u0301", "é", "\u202eabc", "a\tb",
 	}
 }
 

@@ -24,6 +24,7 @@ func TestMain(m *testing.M) {
 			debug.SetGCPercent(100)
 			os.Exit(run(os.Args, os.Stdout, os.Stderr))
 		},
+		measurer: measured,
 	})
 }
 

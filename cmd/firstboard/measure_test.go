@@ -1,0 +1,4 @@
+package main
+
+// measurer is the command that runs the command and measures it.
+const measurer = "measured"
