@@ -45,7 +45,7 @@ const tableScale = 80
 // the paper.
 func (p page) scale() uint {
 	switch {
-	case p.breaks != nil:
+	case p.breaks != nil, p.small:
 		return 100
 	case p.tight, p.copied():
 		return tableScale
@@ -101,7 +101,7 @@ func (b *binder) print(p page) error {
 // foot is what stands below each page, in letters that are scaled as its own.
 func (p page) foot() string {
 	size := "&10"
-	if p.scale() == 100 || p.small {
+	if p.scale() == 100 {
 		size = "&8"
 	}
 	return "&L" + size + "&A&C" + size + footed(p.job) + "&R" + size + "&P / &N"

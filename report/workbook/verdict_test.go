@@ -55,7 +55,7 @@ func TestTheDecisionIsPrintedAtItsOwnSize(t *testing.T) {
 	b.Decisions = slices.Repeat(b.Decisions[:1], 30)
 	f := opened(t, b)
 	layout, err := f.GetPageLayout("Decision")
-	if err != nil || *layout.Orientation != "landscape" || *layout.FitToWidth != 1 || *layout.FitToHeight != 0 {
+	if err != nil || *layout.Orientation != "landscape" || *layout.AdjustTo != 100 {
 		t.Errorf("the layout is %+v (%v)", layout, err)
 	}
 	wide := 0.0
