@@ -14,7 +14,9 @@ import (
 // decisionWidths are the columns of the decision page. Its letters are small
 // already, and so it is printed as it is: what one page does not hold goes on
 // the next, under the same header.
-func decisionWidths() []float64 { return []float64{15.5, 9.5, 12.5, 29.9, 13.5, 8.5, 13.8, 7.6, 4.4, 7.2} }
+func decisionWidths() []float64 {
+	return []float64{15.5, 9.5, 12.5, 29.9, 13.5, 8.5, 13.8, 7.6, 4.4, 7.2}
+}
 
 // Columns of the decision page that others refer to.
 const (
