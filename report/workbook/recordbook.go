@@ -44,6 +44,9 @@ func fillPage(t report.Table, f report.Form) page {
 	looks := make([]look, len(f.Fields))
 	for i, field := range f.Fields {
 		looks[i] = fieldLook(field.Takes)
+		if looks[i].stands == indented {
+			p.widths[i] = max(p.widths[i], headWidth(field.Header)+indent/unitPoints)
+		}
 	}
 	p.columns = looks
 	boxed, rows := len(t.Rows) <= mostPrinted, p.rows
