@@ -33,8 +33,9 @@ func (s *service) shown(tempC float64) float64 {
 func (s *service) print(w io.Writer, target acclimate.Target) {
 	say(w, fmt.Sprintf("service climate %s, from the weather file %s", s.name, s.weather.Name), "")
 	say(w, "its place, as the file says it: "+strings.ReplaceAll(s.weather.Location, ",", ", "), "")
-	fmt.Fprintf(w, "\n%-10s%18s%25s\n", "", "outdoors", "indoors")
-	fmt.Fprintf(w, "%-10s%9s%12s%9s%8s%8s\n", "month", "temp "+string(s.unit), "vapor Pa", "temp "+string(s.unit), "RH %", "EMC %")
+	fmt.Fprintf(w, "\n%-9s%12s%17s\n", "", "outdoors", "indoors")
+	fmt.Fprintf(w, "%-9s%6s%6s%6s%6s%5s\n", "", "temp", "vapor", "temp", "RH", "EMC")
+	fmt.Fprintf(w, "%-9s%6s%6s%6s%6s%5s\n", "month", s.unit, "Pa", s.unit, "%", "%")
 	for i, p := range s.periods() {
 		emc, _ := p.EMC() // known: the target is
 		mark := ""
@@ -45,7 +46,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 			mark = " c"
 		}
 		out := s.out[i]
-		fmt.Fprintf(w, "%-10s%9s%12.0f%9s%8s%8s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
+		fmt.Fprintf(w, "%-9s%6s%6.0f%6s%6s%5s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
 			p.Temp.Written, p.RH.Written, emc.Value.Fixed(1), mark)
 	}
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
