@@ -37,7 +37,8 @@ func TestEither(t *testing.T) {
 
 func TestPlainDecimals(t *testing.T) {
 	for typed, want := range map[string]bool{
-		"7": true, "-7.5": true, "0.125": true, "": false, "-": false, ".5": false, "7.": false, "1e3": false, "7,5": false, "--7": false, "1.2.3": false, "+1": false,
+		"7": true, "-7.5": true, "0.125": true, "": false, "-": false, ".5": false, "7.": false,
+		"1e3": false, "7,5": false, "--7": false, "1.2.3": false, "+1": false,
 	} {
 		if evidence.Plain(typed) != want {
 			t.Errorf("%q is plain: %v", typed, !want)
@@ -68,8 +69,10 @@ func TestParseClock(t *testing.T) {
 		}
 	}
 	for _, s := range []string{
-		"", "2026-03-04", "2026-3-04", "2026-02-29", "2024-02-29", "2026-13-01", "2026-00-10", "2026-03-00", "2026-03-04 23:59", "2026-03-04 24:00",
-		"2026-03-04 10:60", "2026-03-04 10:59:59", "2026-03-04 10:59:60", "2026-03-04T10:59", "2026/03/04", "2026-03-04 10", "2026-03-04 10:5", "2026-0:-04", "2026-0/-04",
+		"", "2026-03-04", "2026-3-04", "2026-02-29", "2024-02-29", "2026-13-01", "2026-00-10",
+		"2026-03-00", "2026-03-04 23:59", "2026-03-04 24:00",
+		"2026-03-04 10:60", "2026-03-04 10:59:59", "2026-03-04 10:59:60", "2026-03-04T10:59",
+		"2026/03/04", "2026-03-04 10", "2026-03-04 10:5", "2026-0:-04", "2026-0/-04",
 	} {
 		hold(t, s)
 	}
@@ -170,17 +173,23 @@ func TestUnitsAsHeadersCarryThem(t *testing.T) {
 	}
 	among := []evidence.Unit{evidence.Fahrenheit, evidence.Celsius, evidence.SquareFoot, evidence.SquareM, evidence.Inch, evidence.Foot, evidence.Millimeter, evidence.Centimeter, evidence.Meter, evidence.RH}
 	for text, want := range map[string]evidence.Unit{
-		"°F": evidence.Fahrenheit, " c ": evidence.Celsius, "ºC": evidence.Celsius, "sq ft": evidence.SquareFoot, "ft²": evidence.SquareFoot, "SQ M": evidence.SquareM, "%": evidence.RH,
+		"°F": evidence.Fahrenheit, " c ": evidence.Celsius, "ºC": evidence.Celsius,
+		"sq ft": evidence.SquareFoot, "ft²": evidence.SquareFoot, "SQ M": evidence.SquareM,
+		"%": evidence.RH,
 	} {
 		if got, ok := evidence.UnitNamed(text, among); !ok || got != want {
 			t.Errorf("%q names %q", text, got)
 		}
 	}
 	for text, want := range map[string]evidence.Unit{
-		"degrees Celsius": evidence.Celsius, "degree F": evidence.Fahrenheit, "deg. C": evidence.Celsius, "Centigrade": evidence.Celsius, "fahrenheit": evidence.Fahrenheit,
+		"degrees Celsius": evidence.Celsius, "degree F": evidence.Fahrenheit, "deg. C": evidence.Celsius,
+		"Centigrade": evidence.Celsius, "fahrenheit": evidence.Fahrenheit,
 		"%RH": evidence.RH, "RH%": evidence.RH, "percent": evidence.RH, "pct": evidence.RH, "%mc": evidence.RH,
-		"inch": evidence.Inch, "inches": evidence.Inch, `"`: evidence.Inch, "(in)": evidence.Inch, "in.": evidence.Inch, "foot": evidence.Foot, "feet": evidence.Foot, "'": evidence.Foot,
-		"millimeters": evidence.Millimeter, "millimeter": evidence.Millimeter, "centimeter": evidence.Centimeter, "centimeters": evidence.Centimeter, "meter": evidence.Meter, "meters": evidence.Meter,
+		"inch": evidence.Inch, "inches": evidence.Inch, `"`: evidence.Inch, "(in)": evidence.Inch,
+		"in.": evidence.Inch, "foot": evidence.Foot, "feet": evidence.Foot, "'": evidence.Foot,
+		"millimeters": evidence.Millimeter, "millimeter": evidence.Millimeter,
+		"centimeter": evidence.Centimeter, "centimeters": evidence.Centimeter, "meter": evidence.Meter,
+		"meters":  evidence.Meter,
 		"[sq ft]": evidence.SquareFoot,
 	} {
 		if got, ok := evidence.UnitMeant(text, among); !ok || got != want {

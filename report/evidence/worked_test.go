@@ -21,27 +21,32 @@ func TestWorkingsTakeTheFormTheyNeed(t *testing.T) {
 		return it
 	}
 	simple, guarded := evidence.Acceptance{}, evidence.Acceptance{Guarded: true}
+	all := func(items ...evidence.Item) []evidence.Item { return items }
+	const (
+		typed, less, unsigned    = evidence.OpTyped, evidence.OpLess, evidence.OpUnsigned
+		highest, lowest, nearest = evidence.OpHighest, evidence.OpLowest, evidence.OpNearest
+	)
 	for name, c := range map[string]struct {
 		items       []evidence.Item
 		acc         evidence.Acceptance
 		value, room evidence.Op
 		left        string
 	}{
-		"one value":                    {[]evidence.Item{value("84", most, "")}, simple, evidence.OpTyped, evidence.OpLess, "1"},
-		"the highest":                  {[]evidence.Item{value("80", most, ""), value("84", most, "")}, simple, evidence.OpHighest, evidence.OpLess, "1"},
-		"the lowest":                   {[]evidence.Item{value("70", least, ""), value("84", least, "")}, simple, evidence.OpLowest, evidence.OpLess, "10"},
-		"one value between two":        {[]evidence.Item{value("84", both, "")}, simple, evidence.OpTyped, evidence.OpLowest, "1"},
-		"two values between two":       {[]evidence.Item{value("62.5", both, ""), value("84", both, "")}, simple, evidence.OpNearest, evidence.OpLowest, "1"},
-		"other limits":                 {[]evidence.Item{value("80", most, ""), value("62", least, "")}, simple, evidence.OpNearest, evidence.OpLowest, "2"},
-		"an uncertainty that counts":   {[]evidence.Item{value("84", most, "0.5")}, guarded, evidence.OpTyped, evidence.OpLess, "0.5"},
-		"and one that does not":        {[]evidence.Item{value("84", most, "0.5")}, simple, evidence.OpTyped, evidence.OpLess, "1"},
-		"none that could":              {[]evidence.Item{value("84", most, "")}, guarded, evidence.OpTyped, evidence.OpLess, "1"},
-		"the same uncertainty":         {[]evidence.Item{value("80", most, "0.5"), value("84", most, "0.5")}, guarded, evidence.OpHighest, evidence.OpLess, "0.5"},
-		"another uncertainty":          {[]evidence.Item{value("80", most, "5"), value("84", most, "0.5")}, guarded, evidence.OpNearest, evidence.OpLowest, "0"},
-		"another that does not count":  {[]evidence.Item{value("80", most, "5"), value("84", most, "0.5")}, simple, evidence.OpHighest, evidence.OpLess, "1"},
-		"between two, and it counts":   {[]evidence.Item{value("84", both, "0.5")}, guarded, evidence.OpTyped, evidence.OpLess, "0.5"},
-		"between two, nothing counts":  {[]evidence.Item{value("84", both, "0")}, guarded, evidence.OpTyped, evidence.OpLowest, "1"},
-		"a limit that nobody has read": {[]evidence.Item{value("84", evidence.Limit{}, "")}, simple, evidence.OpTyped, evidence.OpUnsigned, "84"},
+		"one value":                    {all(value("84", most, "")), simple, typed, less, "1"},
+		"the highest":                  {all(value("80", most, ""), value("84", most, "")), simple, highest, less, "1"},
+		"the lowest":                   {all(value("70", least, ""), value("84", least, "")), simple, lowest, less, "10"},
+		"one value between two":        {all(value("84", both, "")), simple, typed, lowest, "1"},
+		"two values between two":       {all(value("62.5", both, ""), value("84", both, "")), simple, nearest, lowest, "1"},
+		"other limits":                 {all(value("80", most, ""), value("62", least, "")), simple, nearest, lowest, "2"},
+		"an uncertainty that counts":   {all(value("84", most, "0.5")), guarded, typed, less, "0.5"},
+		"and one that does not":        {all(value("84", most, "0.5")), simple, typed, less, "1"},
+		"none that could":              {all(value("84", most, "")), guarded, typed, less, "1"},
+		"the same uncertainty":         {all(value("80", most, "0.5"), value("84", most, "0.5")), guarded, highest, less, "0.5"},
+		"another uncertainty":          {all(value("80", most, "5"), value("84", most, "0.5")), guarded, nearest, lowest, "0"},
+		"another that does not count":  {all(value("80", most, "5"), value("84", most, "0.5")), simple, highest, less, "1"},
+		"between two, and it counts":   {all(value("84", both, "0.5")), guarded, typed, less, "0.5"},
+		"between two, nothing counts":  {all(value("84", both, "0")), guarded, typed, lowest, "1"},
+		"a limit that nobody has read": {all(value("84", evidence.Limit{}, "")), simple, typed, unsigned, "84"},
 	} {
 		w := evidence.Weigh(c.items, c.acc, "").Worked
 		if w.Value.Op != c.value || w.Room.Op != c.room || w.Room.Value.Text() != c.left {
