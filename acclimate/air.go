@@ -41,7 +41,10 @@ const noAir = "no air reading"
 // latestDay is the window of 24 h up to the latest air reading.
 func (r Room) latestDay() (w window, known bool) {
 	last := r.Latest()
-	return window{from: last.First.Add(-24 * time.Hour), to: last.First, temp: r.Temp, rh: r.RH, acceptance: r.Acceptance}, last.Shown()
+	return window{
+		from: last.First.Add(-24 * time.Hour), to: last.First, temp: r.Temp, rh: r.RH,
+		acceptance: r.Acceptance,
+	}, last.Shown()
 }
 
 func airRange(r Room) evidence.Finding {

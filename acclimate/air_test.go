@@ -292,7 +292,13 @@ func text(l evidence.Limit) string { return l.String() + " " + string(l.Most.Cit
 
 // The service climate is never narrower than 5 points either side of its middle.
 func TestServiceHumidity(t *testing.T) {
-	for _, c := range [][3]string{{"30", "50", "30 to 50"}, {"39", "42", "35.5 to 45.5"}, {"35", "45", "35 to 45"}, {"35", "45.2", "35 to 45.2"}, {"42", "39", "35.5 to 45.5"}} {
+	for _, c := range [][3]string{
+		{"30", "50", "30 to 50"},
+		{"39", "42", "35.5 to 45.5"},
+		{"35", "45", "35 to 45"},
+		{"35", "45.2", "35 to 45.2"},
+		{"42", "39", "35.5 to 45.5"},
+	} {
 		l := acclimate.ServiceRH([]acclimate.Period{{RH: num(c[0], evidence.RH)}, {RH: num(c[1], evidence.RH)}})
 		if l.Text() != c[2] {
 			t.Errorf("%s and %s give %s, want %s", c[0], c[1], l.Text(), c[2])
@@ -403,14 +409,18 @@ func TestRowsBelongToTheirAreaAndDay(t *testing.T) {
 	} {
 		r := log.Of(c.area, c.last)
 		if r.Len() != c.len || r.After() != c.after || len(r.Timed()) != c.timed {
-			t.Errorf("area %q up to %s: %d rows, %d after, %d timed; want %+v", c.area, c.last.Written, r.Len(), r.After(), len(r.Timed()), c)
+			t.Errorf("area %q up to %s: %d rows, %d after, %d timed; want %+v", c.area, c.last.Written, r.Len(), r.After(), len(r.Timed()),
+				c)
 		}
 	}
 	r := log.Of("A1", evidence.Date{})
 	if !r.Earliest().ReadAt.First.Equal(at(0).First) || !r.Latest().ReadAt.First.Equal(at(48).First) {
 		t.Errorf("from %s to %s", r.Earliest().ReadAt.Written, r.Latest().ReadAt.Written)
 	}
-	rows = []acclimate.Air{airAt(1, "", "", ""), airAt(3, "", "", ""), airAt(6, "", "", ""), airAt(0, "", "", ""), airAt(2, "", "", ""), airAt(5, "", "", "")}
+	rows = []acclimate.Air{
+		airAt(1, "", "", ""), airAt(3, "", "", ""), airAt(6, "", "", ""), airAt(0, "", "", ""), airAt(2, "", "", ""),
+		airAt(5, "", "", ""),
+	}
 	for i := range 3 {
 		rows[3+i].Area = "A1"
 	}
@@ -464,9 +474,12 @@ func TestReasonsOfTheAir(t *testing.T) {
 	cold.Temp = num("15", evidence.Celsius)
 	r := room([]acclimate.Air{cold})
 	want(t, "C", "air-range", r, notMet, "15 C at 2026-03-04 00:00:00, which is 59 F by AL1 (limit 60 to 80 F)")
-	want(t, "nobody's", "air-range", room([]acclimate.Air{airAt(48, "59", "40", "")}), notMet, "59 F at 2026-03-04 00:00:00 (limit 60 to 80 F)")
-	want(t, "blank", "air-range", room([]acclimate.Air{airAt(48, "", "40", "AL1")}), notShown, "the air at 2026-03-04 00:00:00 (AL1): no reading")
-	want(t, "blank, nobody's", "air-range", room([]acclimate.Air{airAt(48, "", "4", "")}), notShown, "the air at 2026-03-04 00:00:00: no reading")
+	want(t, "nobody's", "air-range", room([]acclimate.Air{airAt(48, "59", "40", "")}), notMet,
+		"59 F at 2026-03-04 00:00:00 (limit 60 to 80 F)")
+	want(t, "blank", "air-range", room([]acclimate.Air{airAt(48, "", "40", "AL1")}), notShown,
+		"the air at 2026-03-04 00:00:00 (AL1): no reading")
+	want(t, "blank, nobody's", "air-range", room([]acclimate.Air{airAt(48, "", "4", "")}), notShown,
+		"the air at 2026-03-04 00:00:00: no reading")
 	want(t, "dry", "air-range", room([]acclimate.Air{airAt(48, "70", "4", "AL1")}), notShown, "the meter failed")
 	f := find(t, "air-range", room([]acclimate.Air{airAt(48, "70", "", "AL1")}))
 	if len(f.Evidence) != 1 || f.Evidence[0] != line(2) {

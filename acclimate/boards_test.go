@@ -48,12 +48,16 @@ func sameByTree(t *testing.T, id string, r acclimate.Room) evidence.Finding {
 
 // Wood Handbook Table 4-2 prints 6.2, 7.7 and 9.2 % at 70 F and 30, 40 and 50 %.
 func TestTarget(t *testing.T) {
-	target := acclimate.TargetOf([]acclimate.Period{period("summer", "70", "50"), period("spring", "70", "40"), period("winter", "70", "30")})
+	target := acclimate.TargetOf([]acclimate.Period{
+		period("summer", "70", "50"), period("spring", "70", "40"),
+		period("winter", "70", "30"),
+	})
 	if target.Low.Value.Text() != "6.2" || target.High.Value.Text() != "9.2" || target.Mid.Value.Text() != "7.7" {
 		t.Errorf("the target is %s to %s, %s", target.Low.Value.Text(), target.High.Value.Text(), target.Mid.Value.Text())
 	}
 	emc := target.Low.Args[0]
-	if emc.Op != evidence.OpEMC || emc.Args[0].Op != evidence.OpTyped || emc.Args[0].Unit != evidence.Fahrenheit || emc.Args[1].Unit != evidence.RH {
+	if emc.Op != evidence.OpEMC || emc.Args[0].Op != evidence.OpTyped || emc.Args[0].Unit != evidence.Fahrenheit ||
+		emc.Args[1].Unit != evidence.RH {
 		t.Errorf("an EMC is worked out as %v", emc)
 	}
 	celsius := period("winter", "", "30")
@@ -63,7 +67,12 @@ func TestTarget(t *testing.T) {
 	if err != nil || w.Value.Text() != "6.2" || w.Args[0].Op != evidence.OpConvert || w.Args[0].Value.Text() != "69.98" {
 		t.Errorf("at 21.1 C it is %v (%v)", w, err)
 	}
-	for _, service := range [][]acclimate.Period{nil, {period("winter", "", "30")}, {period("winter", "70", "")}, {period("winter", "20", "30")}} {
+	for _, service := range [][]acclimate.Period{
+		nil,
+		{period("winter", "", "30")},
+		{period("winter", "70", "")},
+		{period("winter", "20", "30")},
+	} {
 		if got := acclimate.TargetOf(service); got.Lack == "" {
 			t.Errorf("the target of %v is %s", service, got.Mid.Value.Text())
 		}
@@ -217,7 +226,10 @@ func TestFlooringSteady(t *testing.T) {
 		want(t, name, "flooring-steady", still, evidence.NotShown)
 	}
 	// The mean air of the 24 h up to the latest reading: 36 and 44 % are 40 %.
-	still.Air = acclimate.NewLog([]acclimate.Air{airAt(23.9, "70", "80", ""), airAt(24, "70", "36", ""), airAt(48, "70", "44", "")}).Of("A1", evidence.Date{})
+	still.Air = acclimate.NewLog([]acclimate.Air{
+		airAt(23.9, "70", "80", ""), airAt(24, "70", "36", ""),
+		airAt(48, "70", "44", ""),
+	}).Of("A1", evidence.Date{})
 	want(t, "its mean", "flooring-steady", still, evidence.Met)
 	tie := floored(oven("K1", "B1", -30, "7.7"), oven("K1", "B1", 48, "7.7"), oven("K1", "B1", 48, "8.3"))
 	want(t, "read twice at one time", "flooring-steady", tie, evidence.NotMet)
@@ -253,7 +265,8 @@ func TestClimateRange(t *testing.T) {
 // spread around the target, and not read again.
 func TestBoardsNotReadAgainAreNamed(t *testing.T) {
 	rows := []wood.Row{
-		oven("K1", "B1", 48, "7.7"), oven("K1", "B2", -30, "9.1"), oven("K1", "B3", -30, "10.02"), oven("K1", "B4", -30, "8"), oven("K1", "B5", -30, "5.38"),
+		oven("K1", "B1", 48, "7.7"), oven("K1", "B2", -30, "9.1"), oven("K1", "B3", -30, "10.02"), oven("K1", "B4", -30, "8"),
+		oven("K1", "B5", -30, "5.38"),
 	}
 	names := func(r acclimate.Room) []string {
 		var all []string

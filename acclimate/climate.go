@@ -28,7 +28,10 @@ func ServiceRH(service []Period) evidence.Limit {
 		return evidence.Limit{Lack: noPeriods}
 	}
 	middle, five := low.Add(high).Div(decimal.New(2, 0)), decimal.New(5, 0)
-	cite := evidence.Cite{Source: "the service climate, at least 5 points either side of its middle", Standing: evidence.Derived}
+	cite := evidence.Cite{
+		Source:   "the service climate, at least 5 points either side of its middle",
+		Standing: evidence.Derived,
+	}
 	return evidence.Limit{
 		Least: evidence.Bound{Number: evidence.Computed(decimal.Min(low, middle.Sub(five)), evidence.RH), Cite: cite},
 		Most:  evidence.Bound{Number: evidence.Computed(decimal.Max(high, middle.Add(five)), evidence.RH), Cite: cite},

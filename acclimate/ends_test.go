@@ -69,10 +69,12 @@ func TestEndsAgreeWithRatios(t *testing.T) {
 		value, end := number("value"), number("end")
 		b := evidence.Bound{Number: evidence.Computed(end, evidence.Fahrenheit)}
 		celsius := new(big.Rat).Add(new(big.Rat).Mul(value.Rat(), big.NewRat(9, 5)), big.NewRat(32, 1))
-		if got, want := endsOf(evidence.AtMost(b), evidence.Celsius, evidence.Exact{}).hold(value), celsius.Cmp(end.Rat()) <= 0; got != want {
+		if got, want := endsOf(evidence.AtMost(b), evidence.Celsius, evidence.Exact{}).hold(value),
+			celsius.Cmp(end.Rat()) <= 0; got != want {
 			t.Fatalf("%v C at most %v F: %v", value, end, got)
 		}
-		if got, want := endsOf(evidence.AtLeast(b), evidence.Celsius, evidence.Exact{}).hold(value), celsius.Cmp(end.Rat()) >= 0; got != want {
+		if got, want := endsOf(evidence.AtLeast(b), evidence.Celsius, evidence.Exact{}).hold(value),
+			celsius.Cmp(end.Rat()) >= 0; got != want {
 			t.Fatalf("%v C at least %v F: %v", value, end, got)
 		}
 		if got, want := order(value, end), value.Cmp(end); got != want {
@@ -114,7 +116,10 @@ func TestEndsWiden(t *testing.T) {
 		Least: evidence.Bound{Number: evidence.Typed("60", evidence.Fahrenheit)},
 		Most:  evidence.Bound{Number: evidence.Typed("80", evidence.Fahrenheit)},
 	}
-	for value, want := range map[int64][2]bool{49: {false, false}, 50: {true, false}, 69: {true, false}, 70: {true, true}, 71: {true, false}, 90: {true, false}, 91: {false, false}} {
+	for value, want := range map[int64][2]bool{
+		49: {false, false}, 50: {true, false}, 69: {true, false}, 70: {true, true},
+		71: {true, false}, 90: {true, false}, 91: {false, false},
+	} {
 		wide := endsOf(l, evidence.Fahrenheit, evidence.Whole(10)).hold(decimal.New(value, 0))
 		narrow := endsOf(l, evidence.Fahrenheit, evidence.Whole(-10)).hold(decimal.New(value, 0))
 		if wide != want[0] || narrow != want[1] {

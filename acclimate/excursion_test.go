@@ -33,13 +33,15 @@ func TestShortExcursionsAreExcused(t *testing.T) {
 	want(t, "two rows", "air-held", log([]float64{20}, one(20, "85"), one(20.5, "84")), met, "85 F")
 	want(t, "three hours", "air-held", log([]float64{20, 21}, one(20, "85"), one(21, "85")), notMet, "2 of them out of range")
 	want(t, "just over 2 h", "air-held", log([]float64{20, 21}, one(20, "85"), one(21.01, "70")), notMet)
-	want(t, "at the first row", "air-held", log(nil, airAt(20, "85", "40", "AL2"), airAt(20.5, "85", "40", "AL2"), airAt(21, "70", "40", "AL2")), notMet)
+	want(t, "at the first row", "air-held",
+		log(nil, airAt(20, "85", "40", "AL2"), airAt(20.5, "85", "40", "AL2"), airAt(21, "70", "40", "AL2")), notMet)
 	want(t, "just 2 h", "air-held", log([]float64{20, 21}, one(19.5, "85"), one(20, "85"), one(20.5, "85"), one(21, "70")), met)
 	want(t, "other instrument's rows", "air-held", log(nil, airAt(20, "85", "40", "AL2")), notMet)
 	want(t, "of its own rows", "air-held", log(nil,
 		airAt(19, "70", "40", "AL2"), airAt(20, "85", "40", "AL2"), airAt(21, "70", "40", "AL2")), met)
 	want(t, "humidity", "air-held", log([]float64{20}, airAt(20, "70", "55", "AL1")), met, "the worst value 55 % RH")
-	want(t, "none", "air-held", log(nil), met, "40 % RH at 2026-03-02 00:00:00 by AL1 (limit 30 to 50 %); judged from 2026-03-02 00:00 to 2026-03-04 00:00, 49 rows")
+	want(t, "none", "air-held", log(nil), met,
+		"40 % RH at 2026-03-02 00:00:00 by AL1 (limit 30 to 50 %); judged from 2026-03-02 00:00 to 2026-03-04 00:00, 49 rows")
 }
 
 // The latest row of each instrument in the window is in range.
@@ -86,7 +88,8 @@ func TestDeepExcursionsAreNotExcused(t *testing.T) {
 // what may be excused.
 func TestTheWorstExcusedValueIsShown(t *testing.T) {
 	less := []float64{10, 36}
-	want(t, "5 F and 9 %", "air-held", log(less, one(10, "85"), airAt(36, "70", "59", "AL1")), met, "2 excursions", "the worst value 59 % RH")
+	want(t, "5 F and 9 %", "air-held", log(less, one(10, "85"), airAt(36, "70", "59", "AL1")), met, "2 excursions",
+		"the worst value 59 % RH")
 	want(t, "5 F and 7 %", "air-held", log(less, one(10, "85"), airAt(36, "70", "57", "AL1")), met, "the worst value 85 F")
 	want(t, "two alike", "air-held", log(less, one(10, "85"), one(36, "55")), met, "the worst value 85 F")
 	want(t, "two of one", "air-held", log(less, one(10, "55"), one(36, "86")), met, "the worst value 86 F")
@@ -114,7 +117,8 @@ func TestExcursionsLieApart(t *testing.T) {
 	want(t, "a day before, at the edge", "air-held", two(-23, 1), notMet)
 	nameless := []acclimate.Air{airAt(63, "70", "40", ""), airAt(64, "85", "40", ""), airAt(65, "70", "40", "")}
 	want(t, "of no instrument, outside", "air-held", log([]float64{40}, append(nameless, one(40, "85"))...), notMet)
-	want(t, "of no instrument alone", "air-held", log(nil, airAt(19, "70", "40", ""), airAt(20, "85", "40", ""), airAt(21, "70", "40", "")), met, "1 excursion")
+	want(t, "of no instrument alone", "air-held", log(nil, airAt(19, "70", "40", ""), airAt(20, "85", "40", ""), airAt(21, "70", "40", "")),
+		met, "1 excursion")
 	want(t, "a long one that began long before", "air-held", log([]float64{10, -15, -14, -13}, one(10, "85"),
 		one(-15, "85"), one(-14, "85"), one(-13, "85")), met)
 }

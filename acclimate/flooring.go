@@ -16,13 +16,19 @@ func flooringChecks() []evidence.Check[Room] {
 			Advises: func(r Room) bool { return r.TargetAdvises },
 			Asks:    "is each lot's mean within 2.0 points of the target?",
 			Default: "2.0 points",
-			Cite:    evidence.Cite{Source: "FPL Report 1655 (the midpoint); the 2.0: common practice, no source", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "FPL Report 1655 (the midpoint); the 2.0: common practice, no source",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "flooring-spread", Deciding: true, Judge: flooringSpread,
 			Asks:    "do at least 19 in 20 boards of each lot lie between 0.7 and 1.3 of the target?",
 			Default: "0.7 to 1.3 of the target",
-			Cite:    evidence.Cite{Source: "EN 14298 family (the spread); 1 in 20: common practice, no source", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "EN 14298 family (the spread); 1 in 20: common practice, no source",
+				Standing: evidence.Published,
+			},
 		},
 	}
 }
@@ -73,7 +79,8 @@ func (r Room) onTarget(lot wood.Lot, limit evidence.Limit, target Target) []evid
 	var items []evidence.Item
 	for _, w := range mean.Each() {
 		one := it.By(w)
-		one.Says = fmt.Sprintf("the mean of %s, %s, beside a target of %s %% MC", lot.Title(), one.Amount(), target.Mid.Value.Text())
+		one.Says = fmt.Sprintf("the mean of %s, %s, beside a target of %s %% MC", lot.Title(), one.Amount(),
+			target.Mid.Value.Text())
 		items = append(items, one)
 	}
 	return items

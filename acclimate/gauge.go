@@ -38,7 +38,10 @@ const (
 func (r Room) gauges(w window) []*gauge {
 	temp := &gauge{limit: w.temp, acc: w.acceptance, typed: (*Air).temperature, read: (*Air).temperature}
 	temp.far = evidence.ConvertSpan(evidence.Whole(FarTemp), evidence.Fahrenheit, w.temp.Unit())
-	rh := &gauge{limit: w.rh, acc: w.acceptance, far: evidence.Whole(FarRH), typed: (*Air).humidity, read: (*Air).Humidity}
+	rh := &gauge{
+		limit: w.rh, acc: w.acceptance, far: evidence.Whole(FarRH), typed: (*Air).humidity,
+		read: (*Air).Humidity,
+	}
 	if !w.asRead {
 		temp.u = func(id string) *evidence.Uncertainty { return r.Instruments.UTemp(id, w.temp.Unit()) }
 		rh.u = func(id string) *evidence.Uncertainty { return r.Instruments.U(id, evidence.RH) }

@@ -14,7 +14,8 @@ import (
 func logOf(n int) ([]acclimate.Air, acclimate.Room) {
 	rows := make([]acclimate.Air, n)
 	for i := range rows {
-		rows[i] = airAt(48-float64(n-1-i)/60, []string{"70", "70.5", "69.8"}[i%3], []string{"40", "41.2"}[i%2], []string{"AL1", "AL2"}[i%7/6])
+		rows[i] = airAt(48-float64(n-1-i)/60, []string{"70", "70.5", "69.8"}[i%3], []string{"40", "41.2"}[i%2],
+			[]string{"AL1", "AL2"}[i%7/6])
 		rows[i].Place = line(i)
 	}
 	r := room(rows)

@@ -135,7 +135,10 @@ func (in Indoors) Air(out OutdoorMonth) (IndoorAir, error) {
 	if in.Cooled && !(in.HeatToC <= in.CoolToC) {
 		return IndoorAir{}, fmt.Errorf("heating to %.4g C lies above cooling to %.4g C", in.HeatToC, in.CoolToC)
 	}
-	air := IndoorAir{TempC: math.Max(out.TempC+in.WarmerC, in.HeatToC), VaporPa: out.VaporPa + in.Moisture.Excess(out.TempC)}
+	air := IndoorAir{
+		TempC:   math.Max(out.TempC+in.WarmerC, in.HeatToC),
+		VaporPa: out.VaporPa + in.Moisture.Excess(out.TempC),
+	}
 	if air.Cooling = in.Cooled && out.TempC+in.WarmerC > in.CoolToC; air.Cooling {
 		coil, err := SaturationPressure(in.CoilDewC)
 		if err != nil {

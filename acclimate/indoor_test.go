@@ -117,7 +117,8 @@ func TestOneSetPoint(t *testing.T) {
 	in := home(1)
 	in.CoolToC = in.HeatToC
 	for outdoor, cooling := range map[float64]bool{10: false, 17: false, 17.5: true} {
-		if air, err := in.Air(acclimate.OutdoorMonth{TempC: outdoor, VaporPa: 300}); err != nil || air.TempC != 20 || air.Cooling != cooling {
+		if air, err := in.Air(acclimate.OutdoorMonth{TempC: outdoor, VaporPa: 300}); err != nil || air.TempC != 20 ||
+			air.Cooling != cooling {
 			t.Errorf("at %v C outdoors: %+v, %v", outdoor, air, err)
 		}
 	}
@@ -171,7 +172,8 @@ func TestOutdoorMonthsAreMeansOfPressures(t *testing.T) {
 		if m.Month == time.May {
 			missing = 1
 		}
-		if m.Month != time.Month(i+1) || m.TempC != float64(i+11) || math.Abs(m.VaporPa-1475.0) > 0.2 || m.Missing != missing || m.Hours != 2+missing {
+		if m.Month != time.Month(i+1) || m.TempC != float64(i+11) || math.Abs(m.VaporPa-1475.0) > 0.2 || m.Missing != missing ||
+			m.Hours != 2+missing {
 			t.Errorf("%+v", m)
 		}
 	}

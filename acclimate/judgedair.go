@@ -96,7 +96,10 @@ func (r Room) Unused() []evidence.Unused {
 	leveled, history := r.unjudgedSurfaces()
 	all := []evidence.Unused{
 		{Table: "Air", Rows: r.Air.After(), Why: after},
-		{Table: "Air", Rows: r.Air.Len() - len(r.Air.Untimed()) - len(judged), Why: "outside the hours that are judged"},
+		{
+			Table: "Air", Rows: r.Air.Len() - len(r.Air.Untimed()) - len(judged),
+			Why: "outside the hours that are judged",
+		},
 		{Table: "Surface", Rows: r.LaterSurfaces, Why: after},
 		{Table: "Surface", Rows: leveled, Why: "before a leveler was placed"},
 		{Table: "Surface", Rows: history, Why: "history of a spot"},

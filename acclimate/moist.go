@@ -31,7 +31,8 @@ func SaturationPressure(tempC float64) (pa float64, err error) {
 func logSaturation(tempC float64) float64 {
 	t := tempC + kelvin
 	if tempC < triplePoint {
-		return -5674.5359/t + 6.3925247 + t*(-9.677843e-3+t*(6.2215701e-7+t*(2.0747825e-9-t*9.484024e-13))) + 4.1635019*math.Log(t)
+		return -5674.5359/t + 6.3925247 + t*(-9.677843e-3+t*(6.2215701e-7+t*(2.0747825e-9-t*9.484024e-13))) +
+			4.1635019*math.Log(t)
 	}
 	return -5800.2206/t + 1.3914993 + t*(-0.048640239+t*(4.1764768e-5-t*1.4452093e-8)) + 6.5459673*math.Log(t)
 }

@@ -28,8 +28,9 @@ func TestMoistAirEndsOfRange(t *testing.T) {
 		"vapor at 0 %": {vapor(0), true}, "vapor under it": {vapor(below(0)), false},
 		"vapor at 100 %": {vapor(100), true}, "vapor over it": {vapor(above(100)), false},
 		"ratio of no vapor": {ratio(0, 1), true}, "ratio of less": {ratio(below(0), 1), false},
-		"ratio of all vapor": {ratio(1, 1), false}, "ratio of almost all": {ratio(below(1), 1), true}, "ratio in no air": {ratio(0, 0), false},
-		"5000 m down": {height(-5000), true}, "more": {height(below(-5000)), false},
+		"ratio of all vapor": {ratio(1, 1), false}, "ratio of almost all": {ratio(below(1), 1), true},
+		"ratio in no air": {ratio(0, 0), false},
+		"5000 m down":     {height(-5000), true}, "more": {height(below(-5000)), false},
 		"11000 m up": {height(11000), true}, "further": {height(above(11000)), false},
 	} {
 		if (c.err == nil) != c.good {
@@ -66,7 +67,12 @@ func TestRoughGuess(t *testing.T) {
 		frost bool
 		want  float64
 	}{
-		{5, true, math.Nextafter(triplePoint, -1)}, {-5, true, -5}, {-200, true, -100}, {-5, false, triplePoint}, {5, false, 5}, {300, false, 200},
+		{5, true, math.Nextafter(triplePoint, -1)},
+		{-5, true, -5},
+		{-200, true, -100},
+		{-5, false, triplePoint},
+		{5, false, 5},
+		{300, false, 200},
 	} {
 		if got := side(c.temp, c.frost); got != c.want {
 			t.Errorf("%v C (frost: %v) becomes %v, want %v", c.temp, c.frost, got, c.want)

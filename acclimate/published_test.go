@@ -77,7 +77,16 @@ func TestDewPointInvertsSaturation(t *testing.T) {
 }
 
 func TestMoistAirOutOfRangeIsAnError(t *testing.T) {
-	for _, at := range [][2]float64{{20, 0}, {20, -5}, {20, 100.1}, {-101, 50}, {201, 50}, {math.NaN(), 50}, {20, math.NaN()}, {-90, 0.001}} {
+	for _, at := range [][2]float64{
+		{20, 0},
+		{20, -5},
+		{20, 100.1},
+		{-101, 50},
+		{201, 50},
+		{math.NaN(), 50},
+		{20, math.NaN()},
+		{-90, 0.001},
+	} {
 		if dew, err := acclimate.DewPoint(at[0], at[1]); err == nil {
 			t.Errorf("DewPoint(%v, %v) = %v, want an error", at[0], at[1], dew)
 		}
@@ -165,7 +174,14 @@ func TestSurfaceMargin(t *testing.T) {
 }
 
 func TestWetBulbOutOfRangeIsAnError(t *testing.T) {
-	for _, at := range [][3]float64{{20, 101, 101325}, {20, 50, 0}, {20, 50, math.NaN()}, {99.9, 100, 90000}, {201, 50, 101325}, {math.NaN(), 50, 101325}} {
+	for _, at := range [][3]float64{
+		{20, 101, 101325},
+		{20, 50, 0},
+		{20, 50, math.NaN()},
+		{99.9, 100, 90000},
+		{201, 50, 101325},
+		{math.NaN(), 50, 101325},
+	} {
 		if wet, err := acclimate.WetBulb(at[0], at[1], at[2]); err == nil {
 			t.Errorf("WetBulb(%v) = %v, want an error", at, wet)
 		}

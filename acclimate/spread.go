@@ -50,8 +50,10 @@ func (r Room) spread(lot wood.Lot, limit evidence.Limit) evidence.Finding {
 	told := fmt.Sprintf("%s of %s", evidence.Count(len(boards), "board", "boards"), lot.Title())
 	if len(values) > 0 {
 		out := boardsOutside(values, limit)
-		all := evidence.Total(evidence.CountOf(evidence.Pieces, values...), evidence.Stated("unusable", evidence.Whole(unusable), evidence.Pieces))
-		most := evidence.DividedBy(all, evidence.Stated("1 in", evidence.Whole(outsideIn), evidence.None), evidence.Pieces)
+		all := evidence.Total(evidence.CountOf(evidence.Pieces, values...),
+			evidence.Stated("unusable", evidence.Whole(unusable), evidence.Pieces))
+		most := evidence.DividedBy(all, evidence.Stated("1 in", evidence.Whole(outsideIn), evidence.None),
+			evidence.Pieces)
 		f.Worked.Room = evidence.Less(most, out)
 		told = fmt.Sprintf("%s of %s outside %s", out.Value.Text(), told, limit)
 	}

@@ -54,7 +54,8 @@ func changed(lot wood.Lot, last, before wood.Span) []evidence.Item {
 func settled(lot wood.Lot, last wood.Span, air evidence.Working, lack string) []evidence.Item {
 	it := evidence.Item{Name: lot.Title(), Limit: withinTenths(settledTenths), Place: lot.FirstPlace()}
 	it.Lack = firstLack(last.Lack, lack)
-	return asFar(it, last, wood.Span{Low: air, High: air}, "%s points between the mean of %s, %s %% MC, and the EMC of the air, %s %% MC")
+	return asFar(it, last, wood.Span{Low: air, High: air},
+		"%s points between the mean of %s, %s %% MC, and the EMC of the air, %s %% MC")
 }
 
 func firstLack(lacks ...string) string {

@@ -172,7 +172,8 @@ func (s *summary) says(longest evidence.Reading) string {
 		return text
 	}
 	text += fmt.Sprintf("; excused: %s of at most %s h, the worst value %s at %s",
-		evidence.Count(s.excused, "excursion", "excursions"), longest.Written, s.worst.by.read(s.worst.row), s.worst.row.ReadAt.Written)
+		evidence.Count(s.excused, "excursion", "excursions"), longest.Written, s.worst.by.read(s.worst.row),
+		s.worst.row.ReadAt.Written)
 	if p := s.worst.row.Place; p != nil {
 		text += " (" + evidence.RowOf(p) + ")"
 	}

@@ -17,7 +17,10 @@ func surfaceChecks() []evidence.Check[Room] {
 			ID: "surface-dew", Deciding: true, Judge: surfaceDew,
 			Asks:    "is every surface at least 5 F (3 C) above the dew point of the air row nearest in time, at most 2 h away?",
 			Default: "5 F, or 3 C for a surface read in C",
-			Cite:    evidence.Cite{Source: "the figure of ISO 8502-4 for coatings, used for floors: common practice", Standing: evidence.Practice},
+			Cite: evidence.Cite{
+				Source:   "the figure of ISO 8502-4 for coatings, used for floors: common practice",
+				Standing: evidence.Practice,
+			},
 		},
 		{
 			ID: "surface-max", Deciding: true, Judge: surfaceMax,
@@ -67,7 +70,10 @@ func surfaceMax(r Room) evidence.Finding {
 	items := r.surfaceItems(func(s Surface) []evidence.Item {
 		it := evidence.Measure("surface spot "+s.Spot, s.Temp, r.SurfaceMax)
 		u := r.Instruments.USurface(s.Instrument, s.Temp.Unit)
-		it.U = &evidence.Uncertainty{Value: evidence.ConvertSpan(u.Value, s.Temp.Unit, r.SurfaceMax.Unit()), Known: u.Known}
+		it.U = &evidence.Uncertainty{
+			Value: evidence.ConvertSpan(u.Value, s.Temp.Unit, r.SurfaceMax.Unit()),
+			Known: u.Known,
+		}
 		if !s.ReadAt.Shown() {
 			it.Lack = evidence.NoTime
 		}

@@ -99,7 +99,8 @@ func TestTheMarginIsWorkedOut(t *testing.T) {
 	r.Air = acclimate.NewLog([]acclimate.Air{air}).Of("A1", evidence.Date{})
 	w := find(t, "surface-dew", r).Worked.Value
 	dew := w.Args[1]
-	if w.Op != evidence.OpLess || w.Args[0].Place != line(7) || dew.Op != evidence.OpRound || dew.Places != 2 || dew.Args[0].Op != evidence.OpDewPoint {
+	if w.Op != evidence.OpLess || w.Args[0].Place != line(7) || dew.Op != evidence.OpRound || dew.Places != 2 ||
+		dew.Args[0].Op != evidence.OpDewPoint {
 		t.Fatalf("%+v", w)
 	}
 	if from := dew.Args[0].Args; from[0].Place != line(8) || from[1].Place != line(9) {
@@ -194,7 +195,8 @@ func TestUnusedRows(t *testing.T) {
 // Judged are the rows of both windows, the last before each, and those that a
 // dew point comes from; of a day and an instrument the first and the last.
 func TestJudgedAir(t *testing.T) {
-	rows := append(steady(-50, 90, 1), airAt(-0.5, "70", "40", "AL2"), airAt(10, "70", "40", "AL2"), airAt(-30, "70", "40", "AL3"), acclimate.Air{Instrument: "AL4"})
+	rows := append(steady(-50, 90, 1), airAt(-0.5, "70", "40", "AL2"), airAt(10, "70", "40", "AL2"), airAt(-30, "70", "40", "AL3"),
+		acclimate.Air{Instrument: "AL4"})
 	r := room(rows)
 	r.NoDew = "nothing is glued"
 	says := func(r acclimate.Room) string {
@@ -217,7 +219,10 @@ func TestJudgedAir(t *testing.T) {
 	if got := says(r); !strings.Contains(got, "AL1:-40 ") {
 		t.Error(got)
 	}
-	r = room([]acclimate.Air{airAt(-3, "70", "40", "AL1"), airAt(-3, "70", "40", "AL2"), airAt(-4, "70", "40", "AL3"), airAt(48, "70", "40", "AL1")})
+	r = room([]acclimate.Air{
+		airAt(-3, "70", "40", "AL1"), airAt(-3, "70", "40", "AL2"), airAt(-4, "70", "40", "AL3"),
+		airAt(48, "70", "40", "AL1"),
+	})
 	if got := says(r); got != "AL1:-3 AL2:-3 AL1:48" {
 		t.Error(got)
 	}

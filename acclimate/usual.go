@@ -18,11 +18,14 @@ const (
 func UsualTemp(c Covering) evidence.Limit {
 	switch c {
 	case Wooden:
-		return inside("60", "80", evidence.Fahrenheit, evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published})
+		return inside("60", "80", evidence.Fahrenheit,
+			evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published})
 	case Carpet:
-		return inside("65", "95", evidence.Fahrenheit, evidence.Cite{Source: "CRI 105-2019", Standing: evidence.Published})
+		return inside("65", "95", evidence.Fahrenheit,
+			evidence.Cite{Source: "CRI 105-2019", Standing: evidence.Published})
 	}
-	return inside("65", "85", evidence.Fahrenheit, evidence.Cite{Source: "ASTM F710 and manufacturers' sheets", Standing: evidence.Recalled})
+	return inside("65", "85", evidence.Fahrenheit,
+		evidence.Cite{Source: "ASTM F710 and manufacturers' sheets", Standing: evidence.Recalled})
 }
 
 // UsualRH is the humidity air must keep where no product states one: that of

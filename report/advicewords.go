@@ -65,10 +65,12 @@ func (o Outlook) Brief() string {
 func (o Outlook) IfInstalled() []string {
 	var all []string
 	if a := o.Air; a != nil {
-		line := fmt.Sprintf("air of %s to %s %% RH at %s F brings the boards to the target", a.RHLowPct, a.RHHighPct, a.TempF)
+		line := fmt.Sprintf("air of %s to %s %% RH at %s F brings the boards to the target", a.RHLowPct, a.RHHighPct,
+			a.TempF)
 		switch {
 		case strings.HasPrefix(a.WaterLb, "-"):
-			line += fmt.Sprintf("; on the way wood gives up %s lb (%s kg) of water", a.WaterLb[1:], strings.TrimPrefix(a.WaterKG, "-"))
+			line += fmt.Sprintf("; on the way wood gives up %s lb (%s kg) of water", a.WaterLb[1:],
+				strings.TrimPrefix(a.WaterKG, "-"))
 		case a.WaterLb != "":
 			line += fmt.Sprintf("; on the way wood takes in %s lb (%s kg) of water", a.WaterLb, a.WaterKG)
 		}
@@ -83,7 +85,8 @@ func (o Outlook) IfInstalled() []string {
 // says is the movement of a lot in words: free movement, without a discount.
 func (m MovementOutlook) says() string {
 	line := fmt.Sprintf("installed now at %s %% MC, a board of %s in%s %s at %s %% and %s at %s %%",
-		m.NowPct, m.BoardIn, ofLot(m.Lot), moves(m.ShrinkIn, "shrinks", "grows"), m.LowPct, moves(m.GrowIn, "grows", "shrinks"), m.HighPct)
+		m.NowPct, m.BoardIn, ofLot(m.Lot), moves(m.ShrinkIn, "shrinks", "grows"), m.LowPct,
+		moves(m.GrowIn, "grows", "shrinks"), m.HighPct)
 	if m.AcrossShrinkIn != "" {
 		line += fmt.Sprintf("; the width of the room %s and %s",
 			moves(m.AcrossShrinkIn, "shrinks", "grows"), moves(m.AcrossGrowIn, "grows", "shrinks"))

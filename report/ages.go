@@ -64,7 +64,8 @@ func (s Site) aged(it evidence.Item, e entry) evidence.Item {
 	to, day := "the day of installing", s.Area.InstallOn
 	if e.kind == airRow || e.kind == surfaceRow {
 		it = it.By(evidence.HoursBefore(e.at, day, s.Job.Zone))
-		it.Says = fmt.Sprintf("%s, %s h old (read at %s) when %s, %s, begins", e.what, it.Figure(), e.at.Written, to, day.Day)
+		it.Says = fmt.Sprintf("%s, %s h old (read at %s) when %s, %s, begins", e.what, it.Figure(), e.at.Written, to,
+			day.Day)
 		return it
 	}
 	if e.kind == slabRow && s.covered.Shown() {

@@ -52,7 +52,10 @@ func (s Site) meterUses() []*meterUse {
 		case lack != "":
 			u.lacks = append(u.lacks, evidence.Item{Name: e.what, Lack: lack, Limit: noDaysLess(), Place: e.place})
 		case !listed:
-			u.lacks = append(u.lacks, evidence.Item{Name: e.what, Lack: "no instrument named", Limit: noDaysLess(), Place: e.place})
+			u.lacks = append(u.lacks, evidence.Item{
+				Name: e.what, Lack: "no instrument named", Limit: noDaysLess(),
+				Place: e.place,
+			})
 		default:
 			u.rows = append(u.rows, e)
 		}
@@ -124,7 +127,10 @@ func uncovered(meter evidence.Instrument, e entry) []evidence.Item {
 		if e.as == evidence.PinMeter || e.as == evidence.Pinless {
 			lack += fmt.Sprintf(", and no check on its block in the %d h before", blockLife)
 		}
-		items = append(items, evidence.Item{Name: "instrument " + meter.ID, Lack: lack, Limit: noDaysLess(), Place: meter.Place})
+		items = append(items, evidence.Item{
+			Name: "instrument " + meter.ID, Lack: lack, Limit: noDaysLess(),
+			Place: meter.Place,
+		})
 	}
 	return items
 }
@@ -132,9 +138,11 @@ func uncovered(meter evidence.Instrument, e entry) []evidence.Item {
 func sinceCalibration(meter evidence.Instrument, e entry) evidence.Item {
 	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.place}
 	it = it.By(evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), evidence.Moment("used", e.from)))
-	it.Says = fmt.Sprintf("instrument %s, used on %s, %s after its calibration", meter.ID, e.from.Day(), inDays(it.Value))
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s after its calibration", meter.ID, e.from.Day(),
+		inDays(it.Value))
 	if it.Value.Sign() < 0 {
-		it.Says = fmt.Sprintf("instrument %s, used on %s, calibrated only on %s", meter.ID, e.from.Day(), meter.CalibratedOn.Day)
+		it.Says = fmt.Sprintf("instrument %s, used on %s, calibrated only on %s", meter.ID, e.from.Day(),
+			meter.CalibratedOn.Day)
 	}
 	return it
 }
@@ -149,9 +157,11 @@ func untilDue(meter evidence.Instrument, e entry) evidence.Item {
 		it = it.By(evidence.Less(life, evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), used)))
 		due = fmt.Sprintf("%s, %d days from its calibration", DueOn(meter), calibrationLife)
 	}
-	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.at.Day(), inDays(it.Value), due)
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.at.Day(),
+		inDays(it.Value), due)
 	if it.Value.Sign() < 0 {
-		it.Says = fmt.Sprintf("instrument %s, used on %s, %s past due on %s", meter.ID, e.at.Day(), inDays(it.Value.Abs()), due)
+		it.Says = fmt.Sprintf("instrument %s, used on %s, %s past due on %s", meter.ID, e.at.Day(),
+			inDays(it.Value.Abs()), due)
 	}
 	return it
 }

@@ -40,7 +40,8 @@ func (s Site) slabConditions() []string {
 			"it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
 		provided(a.CoveredOn.Shown() && a.Membrane == "", "the slab was covered, and by what is not recorded"),
 		provided(s.defaultRH(), "no product states a slab moisture limit: the default of "+slab.DefaultRH().Number.String()+" governs"),
-		provided(overSlab && s.system.woodFlooring() && !a.PlacedOn.Shown(), "when the slab was placed was not recorded"),
+		provided(overSlab && s.system.woodFlooring() && !a.PlacedOn.Shown(),
+			"when the slab was placed was not recorded"),
 		s.leveledSince(),
 	}
 }
@@ -53,7 +54,8 @@ func (s Site) defaultRH() bool {
 		return false
 	}
 	asked := slices.DeleteFunc(s.system.products(), func(p *Product) bool { return !s.reachedBySlab(p) })
-	return len(asked) > 0 && !slices.ContainsFunc(asked, func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
+	return len(asked) > 0 && !slices.ContainsFunc(asked,
+		func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
 }
 
 // leveledSince says when a leveler was placed after a judged row of the slab.
@@ -63,7 +65,8 @@ func (s Site) leveledSince() string {
 	if !slices.ContainsFunc(s.rows, before) {
 		return ""
 	}
-	return "a leveler was placed on " + leveled.Day().String() + ", after the slab was tested: its own drying time applies"
+	return "a leveler was placed on " + leveled.Day().String() +
+		", after the slab was tested: its own drying time applies"
 }
 
 // siteConditions are those of the air, of heating and of what lies below.

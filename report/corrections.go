@@ -24,7 +24,10 @@ func (s Site) corrections() []Correction {
 		for _, thing := range things {
 			for _, r := range thing.Rows {
 				if m := r.Moisture(); m.How != "" {
-					all = append(all, Correction{what + " " + thing.Name, r.Reading.Written, m.Written, m.How, m.Cite, r.Place})
+					all = append(all, Correction{
+						what + " " + thing.Name, r.Reading.Written, m.Written, m.How, m.Cite,
+						r.Place,
+					})
 				}
 			}
 		}

@@ -107,7 +107,8 @@ func (s Site) copiedRows(mine []point) []string {
 		readings := series(mine, kind)
 		for _, other := range s.record.doubtful.alike[likeness(kind, readings)] {
 			if !evidence.Same(other, s.Area.ID) {
-				looks = append(looks, fmt.Sprintf("all %d %s readings equal those of area %s, one by one", len(readings), kind, other))
+				looks = append(looks, fmt.Sprintf("all %d %s readings equal those of area %s, one by one",
+					len(readings), kind, other))
 			}
 		}
 	}

@@ -13,7 +13,10 @@ func heatRun() evidence.Check[Site] {
 		Asks: "where the floor is heated: had the heating run at its design setpoint for 72 h " +
 			"before the first judged slab, subfloor or flooring row?",
 		Default: "72 h",
-		Cite:    evidence.Cite{Source: "common practice, no source (texts say 72 h to 14 days)", Standing: evidence.Practice},
+		Cite: evidence.Cite{
+			Source:   "common practice, no source (texts say 72 h to 14 days)",
+			Standing: evidence.Practice,
+		},
 	}
 }
 

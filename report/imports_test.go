@@ -42,7 +42,8 @@ func allowed() map[string][]string {
 		"report/plan":     outer,
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard":  append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake", "report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake",
+			"report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 

@@ -18,7 +18,8 @@ func calibrationCheck() evidence.Check[Site] {
 		Asks: "was every instrument behind a judged row calibrated on or before that day and not past due on it, " +
 			"and do its checks against a standard agree?",
 		Default: fmt.Sprintf("%d days where no due day is recorded; a check block within %s point, at most %d h before; "+
-			"checks within %[4]s, %[2]s point, %[5]s, pH %[6]s", calibrationLife, woodOff().Written, blockLife, airOff(), surfaceOff(), phOff()),
+			"checks within %[4]s, %[2]s point, %[5]s, pH %[6]s", calibrationLife, woodOff().Written, blockLife,
+			airOff(), surfaceOff(), phOff()),
 		Cite: evidence.Cite{
 			Source:   fmt.Sprintf("ASTM F2170; the %d days, the check block and the tolerances: common practice, no source", calibrationLife),
 			Standing: evidence.Recalled,
@@ -32,7 +33,8 @@ func probeCheckCheck() evidence.Check[Site] {
 		ID: "probe-check", Deciding: true, Judge: probeCheck,
 		Advises: func(s Site) bool { return s.Slab.HolesAdvise() },
 		Asks: fmt.Sprintf("was every probe in a hole checked at most %d days before its reading, to %s, and does every check within %d days "+
-			"after agree; was a single-use probe used in one hole only?", probeHours/hoursADay, probeOff(), int(speaksFor.Hours())/hoursADay),
+			"after agree; was a single-use probe used in one hole only?", probeHours/hoursADay, probeOff(),
+			int(speaksFor.Hours())/hoursADay),
 		Default: fmt.Sprintf("%d h and %s", probeHours, probeOff()),
 		Cite:    evidence.Cite{Source: "ASTM F2170: the 30 days (published); the 2 %", Standing: evidence.Recalled},
 	}
@@ -44,7 +46,8 @@ func ageCheck() evidence.Check[Site] {
 	return evidence.Check[Site]{
 		ID: "reading-age", Deciding: true, Judge: readingAge,
 		Asks: fmt.Sprintf("are the readings young enough on the day of installing: slab %s (to the day it was covered, where it was), "+
-			"wood %s, air and surfaces %s before that day begins; and is no slab or wood reading later?", slab, wood, air),
+			"wood %s, air and surfaces %s before that day begins; and is no slab or wood reading later?", slab, wood,
+			air),
 		Default: fmt.Sprintf("%s, %s, %s", slab, wood, air),
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}

@@ -36,22 +36,28 @@ func (s Site) items(d Decision) []ReportItem {
 		wanted("a plan of every hole", "ASTM F2170; AS 1884; RBK", read,
 			every(func(h slab.Hole) bool { return h.X.Shown() && h.Y.Shown() }), "Slab RH: X and Y of every hole"),
 		wanted("thickness, drying faces and depth at each hole", "ASTM F2170; RBK", read,
-			a.DryingFaces.Shown() && every(func(h slab.Hole) bool { return h.Depth.Shown() && (h.Thickness.Shown() || a.Thickness.Shown()) }),
+			a.DryingFaces.Shown() && every(func(h slab.Hole) bool {
+				return h.Depth.Shown() &&
+					(h.Thickness.Shown() || a.Thickness.Shown())
+			}),
 			"Areas: Drying faces; Slab RH: Depth and Thickness"),
 		wanted("when the slab was placed and enclosed", "RBK; Australian practice", read,
 			a.PlacedOn.Shown() && a.EnclosedOn.Shown(), "Areas: Placed on and Enclosed on"),
 		wanted("what the slab is made of, what lies under it, heating", "RBK", read,
 			a.MadeOf != "" && a.UnderSlab != "" && a.RadiantHeat != "", "Areas: Made of, Under slab and Radiant heat"),
 		wanted("when each hole was sealed and read", "ASTM F2170", read,
-			every(func(h slab.Hole) bool { return h.SealedAt.Shown() && h.ReadAt.Shown() }), "Slab RH: Sealed at and Read at"),
+			every(func(h slab.Hole) bool { return h.SealedAt.Shown() && h.ReadAt.Shown() }),
+			"Slab RH: Sealed at and Read at"),
 		wanted("humidity and temperature in each hole", "ASTM F2170", read,
 			every(func(h slab.Hole) bool { return h.RH.Shown() && h.Temp.Shown() }), "Slab RH: RH and Temp"),
 		wanted("the air above the slab for 48 h before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
 			d.Outcome("air-held") == evidence.Met, "Air: see the check air-held"),
 		wanted("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(),
 			"Instruments: Make and model, Serial, Calibrated on, Certificate"),
-		wanted("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(), "Products: Data sheet"),
-		wanted("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(), "Sign-off: Document"),
+		wanted("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(),
+			"Products: Data sheet"),
+		wanted("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(),
+			"Sign-off: Document"),
 		wanted("the uncertainty of measurement", "Hus AMA 98", read, s.uncertaintyStated(), "Instruments: Uncertainty"),
 		wanted("that results hold only for the time and places tested", "ASTM F2170 5.3; CRI", read, true, ""),
 		wanted("pH and how the surface was cleaned", "ASTM F710; CRI", read, len(s.Slab.PHs) > 0, "Slab pH"),
@@ -59,7 +65,10 @@ func (s Site) items(d Decision) []ReportItem {
 		wanted("photographs", "trade guidance", read,
 			slices.ContainsFunc(j.Photos, func(p Photo) bool { return evidence.Same(p.Area, a.ID) }), "Photos"),
 	}
-	return slices.DeleteFunc(all, func(i ReportItem) bool { return s.Slab.NoHoles != "" && strings.Contains(i.What, "hole") })
+	return slices.DeleteFunc(all, func(i ReportItem) bool {
+		return s.Slab.NoHoles != "" &&
+			strings.Contains(i.What, "hole")
+	})
 }
 
 func wanted(what, asked string, standing evidence.Standing, held bool, lacks string) ReportItem {

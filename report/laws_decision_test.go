@@ -61,7 +61,8 @@ func TestTreesAnswerAsTheirFindings(t *testing.T) {
 		for _, d := range report.Judge(spoiled(t)) {
 			for _, id := range []string{
 				"slab-rh", "slab-depth", "slab-wait", "mver-rate", "slab-ph", "slab-cm", "subfloor-mc", "flooring-mc", "flooring-target",
-				"flooring-spread", "wood-difference", "slab-holes", "mver-dishes", "subfloor-count", "flooring-count", "reading-age", "calibration", "probe-check",
+				"flooring-spread", "wood-difference", "slab-holes", "mver-dishes", "subfloor-count", "flooring-count", "reading-age",
+				"calibration", "probe-check",
 			} {
 				f := finding(d, id)
 				if got := f.Worked.Outcome(); f.Outcome != evidence.NotNeeded && got != f.Outcome {
@@ -79,7 +80,8 @@ func TestWhatIsNotNeededIsEmpty(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		for _, d := range report.Judge(spoiled(t)) {
 			for _, f := range d.Findings {
-				if f.Reason == "" || f.Outcome == evidence.NotNeeded && (f.Value != "" || f.Limit != "" || f.Unit != "" || len(f.Evidence) > 0) {
+				if f.Reason == "" || f.Outcome == evidence.NotNeeded &&
+					(f.Value != "" || f.Limit != "" || f.Unit != "" || len(f.Evidence) > 0) {
 					t.Fatalf("%s is %s: value %q, limit %q %s, reason %q", f.ID, f.Outcome, f.Value, f.Limit, f.Unit, f.Reason)
 				}
 			}
@@ -97,7 +99,8 @@ func TestSignaturesChangeNothing(t *testing.T) {
 		for _, a := range j.Areas {
 			signed.SignOffs = append(signed.SignOffs, report.SignOff{
 				Area: a.ID, Name: "Somebody", At: since(100), Waives: report.Order(),
-				Role:     rapid.SampledFrom([]string{"installer", "owner", "flooring manufacturer", "membrane manufacturer"}).Draw(t, "role"),
+				Role: rapid.SampledFrom([]string{"installer", "owner", "flooring manufacturer", "membrane manufacturer"}).Draw(t,
+					"role"),
 				Decision: rapid.SampledFrom([]string{"accept", "refuse", "waive"}).Draw(t, "decision"),
 			})
 		}
@@ -146,10 +149,12 @@ func TestGoodUntilHolds(t *testing.T) {
 				t.Fatalf("area %s may be installed on %s and is good until %s", d.Area.ID, d.Area.InstallOn.Written, d.GoodUntil.Written)
 			}
 			if on := report.Judge(installedOn(j, i, d.GoodUntil.Day))[i]; on.Verdict != evidence.Go || on.GoodUntil.Day != d.GoodUntil.Day {
-				t.Fatalf("area %s, good until %s, is on that day %s, good until %s: %q", d.Area.ID, d.GoodUntil.Written, on.Verdict, on.GoodUntil.Written, reasons(on))
+				t.Fatalf("area %s, good until %s, is on that day %s, good until %s: %q", d.Area.ID, d.GoodUntil.Written, on.Verdict,
+					on.GoodUntil.Written, reasons(on))
 			}
 			if after := finding(report.Judge(installedOn(j, i, d.GoodUntil.Day+1))[i], "reading-age"); after.Outcome != evidence.NotMet {
-				t.Fatalf("area %s, good until %s: the day after, reading-age is %s, %s", d.Area.ID, d.GoodUntil.Written, after.Outcome, after.Reason)
+				t.Fatalf("area %s, good until %s: the day after, reading-age is %s, %s", d.Area.ID, d.GoodUntil.Written, after.Outcome,
+					after.Reason)
 			}
 		}
 	})

@@ -73,13 +73,17 @@ func (m *builder) area(id string, situation int) {
 	default:
 		m.carpet(id)
 	}
-	m.job.SignOffs = append(m.job.SignOffs, report.SignOff{Area: id, Role: "installer", Name: "Installer", At: since(-2), Decision: "accept"})
+	m.job.SignOffs = append(m.job.SignOffs,
+		report.SignOff{Area: id, Role: "installer", Name: "Installer", At: since(-2), Decision: "accept"})
 }
 
 // start is the head of a record: settings, instruments, products, the service
 // climate and a log of the air of the whole site.
 func (m *builder) start() {
-	m.job = report.Job{Name: "Job", Zone: time.UTC, Settings: report.DefaultSettings(), Guarded: m.yes("guarded"), Instruments: evidence.Instruments{}}
+	m.job = report.Job{
+		Name: "Job", Zone: time.UTC, Settings: report.DefaultSettings(), Guarded: m.yes("guarded"),
+		Instruments: evidence.Instruments{},
+	}
 	for _, x := range []struct {
 		id, kind string
 		u        float64
@@ -103,11 +107,15 @@ func (m *builder) start() {
 	}
 	for _, id := range []string{"RP1", "RP2"} {
 		for _, at := range []float64{-600, -200, -10} {
-			m.job.Checks = append(m.job.Checks, report.InstrumentCheck{Instrument: id, CheckedAt: since(at), Expected: num(75.3, evidence.RH), Read: num(75.9, evidence.RH)})
+			m.job.Checks = append(m.job.Checks, report.InstrumentCheck{
+				Instrument: id, CheckedAt: since(at),
+				Expected: num(75.3, evidence.RH), Read: num(75.9, evidence.RH),
+			})
 		}
 	}
 	for _, p := range [][2]float64{{70, 32}, {75, 50}} {
-		m.job.Climates = append(m.job.Climates, acclimate.Period{Climate: "C1", Name: fmt.Sprint(p[0]), Temp: num(p[0], evidence.Fahrenheit), RH: num(p[1], evidence.RH)})
+		m.job.Climates = append(m.job.Climates,
+			acclimate.Period{Climate: "C1", Name: fmt.Sprint(p[0]), Temp: num(p[0], evidence.Fahrenheit), RH: num(p[1], evidence.RH)})
 	}
 	m.job.Products = products()
 	for h := -240.0; h < 0; h += 12 {
@@ -127,21 +135,51 @@ func (m *builder) instrument(id, kind string, u float64) {
 func products() []report.Product {
 	rh, mc, f := evidence.RH, evidence.MC, evidence.Fahrenheit
 	return []report.Product{
-		{ID: "TILE", Kind: "resilient", SlabRH: says(80, rh), MVER: says(5, evidence.Pounds), CM: none(), PHMax: says(10, evidence.PH), DataSheet: "Tile"},
-		{ID: "SHEET", Kind: "resilient", SlabRH: none(), MVER: says(24, evidence.Grams), CM: says(2, evidence.CM), PHMax: says(11, evidence.PH), AirTempMax: says(85, f), DataSheet: "Sheet"},
-		{ID: "ENG", Kind: "engineered wood", Species: "white oak", FaceWidth: num(6, evidence.Inch), SlabRH: none(), MVER: none(), FlooringMin: says(5, mc), FlooringMax: says(9.5, mc), AirRHMin: says(30, rh), AirRHMax: says(55, rh), DataSheet: "Plank"},
-		{ID: "STRIP", Kind: "solid wood", Species: "red oak", FaceWidth: num(2.25, evidence.Inch), FlooringMin: says(5, mc), FlooringMax: says(10, mc), DataSheet: "Strip"},
-		{ID: "ENGF", Kind: "engineered wood", Species: "white oak", FlooringMin: none(), FlooringMax: none(), SurfaceTemp: says(82, f), AirTempMin: says(62, f), DataSheet: "Click"},
+		{
+			ID: "TILE", Kind: "resilient", SlabRH: says(80, rh), MVER: says(5, evidence.Pounds), CM: none(), PHMax: says(10, evidence.PH),
+			DataSheet: "Tile",
+		},
+		{
+			ID: "SHEET", Kind: "resilient", SlabRH: none(), MVER: says(24, evidence.Grams), CM: says(2, evidence.CM),
+			PHMax: says(11, evidence.PH), AirTempMax: says(85, f), DataSheet: "Sheet",
+		},
+		{
+			ID: "ENG", Kind: "engineered wood", Species: "white oak", FaceWidth: num(6, evidence.Inch), SlabRH: none(), MVER: none(),
+			FlooringMin: says(5, mc), FlooringMax: says(9.5, mc), AirRHMin: says(30, rh), AirRHMax: says(55, rh), DataSheet: "Plank",
+		},
+		{
+			ID: "STRIP", Kind: "solid wood", Species: "red oak", FaceWidth: num(2.25, evidence.Inch), FlooringMin: says(5, mc),
+			FlooringMax: says(10, mc), DataSheet: "Strip",
+		},
+		{
+			ID: "ENGF", Kind: "engineered wood", Species: "white oak", FlooringMin: none(), FlooringMax: none(), SurfaceTemp: says(82, f),
+			AirTempMin: says(62, f), DataSheet: "Click",
+		},
 		{ID: "CARPET", Kind: "carpet", SlabRH: says(80, rh), DataSheet: "Carpet"},
-		{ID: "GLUE", Kind: "adhesive", SlabRH: says(85, rh), MVER: none(), CM: none(), PHMin: none(), PHMax: says(11, evidence.PH), DataSheet: "Glue"},
-		{ID: "WET", Kind: "adhesive", SlabRH: none(), MVER: none(), CM: none(), PHMin: says(7, evidence.PH), PHMax: none(), DataSheet: "Wet glue"},
-		{ID: "MEM", Kind: "membrane", SlabRH: says(90, rh), MVER: none(), CM: none(), PHMin: none(), PHMax: says(12, evidence.PH), DataSheet: "Membrane"},
-		{ID: "SEAL", Kind: "membrane", SlabRH: none(), MVER: none(), CM: none(), PHMin: none(), PHMax: none(), DataSheet: "Sealing membrane"},
+		{
+			ID: "GLUE", Kind: "adhesive", SlabRH: says(85, rh), MVER: none(), CM: none(), PHMin: none(), PHMax: says(11, evidence.PH),
+			DataSheet: "Glue",
+		},
+		{
+			ID: "WET", Kind: "adhesive", SlabRH: none(), MVER: none(), CM: none(), PHMin: says(7, evidence.PH), PHMax: none(),
+			DataSheet: "Wet glue",
+		},
+		{
+			ID: "MEM", Kind: "membrane", SlabRH: says(90, rh), MVER: none(), CM: none(), PHMin: none(), PHMax: says(12, evidence.PH),
+			DataSheet: "Membrane",
+		},
+		{
+			ID: "SEAL", Kind: "membrane", SlabRH: none(), MVER: none(), CM: none(), PHMin: none(), PHMax: none(),
+			DataSheet: "Sealing membrane",
+		},
 	}
 }
 
 func (m *builder) air(area string, hour, rh float64, by string) {
-	m.job.Air = append(m.job.Air, acclimate.Air{Area: area, ReadAt: since(hour), Temp: num(70, evidence.Fahrenheit), RH: num(rh, evidence.RH), Instrument: by})
+	m.job.Air = append(m.job.Air, acclimate.Air{
+		Area: area, ReadAt: since(hour), Temp: num(70, evidence.Fahrenheit),
+		RH: num(rh, evidence.RH), Instrument: by,
+	})
 }
 
 // holes are three holes of an area, the first by the wall, with a history.
@@ -169,7 +207,10 @@ func (m *builder) holes(id string, hour, depth float64) {
 
 func (m *builder) surfaces(id string, temp float64) {
 	for i := range 2 {
-		m.job.Surfaces = append(m.job.Surfaces, acclimate.Surface{Area: id, Spot: fmt.Sprintf("S%d", i+1), ReadAt: since(-16.5), Temp: num(temp+float64(i), evidence.Fahrenheit), Instrument: "IR1"})
+		m.job.Surfaces = append(m.job.Surfaces, acclimate.Surface{
+			Area: id, Spot: fmt.Sprintf("S%d", i+1), ReadAt: since(-16.5),
+			Temp: num(temp+float64(i), evidence.Fahrenheit), Instrument: "IR1",
+		})
 	}
 }
 
@@ -185,7 +226,11 @@ func (m *builder) boards(of string, r wood.Row, n int, mc float64) {
 // resilient is a glued resilient floor on a slab: by humidity, dishes and pH,
 // or by dishes, carbide and pH.
 func (m *builder) resilient(id string) {
-	a := report.Area{ID: id, Size: num(480, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), SlabKind: "on grade", UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "TILE", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed)}
+	a := report.Area{
+		ID: id, Size: num(480, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), SlabKind: "on grade",
+		UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "TILE", Adhesive: "GLUE", Installation: "glue-down",
+		Climate: "C1", InstallOn: day(installed),
+	}
 	if m.yes("by carbide") {
 		a.Flooring, a.Adhesive = "SHEET", "WET"
 	}
@@ -193,9 +238,15 @@ func (m *builder) resilient(id string) {
 	m.holes(id, -72, 2)
 	for i := range 3 {
 		spot := fmt.Sprintf("P%d", i+1)
-		m.job.Dishes = append(m.job.Dishes, slab.Dish{Area: id, Dish: spot, SetAt: since(-140), RetrievedAt: since(-74), Start: num(30, evidence.Gram), End: num(31.5, evidence.Gram), TestArea: num(0.45, evidence.SquareFoot), Instrument: "BAL"})
+		m.job.Dishes = append(m.job.Dishes, slab.Dish{
+			Area: id, Dish: spot, SetAt: since(-140), RetrievedAt: since(-74),
+			Start: num(30, evidence.Gram), End: num(31.5, evidence.Gram), TestArea: num(0.45, evidence.SquareFoot), Instrument: "BAL",
+		})
 		m.job.PHs = append(m.job.PHs, slab.PH{Area: id, Spot: spot, ReadAt: since(-60), PH: num(9, evidence.PH), Instrument: "PH1"})
-		m.job.Carbides = append(m.job.Carbides, slab.Carbide{Area: id, Spot: spot, Depth: num(1, evidence.Inch), ReadAt: since(-60), CM: num(1.5, evidence.CM), Instrument: "CM1"})
+		m.job.Carbides = append(m.job.Carbides, slab.Carbide{
+			Area: id, Spot: spot, Depth: num(1, evidence.Inch), ReadAt: since(-60),
+			CM: num(1.5, evidence.CM), Instrument: "CM1",
+		})
 	}
 	m.surfaces(id, 66)
 	m.tests(id)
@@ -204,22 +255,35 @@ func (m *builder) resilient(id string) {
 
 func (m *builder) tests(id string) {
 	for i := range 2 {
-		m.job.Others = append(m.job.Others, slab.Other{Area: id, Test: "drop", Spot: fmt.Sprintf("D%d", i+1), ReadAt: since(-50), Result: num(100, "s"), AtLeast: num(30, "s"), AtMost: num(300, "s"), Instrument: "OT1"})
+		m.job.Others = append(m.job.Others, slab.Other{
+			Area: id, Test: "drop", Spot: fmt.Sprintf("D%d", i+1), ReadAt: since(-50),
+			Result: num(100, "s"), AtLeast: num(30, "s"), AtMost: num(300, "s"), Instrument: "OT1",
+		})
 	}
 }
 
 func (m *builder) scans(id string) {
 	for i := range 3 {
-		m.job.Scans = append(m.job.Scans, slab.Scan{Area: id, Spot: fmt.Sprintf("N%d", i+1), X: num(float64(3+8*i), evidence.Foot), Y: num(4, evidence.Foot), ReadAt: since(-150), Reading: num(float64(40+i), evidence.None)})
+		m.job.Scans = append(m.job.Scans, slab.Scan{
+			Area: id, Spot: fmt.Sprintf("N%d", i+1), X: num(float64(3+8*i), evidence.Foot),
+			Y: num(4, evidence.Foot), ReadAt: since(-150), Reading: num(float64(40+i), evidence.None),
+		})
 	}
 }
 
 // gluedWood is engineered wood of two lots glued to a slab.
 func (m *builder) gluedWood(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(44, evidence.SquareM), Substrate: "slab", Thickness: num(125, evidence.Millimeter), UnderSlab: "unknown", ExteriorWalls: num(1, evidence.None), Flooring: "ENG", Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed), HVAC: "temporary"})
+	m.job.Areas = append(m.job.Areas, report.Area{
+		ID: id, Size: num(44, evidence.SquareM), Substrate: "slab",
+		Thickness: num(125, evidence.Millimeter), UnderSlab: "unknown", ExteriorWalls: num(1, evidence.None), Flooring: "ENG",
+		Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed), HVAC: "temporary",
+	})
 	m.holes(id, -72, 2)
 	for i := range 2 {
-		m.job.PHs = append(m.job.PHs, slab.PH{Area: id, Spot: fmt.Sprintf("P%d", i+1), ReadAt: since(-60), PH: num(9, evidence.PH), Instrument: "PH1"})
+		m.job.PHs = append(m.job.PHs, slab.PH{
+			Area: id, Spot: fmt.Sprintf("P%d", i+1), ReadAt: since(-60), PH: num(9, evidence.PH),
+			Instrument: "PH1",
+		})
 	}
 	m.surfaces(id, 66)
 	for _, lot := range []string{"L1", "L2"} {
@@ -229,8 +293,14 @@ func (m *builder) gluedWood(id string) {
 
 // nailedWood is solid wood nailed to a wood base over a crawl space.
 func (m *builder) nailedWood(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood", Below: "crawl space", GroundCover: "yes", Flooring: "STRIP", Installation: "nail-down", Climate: "C1", InstallOn: day(installed)})
-	pin := wood.Row{Area: id, Method: wood.Pin, Scale: "red oak", Instrument: "PM1", TempCorrected: "no", WoodTemp: num(72, evidence.Fahrenheit)}
+	m.job.Areas = append(m.job.Areas, report.Area{
+		ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood", Below: "crawl space",
+		GroundCover: "yes", Flooring: "STRIP", Installation: "nail-down", Climate: "C1", InstallOn: day(installed),
+	})
+	pin := wood.Row{
+		Area: id, Method: wood.Pin, Scale: "red oak", Instrument: "PM1", TempCorrected: "no",
+		WoodTemp: num(72, evidence.Fahrenheit),
+	}
 	m.boards(wood.OfFlooring, pin, 11, 7.6)
 	pin.Scale, pin.Species, pin.Instrument = "Douglas-fir", "Douglas-fir", []string{"PM1", "PM2"}[m.shape("second meter", 2)]
 	m.boards(wood.OfSubfloor, pin, 4, 9)
@@ -241,7 +311,12 @@ func (m *builder) nailedWood(id string) {
 // heatedWood is floating engineered wood on a heated wood base over a slab,
 // with a membrane between that was covered two days before installing.
 func (m *builder) heatedWood(id string) {
-	a := report.Area{ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood over slab", Thickness: num(5, evidence.Inch), DryingFaces: num(2, evidence.None), SlabKind: "suspended", ExteriorWalls: num(0, evidence.None), RadiantHeat: "yes", HeatOnSince: since(-240), Flooring: "ENGF", Membrane: "MEM", Installation: "floating", Climate: "C1", CoveredOn: day(installed - 2), InstallOn: day(installed)}
+	a := report.Area{
+		ID: id, Size: num(140, evidence.SquareFoot), Substrate: "wood over slab", Thickness: num(5, evidence.Inch),
+		DryingFaces: num(2, evidence.None), SlabKind: "suspended", ExteriorWalls: num(0, evidence.None), RadiantHeat: "yes",
+		HeatOnSince: since(-240), Flooring: "ENGF", Membrane: "MEM", Installation: "floating", Climate: "C1",
+		CoveredOn: day(installed - 2), InstallOn: day(installed),
+	}
 	if m.yes("sealed") {
 		a.Membrane = "SEAL"
 	}
@@ -254,7 +329,11 @@ func (m *builder) heatedWood(id string) {
 
 // carpet is stretched on a slab: its slab checks advise.
 func (m *builder) carpet(id string) {
-	m.job.Areas = append(m.job.Areas, report.Area{ID: id, Size: num(900, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "CARPET", Installation: "stretch-in", Climate: "C1", InstallOn: day(installed)})
+	m.job.Areas = append(m.job.Areas, report.Area{
+		ID: id, Size: num(900, evidence.SquareFoot), Substrate: "slab",
+		Thickness: num(5, evidence.Inch), UnderSlab: "retarder", ExteriorWalls: num(1, evidence.None), Flooring: "CARPET",
+		Installation: "stretch-in", Climate: "C1", InstallOn: day(installed),
+	})
 	m.holes(id, -72, 2)
 	for h := -120.0; h < 0; h += 24 {
 		m.air(id, h+1, 42, "AL2")

@@ -64,8 +64,9 @@ func limitsNear() map[string][]float64 {
 		"Carbides.CM": {1.9, 1.95, 2, 2.1, 5}, "Others.Result": {29, 30, 30.5, 299.5, 300, 301},
 		"Air.Temp": {59, 60.5, 64, 65, 80, 81, 90}, "Air.RH": {25, 31.9, 33, 49, 50, 50.1, 54, 60, 65.1, 90},
 		"Surfaces.Temp": {49, 50, 52, 80, 80.1, 81, 82, 84, 85.5, 90},
-		"Wood.Reading":  {3.9, 5.5, 6, 6.5, 9.4, 9.6, 10.5, 11.9, 12, 12.1, 13.9, 14.1, 16, 24, 26, 31}, "Wood.WoodTemp": {-10, 40, 60, 90, 130},
-		"Checks.Read": {73.2, 73.3, 77.3, 77.4, 90}, "Scans.Reading": {10, 60},
+		"Wood.Reading":  {3.9, 5.5, 6, 6.5, 9.4, 9.6, 10.5, 11.9, 12, 12.1, 13.9, 14.1, 16, 24, 26, 31},
+		"Wood.WoodTemp": {-10, 40, 60, 90, 130},
+		"Checks.Read":   {73.2, 73.3, 77.3, 77.4, 90}, "Scans.Reading": {10, 60},
 	}
 }
 
@@ -251,7 +252,10 @@ func gusts(t *rapid.T, j *report.Job) {
 	from := rapid.SampledFrom([]float64{-130, -100, -75, -50, -42, -34, -30, -26, -10}).Draw(t, "from")
 	log := func(from float64, rhs []float64) {
 		for i, rh := range rhs {
-			a := acclimate.Air{Area: area, ReadAt: since(from + 0.5*float64(i)), Temp: num(70, evidence.Fahrenheit), RH: num(rh, evidence.RH), Instrument: by}
+			a := acclimate.Air{
+				Area: area, ReadAt: since(from + 0.5*float64(i)), Temp: num(70, evidence.Fahrenheit),
+				RH: num(rh, evidence.RH), Instrument: by,
+			}
 			put(reflect.ValueOf(&a).Elem(), fmt.Sprintf("gust %d", len(j.Air)))
 			j.Air = append(j.Air, a)
 		}

@@ -118,7 +118,10 @@ func TestNoBlankAreaOrProductHelps(t *testing.T) {
 		blank := copied(j)
 		blank.Areas, blank.Products = slices.Clone(j.Areas), slices.Clone(j.Products)
 		if pick(t, "of", 2) == 0 {
-			names := []string{"Size", "Thickness", "SlabKind", "UnderSlab", "ExteriorWalls", "HeatOnSince", "HVAC", "Below", "GroundCover", "Installation", "Climate", "InstallOn", "EnclosedOn"}
+			names := []string{
+				"Size", "Thickness", "SlabKind", "UnderSlab", "ExteriorWalls", "HeatOnSince", "HVAC", "Below", "GroundCover",
+				"Installation", "Climate", "InstallOn", "EnclosedOn",
+			}
 			name := names[pick(t, "column", len(names))]
 			reflect.ValueOf(&blank.Areas[pick(t, "area", len(j.Areas))]).Elem().FieldByName(name).SetZero()
 			gained(t, before, blank, "blanking "+name)
@@ -222,7 +225,8 @@ func TestNoWetterSubfloorHelps(t *testing.T) {
 		by := rapid.SampledFrom([]float64{0.1, 1, 3, 10}).Draw(t, "by")
 		for i, r := range wetter.Wood {
 			for _, d := range before {
-				if r.Of == "subfloor" && evidence.Same(d.Area.ID, r.Area) && finding(d, "subfloor-mc").Outcome == evidence.NotMet && pick(t, "piece", 2) == 1 {
+				if r.Of == "subfloor" && evidence.Same(d.Area.ID, r.Area) && finding(d, "subfloor-mc").Outcome == evidence.NotMet &&
+					pick(t, "piece", 2) == 1 {
 					raise(&wetter.Wood[i].Reading, num(by, "").Value)
 				}
 			}
@@ -257,7 +261,10 @@ func exactly() cmp.Options {
 // as sets. Where many rows say the same, the checks of long logs and of means
 // name only some of them.
 func judged(d report.Decision) report.Decision {
-	some := []string{"air-range", "air-held", "air-usual", "flooring-target", "flooring-steady", "wood-difference", "calibration", "reading-age", "surface-dew"}
+	some := []string{
+		"air-range", "air-held", "air-usual", "flooring-target", "flooring-steady", "wood-difference", "calibration",
+		"reading-age", "surface-dew",
+	}
 	d.Findings = slices.Clone(d.Findings)
 	for i, f := range d.Findings {
 		f.Evidence = slices.Clone(f.Evidence)

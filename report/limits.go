@@ -29,7 +29,8 @@ func (s system) covering() acclimate.Covering {
 
 // woodFlooring says whether the flooring is of wood. Bamboo counts as wood.
 func (s system) woodFlooring() bool {
-	return s.flooring != nil && (s.flooring.Kind == "solid wood" || s.flooring.Kind == "engineered wood" || s.flooring.Kind == "bamboo")
+	return s.flooring != nil && (s.flooring.Kind == "solid wood" || s.flooring.Kind == "engineered wood" ||
+		s.flooring.Kind == "bamboo")
 }
 
 // limits resolves every kind of limit for the flooring system.

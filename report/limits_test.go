@@ -82,7 +82,10 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 		{do(low, none), [3]string{"14", "5", "95"}},
 		{do(none), [3]string{"12", "2", "80"}},
 		{do(none, flooring(func(p *report.Product) { p.FaceWidth = num(2.9, evidence.Inch) })), [3]string{"12", "4", "80"}},
-		{do(none, flooring(func(p *report.Product) { p.Kind, p.FaceWidth = "resilient", num(3, evidence.Inch) })), [3]string{"12", "2", "85"}},
+		{
+			do(none, flooring(func(p *report.Product) { p.Kind, p.FaceWidth = "resilient", num(3, evidence.Inch) })),
+			[3]string{"12", "2", "85"},
+		},
 	} {
 		l := limitsOf(c.changes...)
 		got := [3]string{l.Subfloor.Figures(), l.Difference.Figures(), l.SurfaceMax.Figures()}
@@ -156,7 +159,15 @@ func TestDewMargins(t *testing.T) {
 	for _, c := range []struct {
 		f, c float64
 		want string
-	}{{5, 3, "5 and 3"}, {5, 2, "5 and 2"}, {5, 4, "7.2 and 4"}, {9, 3, "9 and 5"}, {4, 3, "4 and 3"}, {9, 1, "9 and 1"}, {5.4, 3, "5.4 and 3"}} {
+	}{
+		{5, 3, "5 and 3"},
+		{5, 2, "5 and 2"},
+		{5, 4, "7.2 and 4"},
+		{9, 3, "9 and 5"},
+		{4, 3, "4 and 3"},
+		{9, 1, "9 and 1"},
+		{5.4, 3, "5.4 and 3"},
+	} {
 		j := small()
 		set(c.f, c.c)(&j)
 		room := report.Judge(j)[0].Site.Room

@@ -155,7 +155,8 @@ func wetSide(rows []wood.Row) string {
 	if apart.Sign() < 0 {
 		side = "the wet side is up: look for moisture from above"
 	}
-	return fmt.Sprintf("%s %s: %s at %s deep and %s at %s deep: %s", up.Of, up.Piece, up.Reading, up.Depth, down.Reading, down.Depth, side)
+	return fmt.Sprintf("%s %s: %s at %s deep and %s at %s deep: %s", up.Of, up.Piece, up.Reading, up.Depth,
+		down.Reading, down.Depth, side)
 }
 
 // coveredScans says what has to be opened before a scan counts.

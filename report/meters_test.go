@@ -25,10 +25,16 @@ func small() report.Job {
 		}},
 		Products: []report.Product{
 			{ID: "ENG", Kind: "engineered wood", Species: "white oak", SlabRH: none(), MVER: none(), DataSheet: "Plank"},
-			{ID: "GLUE", Kind: "adhesive", SlabRH: says(85, evidence.RH), MVER: says(5, evidence.Pounds), PHMax: says(10, evidence.PH), DataSheet: "Glue"},
+			{
+				ID: "GLUE", Kind: "adhesive", SlabRH: says(85, evidence.RH), MVER: says(5, evidence.Pounds), PHMax: says(10, evidence.PH),
+				DataSheet: "Glue",
+			},
 		},
 		Climates: []acclimate.Period{{Climate: "C1", Name: "all", Temp: num(70, f), RH: num(40, evidence.RH)}},
-		Holes:    []slab.Hole{{Area: "A1", Hole: "H1", Depth: num(2, evidence.Inch), SealedAt: since(-100), ReadAt: since(-48), RH: num(70, evidence.RH), Temp: num(70, f), Instrument: "RP1"}},
+		Holes: []slab.Hole{{
+			Area: "A1", Hole: "H1", Depth: num(2, evidence.Inch), SealedAt: since(-100), ReadAt: since(-48),
+			RH: num(70, evidence.RH), Temp: num(70, f), Instrument: "RP1",
+		}},
 		Dishes: []slab.Dish{{
 			Area: "A1", Dish: "D1", SetAt: since(-140), RetrievedAt: since(-74), Start: num(30, evidence.Gram), End: num(31, evidence.Gram),
 			TestArea: num(0.45, evidence.SquareFoot), Instrument: "BL1",
@@ -42,14 +48,20 @@ func small() report.Job {
 		}},
 		Checks: []report.InstrumentCheck{check("RP1", -60, 75, 75)},
 	}
-	for id, kind := range map[string]string{"RP1": evidence.Probe, "BL1": evidence.Balance, "PH1": evidence.PHMeter, "AL1": evidence.AirMeter, "IR1": evidence.Surface, "PM1": evidence.PinMeter} {
+	for id, kind := range map[string]string{
+		"RP1": evidence.Probe, "BL1": evidence.Balance, "PH1": evidence.PHMeter,
+		"AL1": evidence.AirMeter, "IR1": evidence.Surface, "PM1": evidence.PinMeter,
+	} {
 		j.Instruments[evidence.Key(id)] = evidence.Instrument{ID: id, Kinds: []string{kind}, CalibratedOn: day(installed - 100)}
 	}
 	return placed(j)
 }
 
 func check(id string, hour, expected, read float64) report.InstrumentCheck {
-	return report.InstrumentCheck{Instrument: id, CheckedAt: since(hour), Expected: num(expected, evidence.None), Read: num(read, evidence.None), Place: spot("check of " + id)}
+	return report.InstrumentCheck{
+		Instrument: id, CheckedAt: since(hour), Expected: num(expected, evidence.None),
+		Read: num(read, evidence.None), Place: spot("check of " + id),
+	}
 }
 
 // meter changes an instrument.
@@ -143,8 +155,11 @@ func TestCalibrationBoundaries(t *testing.T) {
 		{"on its block, past due", evidence.Met, do(due("PM1", read-9), checks(check("PM1", -30, 12, 13)))},
 		{"past due and off its block", evidence.NotMet, do(due("PM1", read-9), checks(check("PM1", -30, 12, 13.01)))},
 		{"an air meter has no block", evidence.NotMet, do(due("AL1", read-9), checks(check("AL1", -30, 40, 40)))},
-		{"a pinless meter has", evidence.Met, do(uncalibrated("PM1"), checks(check("PM1", -30, 12, 12)), func(j *report.Job) { j.Wood[0].Method = wood.Pinless },
-			meter("PM1", func(i *evidence.Instrument) { i.Kinds = []string{evidence.Pinless} }))},
+		{
+			"a pinless meter has", evidence.Met,
+			do(uncalibrated("PM1"), checks(check("PM1", -30, 12, 12)), func(j *report.Job) { j.Wood[0].Method = wood.Pinless },
+				meter("PM1", func(i *evidence.Instrument) { i.Kinds = []string{evidence.Pinless} })),
+		},
 
 		{"air within 3 % RH", evidence.Met, do(checks(check("AL1", -30, 40, 43)))},
 		{"air beyond 3 % RH", evidence.NotMet, do(checks(check("AL1", -30, 40, 36.9)))},
@@ -156,8 +171,10 @@ func TestCalibrationBoundaries(t *testing.T) {
 		{"surface in C beyond 2 F", evidence.NotMet, do(inC, checks(check("IR1", -30, 0, 1.2)))},
 		{"pH within 0.2", evidence.Met, do(checks(check("PH1", -50, 7, 7.2)))},
 		{"pH beyond 0.2", evidence.NotMet, do(checks(check("PH1", -50, 7, 7.21)))},
-		{"others by their uncertainty", evidence.NotMet, do(checks(check("BL1", -150, 20, 20.2)), meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
-		{"others at their uncertainty", evidence.Met, do(checks(check("BL1", -150, 20, 20.1)), meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
+		{"others by their uncertainty", evidence.NotMet, do(checks(check("BL1", -150, 20, 20.2)),
+			meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
+		{"others at their uncertainty", evidence.Met, do(checks(check("BL1", -150, 20, 20.1)),
+			meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
 		{"others without an uncertainty", evidence.Met, do(checks(check("BL1", -150, 20, 25)))},
 		{"a probe's checks are not its own", evidence.Met, do(checks(check("RP1", -50, 75, 70)))},
 
@@ -229,12 +246,16 @@ func TestReadingAgeBoundaries(t *testing.T) {
 	covered := func(d evidence.Day, membrane string) func(*report.Job) {
 		return func(j *report.Job) {
 			j.Areas[0].CoveredOn, j.Areas[0].Membrane = day(d), membrane
-			j.Products = append(slices.Clone(j.Products), report.Product{ID: "MEM", Kind: "membrane", SlabRH: says(85, evidence.RH), MVER: none(), DataSheet: "Membrane"})
+			j.Products = append(slices.Clone(j.Products),
+				report.Product{ID: "MEM", Kind: "membrane", SlabRH: says(85, evidence.RH), MVER: none(), DataSheet: "Membrane"})
 		}
 	}
 	other := func(hour float64, instrument string) func(*report.Job) {
 		return func(j *report.Job) {
-			j.Others = []slab.Other{{Area: "A1", Test: "drop", Spot: "1", ReadAt: since(hour), Result: num(90, "s"), AtLeast: num(60, "s"), Instrument: instrument}}
+			j.Others = []slab.Other{{
+				Area: "A1", Test: "drop", Spot: "1", ReadAt: since(hour), Result: num(90, "s"), AtLeast: num(60, "s"),
+				Instrument: instrument,
+			}}
 		}
 	}
 	answers(t, "reading-age", []situation{
@@ -286,21 +307,46 @@ func TestLimitsKnown(t *testing.T) {
 		{"no MVER of the flooring", evidence.NotShown, do(fill, low, product(0, func(p *report.Product) { p.MVER = report.Stated{} }))},
 		{"no data sheet", evidence.NotShown, do(fill, low, product(1, func(p *report.Product) { p.DataSheet = "" }))},
 		{"no adhesive", evidence.NotShown, do(fill, low, area(func(a *report.Area) { a.Adhesive = "" }))},
-		{"no adhesive, blank installation", evidence.NotShown, do(fill, low, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "" }))},
+		{
+			"no adhesive, blank installation", evidence.NotShown,
+			do(fill, low, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "" })),
+		},
 		{"floating needs none", evidence.Met, do(fill, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "floating" }))},
-		{"a membrane answers for the slab", evidence.Met, do(fill, product(1, func(p *report.Product) { *p = report.Product{ID: "GLUE", Kind: "adhesive"} }),
-			membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), PHMax: none(), DataSheet: "Membrane"}))},
-		{"a membrane that was not looked up", evidence.NotShown, do(fill, low, membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), DataSheet: "Membrane"}))},
-		{"carbide rows ask for its limit", evidence.NotShown, do(fill, low, func(j *report.Job) { j.Carbides = []slab.Carbide{{Area: "A1", Spot: "C1"}} })},
-		{"carbide rows, looked up", evidence.Met, do(fill, low, func(j *report.Job) { j.Carbides = []slab.Carbide{{Area: "A1", Spot: "C1"}} },
-			product(0, func(p *report.Product) { p.CM = none() }), product(1, func(p *report.Product) { p.CM = says(2, evidence.CM) }))},
-		{"loose-lay asks for nothing of the slab", evidence.NotNeeded, do(tile, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "loose-lay" }))},
+		{
+			"a membrane answers for the slab", evidence.Met,
+			do(fill, product(1, func(p *report.Product) { *p = report.Product{ID: "GLUE", Kind: "adhesive"} }),
+				membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), PHMax: none(), DataSheet: "Membrane"})),
+		},
+		{
+			"a membrane that was not looked up", evidence.NotShown,
+			do(fill, low, membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), DataSheet: "Membrane"})),
+		},
+		{
+			"carbide rows ask for its limit", evidence.NotShown,
+			do(fill, low, func(j *report.Job) { j.Carbides = []slab.Carbide{{Area: "A1", Spot: "C1"}} }),
+		},
+		{
+			"carbide rows, looked up", evidence.Met,
+			do(fill, low, func(j *report.Job) { j.Carbides = []slab.Carbide{{Area: "A1", Spot: "C1"}} },
+				product(0, func(p *report.Product) { p.CM = none() }), product(1, func(p *report.Product) { p.CM = says(2, evidence.CM) })),
+		},
+		{
+			"loose-lay asks for nothing of the slab", evidence.NotNeeded,
+			do(tile, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "loose-lay" })),
+		},
 		{"stretched with an adhesive does", evidence.NotShown, do(tile, low, area(func(a *report.Area) { a.Installation = "stretch-in" }))},
-		{"over wood only the flooring's own", evidence.Met, do(fill, area(func(a *report.Area) { a.Substrate, a.Adhesive, a.Installation = "wood", "", "nail-down" }))},
-		{"glued to wood without an adhesive", evidence.NotShown, do(fill, area(func(a *report.Area) { a.Substrate, a.Adhesive = "wood", "" }))},
+		{
+			"over wood only the flooring's own", evidence.Met,
+			do(fill, area(func(a *report.Area) { a.Substrate, a.Adhesive, a.Installation = "wood", "", "nail-down" })),
+		},
+		{
+			"glued to wood without an adhesive", evidence.NotShown,
+			do(fill, area(func(a *report.Area) { a.Substrate, a.Adhesive = "wood", "" })),
+		},
 		{"pH is not asked over wood on a slab", evidence.Met, do(fill, area(func(a *report.Area) { a.Substrate = "wood over slab" }))},
 	})
-	if f := found("limits-known", fill, low, area(func(a *report.Area) { a.Adhesive = "" })); !strings.Contains(f.Reason, "which adhesive?") {
+	if f := found("limits-known", fill, low, area(func(a *report.Area) { a.Adhesive = "" })); !strings.Contains(f.Reason,
+		"which adhesive?") {
 		t.Error(f.Reason)
 	}
 }

@@ -53,7 +53,8 @@ func (s Site) ProbeItems(name string, h slab.Hole) []evidence.Item {
 func notAProbe(name string, h slab.Hole, meter evidence.Instrument) evidence.Item {
 	limit := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("1", evidence.Pieces)})
 	it := evidence.Item{Name: name, Limit: limit, Place: h.Place}.By(evidence.CountOf(evidence.Pieces))
-	it.Says = fmt.Sprintf("%s, read with %s, which is listed as %q and not as an RH probe", name, meter.ID, strings.Join(meter.Kinds, ", "))
+	it.Says = fmt.Sprintf("%s, read with %s, which is listed as %q and not as an RH probe", name, meter.ID,
+		strings.Join(meter.Kinds, ", "))
 	return it
 }
 
@@ -101,7 +102,8 @@ func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evi
 		switch t := c.CheckedAt.First; {
 		case !c.CheckedAt.Shown():
 			items = append(items, c.lacks("no time"))
-		case t.Before(h.ReadAt.First) && last.First.Sub(t) <= together, !t.Before(h.ReadAt.First) && t.Sub(h.ReadAt.First) <= speaksFor:
+		case t.Before(h.ReadAt.First) && last.First.Sub(t) <= together, !t.Before(h.ReadAt.First) &&
+			t.Sub(h.ReadAt.First) <= speaksFor:
 			items = append(items, agreement(c))
 		}
 	}
@@ -109,7 +111,10 @@ func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evi
 }
 
 func checkAge(name string, h slab.Hole, last evidence.Time) evidence.Item {
-	it := evidence.Item{Name: name, Limit: ProbeLife(), Place: h.Place}.By(evidence.HoursBetween(last, h.ReadAt, evidence.Passed))
+	it := evidence.Item{
+		Name: name, Limit: ProbeLife(),
+		Place: h.Place,
+	}.By(evidence.HoursBetween(last, h.ReadAt, evidence.Passed))
 	it.Says = fmt.Sprintf("%s, read %s h after the last check of its probe %s", name, it.Figure(), h.Instrument)
 	return it
 }
@@ -134,7 +139,8 @@ func (s Site) usedOnce(name string, h slab.Hole, meter evidence.Instrument) []ev
 	}
 	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed("1", evidence.Holes)})
 	it := evidence.Item{Name: name, Limit: limit, Place: h.Place}.By(evidence.CountOf(evidence.Holes, holes...))
-	it.Says = fmt.Sprintf("%s, whose single-use probe %s was used in %s", name, meter.ID, evidence.Count(len(holes), "hole", "holes"))
+	it.Says = fmt.Sprintf("%s, whose single-use probe %s was used in %s", name, meter.ID,
+		evidence.Count(len(holes), "hole", "holes"))
 	if !h.ReadAt.Shown() {
 		it.Lack = evidence.NoTime
 	}

@@ -22,11 +22,14 @@ func (s Site) questions(d Decision) []string {
 		}
 	}
 	air := func(a acclimate.Air) bool { return a.Area == "" || evidence.Same(a.Area, s.Area.ID) }
-	ask(otherUnit("Air", s.Job.Air, air, func(a acclimate.Air) evidence.Reading { return a.Temp }), "air-range", "air-held")
+	ask(otherUnit("Air", s.Job.Air, air, func(a acclimate.Air) evidence.Reading { return a.Temp }), "air-range",
+		"air-held")
 	ask(otherUnit("Slab RH", s.Slab.Holes, nil, func(h slab.Hole) evidence.Reading { return h.Temp }), "slab-temp")
-	ask(otherUnit("Surface", s.Room.Surfaces, nil, func(f acclimate.Surface) evidence.Reading { return f.Temp }), "surface-dew", "surface-max")
+	ask(otherUnit("Surface", s.Room.Surfaces, nil, func(f acclimate.Surface) evidence.Reading { return f.Temp }),
+		"surface-dew", "surface-max")
 	ask(s.otherYear("Air", s.LatestAir().ReadAt()), "reading-age")
-	ask(s.otherYear("Slab RH", evidence.Last(s.Slab.Holes, func(h slab.Hole) evidence.Time { return h.ReadAt })), "reading-age")
+	ask(s.otherYear("Slab RH", evidence.Last(s.Slab.Holes, func(h slab.Hole) evidence.Time { return h.ReadAt })),
+		"reading-age")
 	return all
 }
 

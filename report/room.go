@@ -18,7 +18,8 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
 	}
 	surfaces := s.record.surfaces[evidence.Key(s.Area.ID)]
-	r.Surfaces = slices.DeleteFunc(slices.Clone(surfaces), func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
+	r.Surfaces = slices.DeleteFunc(slices.Clone(surfaces),
+		func(t acclimate.Surface) bool { return s.afterInstalling(t.ReadAt) })
 	r.LaterSurfaces = len(surfaces) - len(r.Surfaces)
 	r.Leveled, r.Open = s.lastEvent("leveler placed").At.First, s.opened()
 	r.SurfaceMax = s.Limits.SurfaceMax

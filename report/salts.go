@@ -19,8 +19,10 @@ func (s Site) standards() []string {
 		if key := evidence.Key(e.instrument); !seen[key] {
 			seen[key] = true
 			for _, c := range s.record.checks[key] {
-				if rh, known := c.saltRH(); known && c.Expected.Shown() && c.Expected.Exact().Sub(rh).Abs().Cmp(evidence.Whole(1)) > 0 {
-					looks = append(looks, fmt.Sprintf("%s: %s gives %s %% RH, and %s was expected", c.title(), c.Standard, rh.Short(), c.Expected.Written))
+				if rh, known := c.saltRH(); known && c.Expected.Shown() &&
+					c.Expected.Exact().Sub(rh).Abs().Cmp(evidence.Whole(1)) > 0 {
+					looks = append(looks, fmt.Sprintf("%s: %s gives %s %% RH, and %s was expected", c.title(),
+						c.Standard, rh.Short(), c.Expected.Written))
 				}
 			}
 		}

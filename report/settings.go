@@ -102,8 +102,14 @@ func differs(a, b evidence.Reading) bool { return a.Shown() != b.Shown() || !a.V
 // stricter: a looser one never loosens what was not changed.
 func (s Settings) dewMargins() (f, c evidence.Bound) {
 	f, c = s.Bound("Dew margin (F)"), s.Bound("Dew margin (C)")
-	fromC := evidence.Bound{Number: evidence.Computed(c.Number.Value.Mul(decimal.New(18, -1)), evidence.Fahrenheit), Cite: c.Cite}
-	fromF := evidence.Bound{Number: evidence.Computed(f.Number.Value.Div(decimal.New(18, -1)), evidence.Celsius), Cite: f.Cite}
+	fromC := evidence.Bound{
+		Number: evidence.Computed(c.Number.Value.Mul(decimal.New(18, -1)), evidence.Fahrenheit),
+		Cite:   c.Cite,
+	}
+	fromF := evidence.Bound{
+		Number: evidence.Computed(f.Number.Value.Div(decimal.New(18, -1)), evidence.Celsius),
+		Cite:   f.Cite,
+	}
 	changedF, changedC := f.Cite != (evidence.Cite{}), c.Cite != (evidence.Cite{})
 	switch {
 	case changedC && !changedF && fromC.Number.Value.GreaterThan(f.Number.Value):

@@ -118,7 +118,8 @@ func (s Site) slabNeeds(f *slab.Floor) {
 		return
 	}
 	if s.system.states(mver(), carbide()) && !s.system.states(slabRH()) && len(f.Holes) == 0 {
-		f.NoHoles = "no product states an RH limit and no hole is recorded: the flooring system asks for " + s.askedInstead() + " instead"
+		f.NoHoles = "no product states an RH limit and no hole is recorded: the flooring system asks for " +
+			s.askedInstead() + " instead"
 	}
 	if !s.system.states(mver()) {
 		f.NoDishes = "no product states an MVER limit (MVER max)"

@@ -137,7 +137,8 @@ func (c InstrumentCheck) off(allowed tolerance) evidence.Item {
 		apart = evidence.Times(apart, allowed.times, allowed.most.Number.Unit)
 	}
 	it = it.By(apart)
-	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written, it.Amount())
+	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written,
+		it.Amount())
 	return it
 }
 
@@ -152,7 +153,10 @@ func (s Site) onItsBlock(u *meterUse, e entry) (items []evidence.Item, shown boo
 		if !c.CheckedAt.Shown() || !c.CheckedAt.First.Before(e.at.First) || !c.Expected.Shown() || !c.Read.Shown() {
 			continue
 		}
-		age := evidence.Item{Name: e.what, Limit: limit, Place: e.place}.By(evidence.HoursBetween(c.CheckedAt, e.at, evidence.Passed))
+		age := evidence.Item{
+			Name: e.what, Limit: limit,
+			Place: e.place,
+		}.By(evidence.HoursBetween(c.CheckedAt, e.at, evidence.Passed))
 		age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.what, age.Figure(), c.title())
 		if off := c.off(toleranceOf(u)); off.Meets(evidence.Acceptance{}) && age.Meets(evidence.Acceptance{}) {
 			return []evidence.Item{off, age}, true

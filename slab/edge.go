@@ -21,7 +21,10 @@ func edgeHole(f Floor) evidence.Finding {
 	case f.ExteriorWalls.Shown() && f.ExteriorWalls.Value.IsZero():
 		return evidence.Unneeded("the area has no exterior wall")
 	case !f.ExteriorWalls.Shown():
-		return evidence.Finding{Reason: "how many walls are exterior is not recorded; write 0 where none is", Evidence: rowOf(f.Place)}
+		return evidence.Finding{
+			Reason:   "how many walls are exterior is not recorded; write 0 where none is",
+			Evidence: rowOf(f.Place),
+		}
 	}
 	return f.onHoles(f.nearWalls)
 }

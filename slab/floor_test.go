@@ -198,7 +198,8 @@ func TestAdvice(t *testing.T) {
 			f.NoDishes, f.NoPH, f.NoCM = "none", "none", "none"
 		}
 		for id, want := range map[string]bool{
-			"slab-holes": c.holes, "slab-edge": c.holes, "slab-depth": c.holes, "slab-wait": c.holes, "slab-temp": c.holes, "slab-rh": c.holes,
+			"slab-holes": c.holes, "slab-edge": c.holes, "slab-depth": c.holes, "slab-wait": c.holes, "slab-temp": c.holes,
+			"slab-rh":     c.holes,
 			"mver-dishes": c.others, "mver-time": c.others, "mver-rate": c.others, "slab-ph": c.others, "slab-cm": c.others,
 			"slab-age": c.age, "grade": true, "retarder": true, "other-tests": true, "scan-probed": false,
 		} {

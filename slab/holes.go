@@ -15,7 +15,8 @@ func holeChecks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "slab-edge", Deciding: true, Advises: Floor.HolesAdvise, Judge: edgeHole,
-			Asks:    "on a slab on or below grade: is one hole within " + NearWall().String() + " (0.9144 m) of each exterior wall?",
+			Asks: "on a slab on or below grade: is one hole within " + NearWall().String() +
+				" (0.9144 m) of each exterior wall?",
 			Default: NearWall().String(),
 			Cite:    evidence.Cite{Source: "ASTM F2170-19a", Standing: evidence.Recalled},
 		},
@@ -24,13 +25,19 @@ func holeChecks() []evidence.Check[Floor] {
 			Asks: "is each hole at 40 % of the thickness (one drying face) or 20 % (two), within 10 % of that depth " +
 				"or 1/8 in (3.175 mm), whichever is more?",
 			Default: "40 % or 20 % of the thickness",
-			Cite:    evidence.Cite{Source: "ASTM F2170-19a (the fraction); the tolerance: common practice, no source", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "ASTM F2170-19a (the fraction); the tolerance: common practice, no source",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "slab-wait", Deciding: true, Advises: Floor.HolesAdvise, Judge: holeWait,
 			Asks:    "was each hole read at least 24 h after it was sealed?",
 			Default: "24 h",
-			Cite:    evidence.Cite{Source: "ASTM F2170-18 and later (72 h in the editions before)", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "ASTM F2170-18 and later (72 h in the editions before)",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "slab-temp", Deciding: true, Advises: Floor.HolesAdvise, Judge: concreteTemp,
@@ -40,7 +47,8 @@ func holeChecks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "slab-rh", Deciding: true, Advises: Floor.HolesAdvise, Judge: holeRH,
-			Asks: "does every hole meet the RH limit (" + DefaultRH().Number.String() + " unless a product states one)? Never an average; " +
+			Asks: "does every hole meet the RH limit (" + DefaultRH().Number.String() +
+				" unless a product states one)? Never an average; " +
 				"a reading under " + LeastRH().String() + " shows nothing",
 			Default: DefaultRH().Number.String(),
 			Cite:    DefaultRH().Cite,
@@ -73,7 +81,8 @@ func HolesNeeded(sizes ...evidence.Reading) evidence.Working {
 		per = number("for each", 100, evidence.SquareM)
 	}
 	parts := evidence.RoundedUp(evidence.DividedBy(whole, per, evidence.Holes))
-	return evidence.Total(number("and", 2, evidence.Holes), evidence.Highest(number("at least", 1, evidence.Holes), parts))
+	return evidence.Total(number("and", 2, evidence.Holes),
+		evidence.Highest(number("at least", 1, evidence.Holes), parts))
 }
 
 // onHoles answers a check of the hole method, where it applies and the slab

@@ -124,7 +124,10 @@ func TestEdge(t *testing.T) {
 		{"3.1 ft", far, evidence.NotMet},
 		{"an unknown distance", first(func(h *slab.Hole) { h.ToWall = evidence.Reading{} }), evidence.NotShown},
 		{"near and unread", first(func(h *slab.Hole) { h.ToWall, h.RH = num("1", evidence.Foot), evidence.Reading{} }), evidence.NotShown},
-		{"at 3 ft and unread", first(func(h *slab.Hole) { h.ToWall, h.RH = num("3", evidence.Foot), evidence.Reading{} }), evidence.NotShown},
+		{
+			"at 3 ft and unread", first(func(h *slab.Hole) { h.ToWall, h.RH = num("3", evidence.Foot), evidence.Reading{} }),
+			evidence.NotShown,
+		},
 		{"far and unread", first(func(h *slab.Hole) { h.RH = evidence.Reading{} }), evidence.NotMet},
 		{"one unknown beside a near one", func(f *slab.Floor) { f.Holes[1].ToWall = evidence.Reading{} }, evidence.Met},
 		{"two rows at one time, one of them far", func(f *slab.Floor) {
@@ -170,7 +173,10 @@ func TestEdgeOfSeveralWalls(t *testing.T) {
 		{"a missing name beside enough", named("2", n, e, none), evidence.Met},
 		{"a missing name far off", with(named("2", n, n, none), off("9")), evidence.NotMet},
 		{"a named wall far off", with(named("2", n, n, e), off("3.01")), evidence.NotMet},
-		{"an unknown distance", with(named("2", n, n, e), func(f *slab.Floor) { f.Holes[2].ToWall = evidence.Reading{} }), evidence.NotShown},
+		{
+			"an unknown distance", with(named("2", n, n, e), func(f *slab.Floor) { f.Holes[2].ToWall = evidence.Reading{} }),
+			evidence.NotShown,
+		},
 		{"rows at one time that name two walls", with(named("2", n, e, n), func(f *slab.Floor) {
 			other := f.Holes[1]
 			other.Walls = n

@@ -42,7 +42,8 @@ func LeastRH() evidence.Reading { return evidence.Typed("30", evidence.RH) }
 func (f Floor) humidity(name string, h Hole) evidence.Item {
 	it := f.asRead(name, h)
 	if h.RH.Shown() && h.RH.Exact().Cmp(LeastRH().Exact()) < 0 {
-		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the probe or its seal failed", h.RH, LeastRH())
+		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the probe or its seal failed", h.RH,
+			LeastRH())
 	}
 	return it
 }

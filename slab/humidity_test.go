@@ -135,7 +135,8 @@ func TestDiscardedHole(t *testing.T) {
 		t.Errorf("to be replaced: %q", got)
 	}
 	out := f.Discards()
-	if len(out) != 1 || out[0].Name != "H9" || !slices.Equal(out[0].Words, []string{"aggregate"}) || len(out[0].Highest) != 1 || out[0].Highest[0].RH.Written != "81" {
+	if len(out) != 1 || out[0].Name != "H9" || !slices.Equal(out[0].Words, []string{"aggregate"}) || len(out[0].Highest) != 1 ||
+		out[0].Highest[0].RH.Written != "81" {
 		t.Errorf("discarded: %+v", out)
 	}
 	if n := len(f.DiscardedHoles()); n != 1 {

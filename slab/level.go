@@ -20,8 +20,10 @@ func levelChecks() []evidence.Check[Floor] {
 			Cite: evidence.Cite{Source: "ASTM F710-05", Standing: evidence.Published},
 		},
 		{
-			ID: "slab-age", Deciding: true, Judge: slabAge, Advises: func(f Floor) bool { return f.Loose && !f.StatesRH },
-			Asks:    "wood flooring over a slab: was the slab placed " + LeastAge().String() + " or more before installing?",
+			ID: "slab-age", Deciding: true, Judge: slabAge,
+			Advises: func(f Floor) bool { return f.Loose && !f.StatesRH },
+			Asks: "wood flooring over a slab: was the slab placed " + LeastAge().String() +
+				" or more before installing?",
 			Default: LeastAge().String(),
 			Cite:    evidence.Cite{Source: "NWFA guidelines 2019", Standing: evidence.Recalled},
 		},
@@ -39,7 +41,8 @@ func grade(f Floor) evidence.Finding {
 	case f.Kind != BelowGrade:
 		return evidence.Unneeded("the slab does not lie below grade")
 	case f.BelowGrade == "yes":
-		found.Outcome, found.Reason = evidence.Met, "the slab lies below grade, and the flooring's manufacturer allows it there"
+		found.Outcome, found.Reason = evidence.Met,
+			"the slab lies below grade, and the flooring's manufacturer allows it there"
 	case f.SolidWood:
 		found.Outcome = evidence.NotMet
 		found.Reason = "the slab lies below grade: solid wood is not installed there unless its manufacturer says so (Products, Below grade: yes)"
@@ -70,7 +73,8 @@ func retarder(f Floor) evidence.Finding {
 	case f.Under == underRetarder:
 		found.Reason = "there is a vapor retarder under the slab"
 	case f.Under == underNone:
-		found.Outcome, found.Reason = evidence.NotMet, "there is no vapor retarder under the slab, and no membrane in the flooring system"
+		found.Outcome, found.Reason = evidence.NotMet,
+			"there is no vapor retarder under the slab, and no membrane in the flooring system"
 	case f.Under == "":
 		found.Outcome = evidence.NotShown
 		found.Reason = "what lies under the slab is not recorded; write unknown in Under slab where nobody knows"
@@ -95,7 +99,10 @@ func slabAge(f Floor) evidence.Finding {
 	case !f.InstallOn.Shown():
 		return evidence.Finding{Reason: "the day of installing is not recorded", Evidence: rowOf(f.Place)}
 	}
-	it := evidence.Item{Name: "the slab", Limit: evidence.AtLeast(evidence.Bound{Number: LeastAge()}), Place: f.PlacedOn.Place}
+	it := evidence.Item{
+		Name: "the slab", Limit: evidence.AtLeast(evidence.Bound{Number: LeastAge()}),
+		Place: f.PlacedOn.Place,
+	}
 	it = it.By(evidence.DaysBetween(evidence.OnDay("placed on", f.PlacedOn), evidence.OnDay("install on", f.InstallOn)))
 	it.Says = fmt.Sprintf("the slab, %s days old on the day of installing", it.Written)
 	return evidence.Weigh([]evidence.Item{it}, evidence.Acceptance{}, "")

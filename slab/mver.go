@@ -26,7 +26,10 @@ func emissionChecks() []evidence.Check[Floor] {
 		{
 			ID: "mver-rate", Deciding: true, Advises: advises, Judge: emissionRate,
 			Asks: "is every dish's MVER within the limit that a product states?",
-			Cite: evidence.Cite{Source: "the record; the rate by exact factors, not the rounded 52.911 of ASTM F1869", Standing: evidence.ByHand},
+			Cite: evidence.Cite{
+				Source:   "the record; the rate by exact factors, not the rounded 52.911 of ASTM F1869",
+				Standing: evidence.ByHand,
+			},
 		},
 	}
 }
@@ -59,8 +62,12 @@ func (f Floor) UnfitForDishes() string {
 func enoughDishes(f Floor) evidence.Finding {
 	return f.onDishes(func(dishes gathered[Dish]) evidence.Finding {
 		things := dishes.judged()
-		counted, unusable := evidence.TallyOf(things, dishUsable, func(d Dish) evidence.Working { return evidence.Cell("dish", d.End) })
-		tally := evidence.Tally{Counted: counted, Unusable: unusable, Unit: evidence.Dishes, One: "dish", Many: "dishes"}
+		counted, unusable := evidence.TallyOf(things, dishUsable,
+			func(d Dish) evidence.Working { return evidence.Cell("dish", d.End) })
+		tally := evidence.Tally{
+			Counted: counted, Unusable: unusable, Unit: evidence.Dishes, One: "dish",
+			Many: "dishes",
+		}
 		return f.count(tally, evidence.Rows(things, func(d Dish) evidence.Place { return d.Place }))
 	})
 }

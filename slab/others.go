@@ -67,5 +67,8 @@ func (r Other) bounds() evidence.Limit {
 	if r.DataSheet != "" {
 		cite = evidence.Cite{Source: r.DataSheet, Standing: evidence.Manufacturer}
 	}
-	return evidence.Limit{Least: evidence.Bound{Number: r.AtLeast, Cite: cite}, Most: evidence.Bound{Number: r.AtMost, Cite: cite}}
+	return evidence.Limit{
+		Least: evidence.Bound{Number: r.AtLeast, Cite: cite},
+		Most:  evidence.Bound{Number: r.AtMost, Cite: cite},
+	}
 }

@@ -99,7 +99,10 @@ func TestScanProbed(t *testing.T) {
 		}), evidence.NotShown},
 		{"a hole nowhere", with(rows(scan("15", "88", "")), nowhere), evidence.NotShown},
 		{"a hole nowhere beside a near one", with(rows(scan("13", "88", "")), nowhere), evidence.Met},
-		{"near and unread", with(rows(scan("13", "88", "")), func(f *slab.Floor) { f.Holes[0].RH = evidence.Reading{} }), evidence.NotShown},
+		{
+			"near and unread", with(rows(scan("13", "88", "")), func(f *slab.Floor) { f.Holes[0].RH = evidence.Reading{} }),
+			evidence.NotShown,
+		},
 		{"two rows at one time, one far off", with(rows(scan("13", "88", "")), func(f *slab.Floor) {
 			other := f.Holes[0]
 			other.X = num("16.1", evidence.Foot)

@@ -37,7 +37,10 @@ func scanProbed(f Floor) evidence.Finding {
 	scans := f.BareScans()
 	for _, r := range scans {
 		if !r.ReadAt.Shown() || !r.Reading.Shown() {
-			return evidence.Finding{Reason: "scan spot " + r.Spot + " has no reading or no time", Evidence: []evidence.Place{r.Place}}
+			return evidence.Finding{
+				Reason:   "scan spot " + r.Spot + " has no reading or no time",
+				Evidence: []evidence.Place{r.Place},
+			}
 		}
 	}
 	if len(scans) == 0 {

@@ -14,14 +14,20 @@ func surfaceChecks() []evidence.Check[Floor] {
 			Advises: func(f Floor) bool { return f.Loose && f.NoPH != "" },
 			Asks: fmt.Sprintf("is every pH within the range that a product states, at %d spots at least? One under %s shows nothing",
 				PHSpots, LeastPH().Written),
-			Cite: evidence.Cite{Source: "the record; the number of spots: common practice, no source", Standing: evidence.Practice},
+			Cite: evidence.Cite{
+				Source:   "the record; the number of spots: common practice, no source",
+				Standing: evidence.Practice,
+			},
 		},
 		{
 			ID: "slab-cm", Deciding: true, Judge: slabCM,
 			Advises: func(f Floor) bool { return f.Loose && f.NoCM != "" },
 			Asks: fmt.Sprintf("is every carbide reading within the limit that a product states, at %d spots, or %d above %s?",
 				fewCarbides, manyCarbides, wideFloor()),
-			Cite: evidence.Cite{Source: "the record; the number of spots: common practice, no source", Standing: evidence.Practice},
+			Cite: evidence.Cite{
+				Source:   "the record; the number of spots: common practice, no source",
+				Standing: evidence.Practice,
+			},
 		},
 	}
 }
@@ -44,7 +50,8 @@ func (f Floor) alkalinity(name string, r PH) evidence.Item {
 	it := evidence.Measure("spot "+name, r.PH, f.PH)
 	it.U = f.Instruments.U(r.Instrument, evidence.PH)
 	if r.PH.Shown() && r.PH.Exact().Cmp(LeastPH().Exact()) < 0 {
-		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the meter or its paper failed", r.PH, LeastPH())
+		it.Lack = fmt.Sprintf("it read %s, and no concrete reads under %s: the meter or its paper failed", r.PH,
+			LeastPH())
 	}
 	return it
 }
@@ -97,7 +104,8 @@ func few(f evidence.Finding, usable, needed int) evidence.Finding {
 	if usable >= needed {
 		return f
 	}
-	return doubt(f, evidence.Count(usable, "spot", "spots")+" usable; "+evidence.Count(needed, "is", "are")+" asked for")
+	return doubt(f, evidence.Count(usable, "spot", "spots")+" usable; "+evidence.Count(needed, "is",
+		"are")+" asked for")
 }
 
 // doubt turns a finding that was met to one that is not shown.

@@ -42,7 +42,10 @@ func (f Floor) joistLimit() evidence.Limit {
 		evidence.Stated("points over it", evidence.Whole(joistsOver), evidence.MC),
 	)
 	return evidence.AtMost(evidence.Bound{
-		Cite: evidence.Cite{Source: "2 points over the subfloor's limit: common practice, no source", Standing: evidence.Practice},
+		Cite: evidence.Cite{
+			Source:   "2 points over the subfloor's limit: common practice, no source",
+			Standing: evidence.Practice,
+		},
 	}.Computed(over))
 }
 

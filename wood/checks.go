@@ -13,7 +13,10 @@ func Checks() []evidence.Check[Floor] {
 			ID: "subfloor-count", Deciding: true, Judge: enoughSubfloor,
 			Asks:    "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
 			Default: "20 for each 1000 ft2",
-			Cite:    evidence.Cite{Source: "NWFA guidance 2017; the 3: common practice, no source", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "NWFA guidance 2017; the 3: common practice, no source",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "subfloor-mc", Deciding: true, Judge: subfloorMC,
@@ -31,7 +34,10 @@ func Checks() []evidence.Check[Floor] {
 			ID: "flooring-count", Deciding: true, Judge: enoughBoards,
 			Asks:    "were enough boards read: 40 for each 1000 ft2, never fewer than 3, at least 10 a lot where there are several, and no more than 1 in 10 of a visit set aside?",
 			Default: "40 for each 1000 ft2",
-			Cite:    evidence.Cite{Source: "NWFA guidance 2019 (the 40); the rest: common practice, no source", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "NWFA guidance 2019 (the 40); the rest: common practice, no source",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "flooring-mc", Deciding: true, Judge: boardsMC,
@@ -42,7 +48,10 @@ func Checks() []evidence.Check[Floor] {
 			ID: "wood-difference", Deciding: true, Judge: difference,
 			Asks:    "is each lot's mean within 4 points (face under 3 in) or 2 points (3 in and over) of the subfloor's mean?",
 			Default: "4 or 2 points",
-			Cite:    evidence.Cite{Source: "NWFA guidance 2017 for solid wood; for other boards by analogy (practice)", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "NWFA guidance 2017 for solid wood; for other boards by analogy (practice)",
+				Standing: evidence.Published,
+			},
 		},
 	}
 }

@@ -88,7 +88,10 @@ func coefficients() []Species {
 		{"Purpleheart", "Peltogyne spp.", 0, 0.00212, 3.2, 6.1, evidence.Published},
 		{"Red oak, California", "Quercus kelloggii", 0.00123, 0.00230, 0, 0, evidence.Published},
 		{"Red oak, commercial", "Quercus spp. (Erythrobalanus)", 0.00158, 0.00369, 0, 0, evidence.Published},
-		{"Red oak: water, laurel, willow", "Quercus nigra, Q. laurifolia, Q. phellos", 0.00151, 0.00350, 0, 0, evidence.Published},
+		{
+			"Red oak: water, laurel, willow", "Quercus nigra, Q. laurifolia, Q. phellos", 0.00151, 0.00350, 0, 0,
+			evidence.Published,
+		},
 		{"Redwood, old-growth", "Sequoia sempervirens", 0.00120, 0.00205, 2.6, 4.4, evidence.Recalled},
 		{"Redwood, second-growth", "Sequoia sempervirens", 0.00101, 0.00229, 0, 0, evidence.Recalled},
 		{"Santos mahogany", "Myroxylon balsamum", 0, 0.00238, 0, 0, evidence.Published},

@@ -37,8 +37,10 @@ func Needed(size evidence.Reading, per1000 int) evidence.Working {
 		return evidence.Working{}
 	}
 	feet := evidence.Converted(evidence.Cell("size", size), evidence.SquareFoot)
-	share := evidence.Times(feet, evidence.Stated("for each ft2", evidence.Ratio(int64(per1000), 1000), evidence.None), evidence.Pieces)
-	return evidence.Highest(evidence.Stated("at least", evidence.Whole(LeastPieces), evidence.Pieces), evidence.RoundedUp(share))
+	share := evidence.Times(feet, evidence.Stated("for each ft2", evidence.Ratio(int64(per1000), 1000), evidence.None),
+		evidence.Pieces)
+	return evidence.Highest(evidence.Stated("at least", evidence.Whole(LeastPieces), evidence.Pieces),
+		evidence.RoundedUp(share))
 }
 
 func enoughSubfloor(f Floor) evidence.Finding {
@@ -100,13 +102,18 @@ func enoughOfLot(lot Lot) evidence.Finding {
 func fewAside(lot Lot) evidence.Finding {
 	read := evidence.Stated("boards of the visit", evidence.Whole(lot.Read), evidence.Pieces)
 	aside := evidence.Stated("boards set aside", evidence.Whole(lot.SetAside), evidence.Pieces)
-	most := evidence.DividedBy(read, evidence.Stated("1 in", evidence.Whole(OneAsideIn), evidence.None), evidence.Pieces)
+	most := evidence.DividedBy(read, evidence.Stated("1 in", evidence.Whole(OneAsideIn), evidence.None),
+		evidence.Pieces)
 	f := evidence.Finding{
-		Value: strconv.Itoa(lot.SetAside), Limit: strconv.Itoa(lot.Read / OneAsideIn), Unit: evidence.Pieces, Evidence: lot.Aside,
-		Worked: evidence.Worked{Value: aside, Most: most, Room: evidence.Less(most, aside)},
+		Value: strconv.Itoa(lot.SetAside), Limit: strconv.Itoa(lot.Read / OneAsideIn), Unit: evidence.Pieces,
+		Evidence: lot.Aside,
+		Worked:   evidence.Worked{Value: aside, Most: most, Room: evidence.Less(most, aside)},
 		Reason: fmt.Sprintf("%d of the %s read of %s were set aside; no more than 1 in %d may be",
 			lot.SetAside, evidence.Count(lot.Read, "board", "boards"), lot.Title(), OneAsideIn),
-		Cite: evidence.Cite{Source: "no more than 1 in 10 set aside: common practice, no source", Standing: evidence.Practice},
+		Cite: evidence.Cite{
+			Source:   "no more than 1 in 10 set aside: common practice, no source",
+			Standing: evidence.Practice,
+		},
 	}
 	f.Outcome = f.Worked.Outcome()
 	return f

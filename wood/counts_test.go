@@ -99,7 +99,8 @@ func TestNotNeeded(t *testing.T) {
 // Rows that no check judges are counted by reason.
 func TestUnusedRowsOfWood(t *testing.T) {
 	rows := []wood.Row{
-		of("K1", board("B1", 0, "7")), of("K1", board("B1", -minute, "7")), of("K1", board("B1", -80*hour, "7")), of("K1", board("B2", -900*hour, "7")),
+		of("K1", board("B1", 0, "7")), of("K1", board("B1", -minute, "7")), of("K1", board("B1", -80*hour, "7")),
+		of("K1", board("B2", -900*hour, "7")),
 		of("K2", aside(board("C1", 0, "7"), "wet")),
 		panel("P1", 0, "9"), panel("P1", -day, "9"), panel("P1", -day-minute, "9"), panel("P1", -900*hour, "9"),
 		read(wood.OfJoist, "J1", 0, "9"), read(wood.OfJoist, "J1", -minute, "9"), read(wood.OfJoist, "J1", -900*hour, "9"),

@@ -22,7 +22,8 @@ func (l line) about(r evidence.Reading) evidence.Working {
 	start := l.at.Sub(slope.Mul(r.Exact())).Round(9)
 	return evidence.Rounded(evidence.Total(
 		evidence.Stated("start of the correction near this reading", start, evidence.MC),
-		evidence.Times(evidence.Stated("slope of the correction near this reading", slope, evidence.None), evidence.Cell("reading", r), evidence.MC),
+		evidence.Times(evidence.Stated("slope of the correction near this reading", slope, evidence.None),
+			evidence.Cell("reading", r), evidence.MC),
 	), 1)
 }
 

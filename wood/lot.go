@@ -60,7 +60,8 @@ func (lot Lot) FirstPlace() evidence.Place {
 
 // lotOf sorts the rows of a lot.
 func lotOf(group evidence.Judged[Row], wet time.Time) Lot {
-	dry := slices.DeleteFunc(slices.Clone(group.Rows), func(r Row) bool { return r.ReadAt.Shown() && r.ReadAt.First.Before(wet) })
+	dry := slices.DeleteFunc(slices.Clone(group.Rows),
+		func(r Row) bool { return r.ReadAt.Shown() && r.ReadAt.First.Before(wet) })
 	if len(dry) == 0 {
 		return Lot{
 			Name: group.Name, past: past{wet: len(group.Rows)},

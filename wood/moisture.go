@@ -80,7 +80,8 @@ func correct(r Row, species string) Moisture {
 	if r.TempCorrected == "no" && r.WoodTemp.Shown() && !value.wet() {
 		warm, ok := forTemperature(value.at, r.WoodTemp.In(evidence.Celsius))
 		if !ok {
-			return Moisture{Lack: fmt.Sprintf("the wood was at %s, off the temperature table (%d to %d C)", r.WoodTemp, coldest, hottest)}
+			return Moisture{Lack: fmt.Sprintf("the wood was at %s, off the temperature table (%d to %d C)", r.WoodTemp,
+				coldest, hottest)}
 		}
 		value, how = warm, "for wood at "+r.WoodTemp.String()
 	}
@@ -91,7 +92,8 @@ func correct(r Row, species string) Moisture {
 		if !value.wet() {
 			turned, ok := value.forSpecies(r.Scale, species)
 			if !ok {
-				return Moisture{Lack: fmt.Sprintf("read on the scale of %s, and no table corrects that to %s", r.Scale, species)}
+				return Moisture{Lack: fmt.Sprintf("read on the scale of %s, and no table corrects that to %s", r.Scale,
+					species)}
 			}
 			cite = speciesCite(how != "")
 			value, how = turned, joinHow(how, "from the scale of "+r.Scale+" to "+species)
@@ -101,7 +103,10 @@ func correct(r Row, species string) Moisture {
 		return asRead(r)
 	}
 	work := value.about(r.Reading)
-	return Moisture{Work: work, Written: work.Value.Fixed(1), How: fmt.Sprintf("read %s, corrected %s", r.Reading, how), Cite: cite}
+	return Moisture{
+		Work: work, Written: work.Value.Fixed(1), How: fmt.Sprintf("read %s, corrected %s", r.Reading, how),
+		Cite: cite,
+	}
 }
 
 // onOtherScale says whether a pin reading stands on the scale of a wood other
@@ -115,11 +120,17 @@ func onOtherScale(scale, species string) bool {
 }
 
 func temperatureCite() evidence.Cite {
-	return evidence.Cite{Source: "James 1988, FPL-GTR-6, Figure 5, as digitized by a third party", Standing: evidence.Published}
+	return evidence.Cite{
+		Source:   "James 1988, FPL-GTR-6, Figure 5, as digitized by a third party",
+		Standing: evidence.Published,
+	}
 }
 
 func speciesCite(andTemperature bool) evidence.Cite {
-	c := evidence.Cite{Source: "FPL-GTR-6 Table 1 and VTT Publications 420 Table 5, as regressed in a public thesis", Standing: evidence.Published}
+	c := evidence.Cite{
+		Source:   "FPL-GTR-6 Table 1 and VTT Publications 420 Table 5, as regressed in a public thesis",
+		Standing: evidence.Published,
+	}
 	if andTemperature {
 		c.Source = temperatureCite().Source + "; " + c.Source
 	}

@@ -75,9 +75,11 @@ func Movement(width, coefficient, shrinkage, fromPct, toPct float64) (float64, e
 	case !(width > 0):
 		return 0, fmt.Errorf("a width of %.6g is not above 0", width)
 	case !(coefficient > 0 && coefficient < 0.02):
-		return 0, fmt.Errorf("a coefficient of %.6g is no fraction of the width per 1 %% of moisture content", coefficient)
+		return 0, fmt.Errorf("a coefficient of %.6g is no fraction of the width per 1 %% of moisture content",
+			coefficient)
 	case !(fromPct >= 0 && fromPct <= saturated && toPct >= 0 && toPct <= saturated):
-		return 0, fmt.Errorf("from %.6g to %.6g %% moisture content leaves 0 to 30 %%, where wood moves", fromPct, toPct)
+		return 0, fmt.Errorf("from %.6g to %.6g %% moisture content leaves 0 to 30 %%, where wood moves", fromPct,
+			toPct)
 	}
 	change := toPct - fromPct
 	if Linear(fromPct, toPct) {

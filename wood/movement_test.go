@@ -108,7 +108,16 @@ func TestMovementFormsMeet(t *testing.T) {
 
 func TestMovementOutOfRangeIsAnError(t *testing.T) {
 	nan := math.NaN()
-	for _, c := range [][4]float64{{0, 0.003, 6, 9}, {5, 0, 6, 9}, {5, 0.5, 6, 9}, {5, 0.003, -1, 9}, {5, 0.003, 6, 31}, {nan, 0.003, 6, 9}, {5, nan, 6, 9}, {5, 0.003, nan, 9}} {
+	for _, c := range [][4]float64{
+		{0, 0.003, 6, 9},
+		{5, 0, 6, 9},
+		{5, 0.5, 6, 9},
+		{5, 0.003, -1, 9},
+		{5, 0.003, 6, 31},
+		{nan, 0.003, 6, 9},
+		{5, nan, 6, 9},
+		{5, 0.003, nan, 9},
+	} {
 		if change, err := wood.Movement(c[0], c[1], 0, c[2], c[3]); err == nil {
 			t.Errorf("Movement(%v) = %v, want an error", c, change)
 		}

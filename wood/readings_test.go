@@ -16,7 +16,8 @@ func by(method, instrument string, r wood.Row) wood.Row {
 // Every subfloor reading is at or under 12 %; a row within 24 h before the
 // judged one counts for that alone.
 func TestSubfloorMC(t *testing.T) {
-	if found := finds(t, gathered(panel("P1", 0, "12.0")), "subfloor-mc"); found.Outcome != evidence.Met || found.Value != "12.0" || found.Limit != "12" {
+	if found := finds(t, gathered(panel("P1", 0, "12.0")), "subfloor-mc"); found.Outcome != evidence.Met || found.Value != "12.0" ||
+		found.Limit != "12" {
 		t.Errorf("at the limit it is %+v", found)
 	}
 	expect(t, gathered(panel("P1", 0, "12.1")), "subfloor-mc", evidence.NotMet, "12.1")

@@ -102,7 +102,8 @@ func (f Floor) Mean(lot Lot) Span {
 // before the first row of its last visit.
 func (f Floor) MeanBefore(lot Lot) Span {
 	items := f.items(lot.earlier, "board", lot.ofLot(), evidence.Limit{})
-	return spanOf(items, "mean of "+lot.Title()+" at the visit before", "no visit that ended 72 h or more before the last one")
+	return spanOf(items, "mean of "+lot.Title()+" at the visit before",
+		"no visit that ended 72 h or more before the last one")
 }
 
 // MeanOfSubfloor is the mean of the subfloor's pieces.

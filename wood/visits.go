@@ -46,7 +46,8 @@ func parted(rows []Row) []call {
 	}
 	var visits []call
 	open, last := 0, map[string]taken{}
-	for _, r := range slices.SortedStableFunc(slices.Values(rows), func(a, b Row) int { return b.ReadAt.First.Compare(a.ReadAt.First) }) {
+	for _, r := range slices.SortedStableFunc(slices.Values(rows),
+		func(a, b Row) int { return b.ReadAt.First.Compare(a.ReadAt.First) }) {
 		at, key := r.ReadAt.First, evidence.Key(r.Piece)
 		was, known := last[key]
 		if known && was.at.Equal(at) {
@@ -89,7 +90,10 @@ func (c call) told() (Visited, bool) {
 	if len(values) == 0 {
 		return Visited{}, false
 	}
-	v := Visited{Boards: len(values), At: c.ended.Add(-before / time.Duration(len(values))), MeanPct: stat.Mean(values, nil)}
+	v := Visited{
+		Boards: len(values), At: c.ended.Add(-before / time.Duration(len(values))),
+		MeanPct: stat.Mean(values, nil),
+	}
 	if len(values) > 1 {
 		v.SpreadPct = stat.StdDev(values, nil)
 	}

@@ -139,7 +139,8 @@ func TestVisitBefore(t *testing.T) {
 // What came before water is not judged; at the very time it is.
 func TestAfterWater(t *testing.T) {
 	rows := []wood.Row{
-		of("K1", board("B1", 0, "7")), of("K1", board("B2", -minute, "7")), of("K2", board("C1", -minute, "7")), of("K2", board("C2", -minute, "7")),
+		of("K1", board("B1", 0, "7")), of("K1", board("B2", -minute, "7")), of("K2", board("C1", -minute, "7")),
+		of("K2", board("C2", -minute, "7")),
 		panel("P1", 0, "9"), panel("P2", -minute, "9"), read(wood.OfJoist, "J1", -minute, "9"),
 		read(wood.OfJoist, "J2", 0, "9"), read(wood.OfJoist, "J3", 0, "9"),
 	}

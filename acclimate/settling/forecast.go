@@ -79,7 +79,8 @@ func (l Lot) decide(o *Outlook, s surroundings, visits []Visit) {
 	switch {
 	case (s.end < bound) != (way == evidence.Losing) || s.end == bound:
 		o.Prospect = evidence.Stalled
-		o.Why = fmt.Sprintf("in this air the boards go to %.1f %%, and the target asks for %.1f to %.1f %%", s.end, low, high)
+		o.Why = fmt.Sprintf("in this air the boards go to %.1f %%, and the target asks for %.1f to %.1f %%", s.end, low,
+			high)
 	case !moved:
 		o.Prospect = evidence.Stalled
 		o.Why = fmt.Sprintf("nothing moved: %+.1f points in %.0f days, and the air is for %.1f %%; is the lot still packed?",
@@ -121,7 +122,8 @@ func (l Lot) days(o *Outlook, s surroundings, today, bound float64, guesses []gu
 	}
 	stat.SortWeighted(days, weights)
 	o.Ready = stat.Quantile(0.5, stat.Empirical, days, weights)
-	o.From, o.To = stat.Quantile(0.05, stat.Empirical, days, weights), stat.Quantile(0.95, stat.Empirical, days, weights)
+	o.From, o.To = stat.Quantile(0.05, stat.Empirical, days, weights),
+		stat.Quantile(0.95, stat.Empirical, days, weights)
 	o.ConstantDays = stat.Quantile(0.5, stat.Empirical, constants, shares)
 	o.Why = fmt.Sprintf("on its way to %.1f %% with a time constant of %.0f days", s.end, o.ConstantDays)
 	if o.Leaving {

@@ -64,7 +64,8 @@ func (l Lot) surroundings(visits []Visit) (surroundings, error) {
 func (s surroundings) until(bound, mc, timeConstant float64) (days float64, ok bool) {
 	falls := mc > bound
 	for _, part := range append(s.ahead[:len(s.ahead):len(s.ahead)], stretch{math.Inf(1), s.end}) {
-		if share := (bound - part.emc) / (mc - part.emc); (part.emc < bound) == falls && part.emc != bound && share < 1 {
+		if share := (bound - part.emc) / (mc - part.emc); (part.emc < bound) == falls && part.emc != bound &&
+			share < 1 {
 			if took := -timeConstant * math.Log(share); took <= part.days {
 				return days + took, true
 			}

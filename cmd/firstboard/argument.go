@@ -16,7 +16,8 @@ func oneRecord(c *cli.Context, flags ...string) (rec record.Record, path string,
 	}
 	for _, flag := range flags {
 		if c.IsSet(flag) && c.String(flag) == "" {
-			return rec, "", fmt.Errorf("%s: --%s names nothing; name a file or a folder, or leave it out", c.Command.Name, flag)
+			return rec, "", fmt.Errorf("%s: --%s names nothing; name a file or a folder, or leave it out",
+				c.Command.Name, flag)
 		}
 	}
 	path = c.Args().First()

@@ -17,7 +17,8 @@ func newBar(on io.Writer, doing string, steps int64) *progressbar.ProgressBar {
 	}
 	const width = 40
 	return progressbar.NewOptions64(steps, progressbar.OptionSetWriter(screen), progressbar.OptionSetDescription(doing),
-		progressbar.OptionSetWidth(width), progressbar.OptionSetPredictTime(false), progressbar.OptionSetElapsedTime(false),
+		progressbar.OptionSetWidth(width), progressbar.OptionSetPredictTime(false),
+		progressbar.OptionSetElapsedTime(false),
 		progressbar.OptionClearOnFinish())
 }
 

@@ -85,7 +85,10 @@ func untouched() []report.Table {
 	for _, f := range append(record.Layout(record.Imperial), record.Layout(record.Metric)...) {
 		t := report.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
 		for i, item := range f.Rows {
-			t.Rows = append(t.Rows, report.TableRow{Number: i + 2, Cells: []report.Cell{{Kind: report.TextCell, Text: item.Header}}})
+			t.Rows = append(t.Rows, report.TableRow{
+				Number: i + 2,
+				Cells:  []report.Cell{{Kind: report.TextCell, Text: item.Header}},
+			})
 		}
 		all = append(all, t)
 	}

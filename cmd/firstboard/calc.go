@@ -33,8 +33,10 @@ func calcCommand() *cli.Command {
 			calculation("air", "dew point, wet bulb and moisture of air, and with --surface its margin",
 				"--temp 70F --rh 45% --elevation 5280ft", air, "temp", "rh", "pressure", "elevation", "surface"),
 			calculation("move", "change of a board's width with its moisture content",
-				`--width 5in --species "red oak" --cut plainsawn --from 6% --to 9%`, move, "width", "species", "cut", "coefficient", "from", "to"),
-			calculation("depth", "depth of a probe in a slab", "--thickness 6in --faces 1", depth, "thickness", "faces"),
+				`--width 5in --species "red oak" --cut plainsawn --from 6% --to 9%`, move, "width", "species", "cut",
+				"coefficient", "from", "to"),
+			calculation("depth", "depth of a probe in a slab", "--thickness 6in --faces 1", depth, "thickness",
+				"faces"),
 			calculation("mver", "moisture emission of a slab from a dish's gain",
 				"--gain 4.0g --area 0.449ft2 --hours 66h", mver, "gain", "area", "hours"),
 		},
@@ -59,7 +61,8 @@ func calculation(name, use, example string, compute func(*cli.Context) (answer, 
 	cmd.Flags = append(cmd.Flags, &cli.BoolFlag{Name: "json", Usage: "print one JSON object, unrounded"})
 	cmd.Action = func(c *cli.Context) error {
 		if c.NArg() > 0 {
-			return fmt.Errorf("calc %s: %q stands alone; every quantity follows its flag, such as %s", name, c.Args().First(), example)
+			return fmt.Errorf("calc %s: %q stands alone; every quantity follows its flag, such as %s", name,
+				c.Args().First(), example)
 		}
 		a, err := compute(c)
 		if err != nil {
@@ -141,7 +144,8 @@ func emc(c *cli.Context) (answer, error) {
 		return answer{}, err
 	}
 	return answer{map[string]float64{"emcPct": pct}, []string{
-		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"), pct),
+		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"),
+			pct),
 		"source: Wood Handbook equation 4-5 (published); real wood differs by species and by 1 to 4 points between drying and wetting",
 	}}, nil
 }
@@ -153,7 +157,8 @@ func humidityFor(c *cli.Context) (answer, error) {
 	}
 	rh, err := wood.RHFor(x[0], x[1])
 	return answer{map[string]float64{"rhPct": rh}, []string{
-		fmt.Sprintf("air at %s and %.1f %% RH brings wood to %s moisture content", c.String("temp"), rh, c.String("emc")),
+		fmt.Sprintf("air at %s and %.1f %% RH brings wood to %s moisture content", c.String("temp"), rh,
+			c.String("emc")),
 		"source: Wood Handbook equation 4-5 (published), inverted",
 	}}, err
 }
@@ -178,7 +183,8 @@ func air(c *cli.Context) (answer, error) {
 	margin, err := acclimate.SurfaceMargin(x[0], x[1], surface.Float())
 	a.fields["surfaceMarginC"] = margin
 	a.lines = append(a.lines[:len(a.lines)-1:len(a.lines)-1],
-		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"), span(askedUnit(c, "surface", temperature()), margin)), a.lines[len(a.lines)-1])
+		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"),
+			span(askedUnit(c, "surface", temperature()), margin)), a.lines[len(a.lines)-1])
 	return a, err
 }
 
@@ -230,8 +236,10 @@ func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 		},
 		[]string{
 			fmt.Sprintf("%s %s, wet bulb %s", point, degrees(unit, dew), degrees(unit, wet)),
-			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000, acclimate.GrainsPerPound(ratio), absolute),
-			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy, pa),
+			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000,
+				acclimate.GrainsPerPound(ratio), absolute),
+			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy,
+				pa),
 			"source: Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1 (published)",
 		},
 	}, nil
@@ -256,7 +264,8 @@ func move(c *cli.Context) (answer, error) {
 		form = "outside 6 to 14 %: the handbook's shrinkage form (recalled)"
 	}
 	return answer{map[string]float64{"changeMM": mm}, []string{
-		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm), c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
+		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm),
+			c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
 		"source: " + form + "; " + source + "; an installed floor moves as much as a loose board (FPL)",
 	}}, nil
 }
@@ -279,7 +288,8 @@ func across(c *cli.Context) (coefficient, shrinkage float64, source string, err 
 		if err != nil {
 			return 0, 0, "", fmt.Errorf("--cut: %w", err)
 		}
-		return coefficient, shrinkage, fmt.Sprintf("%s, %s, %.5f a point (%s)", s.Common, s.Botanical, coefficient, s.Standing), nil
+		return coefficient, shrinkage, fmt.Sprintf("%s, %s, %.5f a point (%s)", s.Common, s.Botanical, coefficient,
+			s.Standing), nil
 	}
 	return 0, 0, "", errors.New("give --species and --cut, or the product's own --coefficient")
 }
@@ -302,7 +312,8 @@ func depth(c *cli.Context) (answer, error) {
 	}
 	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
 	return answer{map[string]float64{"depthMM": mm}, []string{
-		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from, lengthIn(askedUnit(c, "thickness", length()), mm)),
+		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from,
+			lengthIn(askedUnit(c, "thickness", length()), mm)),
 		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
 	}}, nil
 }

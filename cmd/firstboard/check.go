@@ -31,7 +31,10 @@ func checkCommand() *cli.Command {
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
 			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the decision workbook to `FILE.xlsx`"},
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the decision workbook to `FILE.xlsx`",
+			},
 			&cli.StringFlag{Name: "json", Usage: "write the findings as JSON to `FILE`, or to standard output for -"},
 			&cli.StringFlag{Name: "page", Usage: "write one web page that needs no network to `FILE.html`"},
 			&cli.StringFlag{Name: "photos", Usage: "put the photos of the record, found in `DIR`, into the page"},
@@ -134,7 +137,10 @@ func (j judged) targets(c *cli.Context) ([]target, error) {
 		names := fileNames(j.decisions)
 		for i, d := range j.decisions {
 			path := filepath.Join(dir, names[i]+".xlsx")
-			targets = append(targets, target{path, func(w io.Writer) error { return workbook.Write(w, j.only(d).book()) }})
+			targets = append(targets, target{
+				path,
+				func(w io.Writer) error { return workbook.Write(w, j.only(d).book()) },
+			})
 		}
 	}
 	return targets, nil

@@ -31,12 +31,27 @@ func climateCommand() *cli.Command {
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "name", Usage: "`NAME` of the climate, as areas name it"},
 			&cli.StringFlag{Name: "heat-to", Value: "68F", Usage: "`TEMP` that heating keeps, such as 68F"},
-			&cli.StringFlag{Name: "cool-to", Value: "75F", Usage: "`TEMP` that cooling keeps, such as 75F, or off where there is none"},
-			&cli.StringFlag{Name: "warmer", Value: "3C", Usage: "`DEGREES` warmer than outdoors between them, such as 3C"},
-			&cli.StringFlag{Name: "moisture", Value: "2", Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"},
-			&cli.StringFlag{Name: "coil", Value: "55F", Usage: "`TEMP` of the dew point that the cooling coil holds at most, such as 55F"},
+			&cli.StringFlag{
+				Name: "cool-to", Value: "75F",
+				Usage: "`TEMP` that cooling keeps, such as 75F, or off where there is none",
+			},
+			&cli.StringFlag{
+				Name: "warmer", Value: "3C",
+				Usage: "`DEGREES` warmer than outdoors between them, such as 3C",
+			},
+			&cli.StringFlag{
+				Name: "moisture", Value: "2",
+				Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)",
+			},
+			&cli.StringFlag{
+				Name: "coil", Value: "55F",
+				Usage: "`TEMP` of the dew point that the cooling coil holds at most, such as 55F",
+			},
 			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the copy to `NEW`, a folder or FILE.xlsx"},
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the copy to `NEW`, a folder or FILE.xlsx",
+			},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
 		},
 		OnUsageError: usage,
@@ -139,7 +154,8 @@ func (s *service) building(c *cli.Context) error {
 	}
 	s.in.CoolToC, s.in.CoilDewC = points[0], points[1]
 	if s.in.HeatToC > s.in.CoolToC {
-		return fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins", c.String("heat-to"), c.String("cool-to"))
+		return fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins",
+			c.String("heat-to"), c.String("cool-to"))
 	}
 	return nil
 }
@@ -154,7 +170,8 @@ func warmth(c *cli.Context, flag string) (evidence.Exact, error) {
 		x = x.Sub(evidence.Convert(evidence.Exact{}, evidence.Fahrenheit, evidence.Celsius))
 	}
 	if x.Sign() < 0 {
-		return x, fmt.Errorf("--%s %s: a free building is no colder than outdoors; write 0C or more", flag, c.String(flag))
+		return x, fmt.Errorf("--%s %s: a free building is no colder than outdoors; write 0C or more", flag,
+			c.String(flag))
 	}
 	return x, nil
 }
@@ -173,7 +190,8 @@ func moistureClass(typed string) (acclimate.MoistureClass, error) {
 			return class, nil
 		}
 	}
-	return acclimate.MoistureClass{}, fmt.Errorf("--moisture %s: the humidity classes are 1 to 5; write one of them", typed)
+	return acclimate.MoistureClass{}, fmt.Errorf("--moisture %s: the humidity classes are 1 to 5; write one of them",
+		typed)
 }
 
 // reckon works out the months.

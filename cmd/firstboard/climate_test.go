@@ -34,7 +34,8 @@ func cmdWeather(ts *testscript.TestScript, neg bool, a []string) {
 func weatherFile(means []string) []string {
 	lines := []string{
 		"LOCATION,Nowhere Fen,XX,YYY,invented,000000,45.0,-90.0,-6.0,200.0", "DESIGN CONDITIONS,0", "TYPICAL/EXTREME PERIODS,0",
-		"GROUND TEMPERATURES,0", "HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0", "COMMENTS 1,invented", "COMMENTS 2,invented", "DATA PERIODS,1,1,Data,Friday,1/1,12/31",
+		"GROUND TEMPERATURES,0", "HOLIDAYS/DAYLIGHT SAVINGS,No,0,0,0", "COMMENTS 1,invented", "COMMENTS 2,invented",
+		"DATA PERIODS,1,1,Data,Friday,1/1,12/31",
 	}
 	for at := time.Date(2021, 1, 1, 0, 0, 0, 0, time.UTC); at.Year() == 2021; at = at.Add(time.Hour) {
 		mean, dew, _ := strings.Cut(means[at.Month()-1], " ")
@@ -43,7 +44,8 @@ func weatherFile(means []string) []string {
 		if at.YearDay() == 40 {
 			dew = "99.9"
 		}
-		lines = append(lines, fmt.Sprintf("2021,%d,%d,%d,60,?9,%.1f,%s,50,99000%s", at.Month(), at.Day(), at.Hour()+1, dry, dew, strings.Repeat(",0", 25)))
+		lines = append(lines, fmt.Sprintf("2021,%d,%d,%d,60,?9,%.1f,%s,50,99000%s", at.Month(), at.Day(), at.Hour()+1, dry, dew,
+			strings.Repeat(",0", 25)))
 	}
 	return lines
 }

@@ -87,7 +87,8 @@ func (s *service) notes() []string {
 		s.cooling(),
 		"how much warmer, the set points and the coil: common practice, no source; where a humidifier or a dryer runs, the designer's figures go before these",
 		"EMC: Wood Handbook equation 4-5 (published)",
-		"mean EMC of the year: " + tenths(mean) + " %; interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
+		"mean EMC of the year: " + tenths(mean) +
+			" %; interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
 	}
 	if missing := s.missing(); missing != "" {
 		notes = append(notes, "hours left out, their dry bulb or dew point missing: "+missing)

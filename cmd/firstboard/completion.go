@@ -99,7 +99,8 @@ func shellCommand(shell, script string) *cli.Command {
 			if c.NArg() > 0 {
 				return fmt.Errorf("completion %s: takes no argument, and %q was given", shell, c.Args().First())
 			}
-			_, err := io.WriteString(c.App.Writer, strings.NewReplacer("NAME", toolName, "MARK", completionMark).Replace(script))
+			_, err := io.WriteString(c.App.Writer,
+				strings.NewReplacer("NAME", toolName, "MARK", completionMark).Replace(script))
 			return err
 		},
 	}

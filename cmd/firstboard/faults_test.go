@@ -33,13 +33,33 @@ func TestOutputsThatCannotBeWritten(t *testing.T) {
 		{"full: areas", "2", []string{"check", "job", "--per-area", "new"}, "A1.xlsx: cannot be written: file too large"},
 		{"full: plan", "2", []string{"plan", "job", "-o", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
 		{"full: blank", "2", []string{"blank", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
-		{"full: log, a folder", "0", []string{"log", "job", "export.csv", "--table", "air", "--instrument", "AL1", "-o", "new"}, "new: cannot be written: file too large"},
+		{
+			"full: log, a folder", "0",
+			[]string{"log", "job", "export.csv", "--table", "air", "--instrument", "AL1", "-o", "new"},
+			"new: cannot be written: file too large",
+		},
 		{"full: blank, a folder", "0", []string{"blank", "new"}, "new: cannot be written: file too large"},
-		{"the second of two", "2", []string{"check", "job", "--json", "new.json", "-o", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
-		{"below a file", "", []string{"check", "job", "-o", "export.csv/out.xlsx"}, "export.csv/out.xlsx: cannot be written: not a directory"},
+		{
+			"the second of two", "2",
+			[]string{"check", "job", "--json", "new.json", "-o", "out.xlsx", "--force"},
+			"out.xlsx: cannot be written: file too large",
+		},
+		{
+			"below a file", "",
+			[]string{"check", "job", "-o", "export.csv/out.xlsx"},
+			"export.csv/out.xlsx: cannot be written: not a directory",
+		},
 		{"a folder below a file", "", []string{"blank", "export.csv/new"}, "export.csv/new: cannot be written: not a directory"},
-		{"areas below a file", "", []string{"check", "job", "--per-area", "export.csv/new"}, "export.csv/new: cannot be written: not a directory"},
-		{"no folder", "", []string{"check", "job", "-o", "none/out.xlsx"}, "none/out.xlsx: cannot be written: there is no folder none; make it, or name another"},
+		{
+			"areas below a file", "",
+			[]string{"check", "job", "--per-area", "export.csv/new"},
+			"export.csv/new: cannot be written: not a directory",
+		},
+		{
+			"no folder", "",
+			[]string{"check", "job", "-o", "none/out.xlsx"},
+			"none/out.xlsx: cannot be written: there is no folder none; make it, or name another",
+		},
 		{"a long name", "", []string{"check", "job", "--json", long + ".json"}, ".json: cannot be written: file name too long"},
 		{"a long name of a folder", "", []string{"blank", long}, "cannot be written: file name too long"},
 	} {
@@ -58,7 +78,8 @@ func TestOutputsThatCannotBeWritten(t *testing.T) {
 			run := exec.Command("sh", append([]string{"-c", script, "sh", self}, c.args...)...)
 			run.Dir = w.dir
 			said, _ := run.CombinedOutput() // the exit code is looked at below
-			if code := run.ProcessState.ExitCode(); code != exitUnsaved || !strings.Contains(string(said), c.want) || strings.Count(string(said), "\n") != 1 {
+			if code := run.ProcessState.ExitCode(); code != exitUnsaved || !strings.Contains(string(said), c.want) ||
+				strings.Count(string(said), "\n") != 1 {
 				t.Errorf("exit code %d, %q", code, said)
 			}
 			after := w.files()

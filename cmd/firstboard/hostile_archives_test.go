@@ -27,9 +27,12 @@ func hostileArchives() []hostileCase {
 		}, append([]string{"mill.xlsx: "}, want...)}
 	}
 	return []hostileCase{
-		ofBook("bomb of one large part", func(_ *testing.T, b handBook) { b["xl/media/picture.png"] = []piece{{strings.Repeat("x", oneMB), 260}} },
+		ofBook("bomb of one large part", func(_ *testing.T, b handBook) {
+			b["xl/media/picture.png"] = []piece{{strings.Repeat("x", oneMB), 260}}
+		},
 			": unpacks to over 256 MB; take out pictures and other sheets, or split the record"),
-		ofBook("bomb of a part that would just pass", func(t *testing.T, b handBook) { b.air(t, piece{strings.Repeat("<row/>", 1000), 40 * oneMB / 1000}) },
+		ofBook("bomb of a part that would just pass",
+			func(t *testing.T, b handBook) { b.air(t, piece{strings.Repeat("<row/>", 1000), 40 * oneMB / 1000}) },
 			"mill.xlsx: the workbook is damaged: its part xl/worksheets/air.csv unpacks to over 200 times its size, so it is no table that anyone typed"),
 		{"bomb of many parts", func(t *testing.T, dir string) []string {
 			baseBook(t).saveWith(t, dir, func(z *zip.Writer) error {
@@ -105,7 +108,8 @@ func hostileParts() []hostileCase {
 	return []hostileCase{
 		ofBook("a million sparse rows in the last column", func(t *testing.T, b handBook) {
 			for i := range 40_000 {
-				b[airPart] = append(b[airPart], piece{fmt.Sprintf(`<row r="%d"><c r="XFD%d"><v>%d</v></c></row>`, 1_000_000+i, 1_000_000+i, i), 1})
+				b[airPart] = append(b[airPart], piece{fmt.Sprintf(`<row r="%d"><c r="XFD%d"><v>%d</v></c></row>`, 1_000_000+i, 1_000_000+i,
+					i), 1})
 			}
 			end := b[airPart][0].text
 			b[airPart][0].text = strings.TrimSuffix(end, "</sheetData></worksheet>")

@@ -82,9 +82,12 @@ func hostileTables() []hostileCase {
 	}
 	return []hostileCase{
 		ofTable("a million faulty rows",
-			faults(1_000_000), `air.csv rows 2 to 25007 "Temp (F)": "x0" is not a plain number`, "air.csv row 25008: the record has 100000 faults up to here; mend the first ones", "and 2"),
+			faults(1_000_000), `air.csv rows 2 to 25007 "Temp (F)": "x0" is not a plain number`,
+			"air.csv row 25008: the record has 100000 faults up to here; mend the first ones", "and 2"),
 		ofTable("a million rows with one fault",
-			[]piece{{airHeader, 1}, {"2026-03-04 08:00,7O,40,AL1\n", 1_000_000}}, "air.csv row 100002: the record has 100000 faults up to here; mend the first ones", "rows 2 to 100001", `"7O" is not a plain number`),
+			[]piece{{airHeader, 1}, {"2026-03-04 08:00,7O,40,AL1\n", 1_000_000}},
+			"air.csv row 100002: the record has 100000 faults up to here; mend the first ones", "rows 2 to 100001",
+			`"7O" is not a plain number`),
 		ofTable("an endless line", []piece{{airHeader, 1}, {"70 ", 60 * oneMB}}, "air.csv row 2: is longer than"),
 		ofTable("an endless line of commas",
 			[]piece{{airHeader, 1}, {",", 200 * oneMB}}, "air.csv row 2: is longer than"),
@@ -97,7 +100,8 @@ func hostileTables() []hostileCase {
 		ofTable("NUL in a cell",
 			once(airHeader+"2026-03-04 08:00,7\x000,40,AL1\n"), "is not UTF-8 text; save it as CSV UTF-8"),
 		ofTable("letters that command a terminal",
-			once("Read at,Temp (F),RH (%),Instrument,Note\n2026-03-04 08:00,70,40,AL1,\x1b[2Jgone\n"), `row 2 "Note": "\x1b[2Jgone" holds a control character`),
+			once("Read at,Temp (F),RH (%),Instrument,Note\n2026-03-04 08:00,70,40,AL1,\x1b[2Jgone\n"),
+			`row 2 "Note": "\x1b[2Jgone" holds a control character`),
 		ofTable("UTF-16", once(asUTF16(airHeader+airRow)), "is not UTF-8 text; save it as CSV UTF-8"),
 		ofTable("Latin-1",
 			once(airHeader+"2026-03-04 08:00,70,40,M\xfcller\n"), "is not UTF-8 text; save it as CSV UTF-8"),
@@ -149,13 +153,19 @@ func hostileKinds() []hostileCase {
 		name string
 		make func(string) error
 		says string
-	}{{"a pipe", pipe, "is not a regular file"}, {"a device", device, "is not a regular file"}, {"links in a loop", loop, "too many levels of symbolic links"}, {"a folder", folder, ""}} {
+	}{
+		{"a pipe", pipe, "is not a regular file"},
+		{"a device", device, "is not a regular file"},
+		{"links in a loop", loop, "too many levels of symbolic links"},
+		{"a folder", folder, ""},
+	} {
 		says := what.says
 		if says == "" {
 			says = "is not a regular file"
 		}
 		as := func(command func(path string) []string, path, says string) {
-			all = append(all, kind(what.name+": "+strings.Join(command(path), " "), what.make, command, path, filepath.Base(path)+": ", says))
+			all = append(all, kind(what.name+": "+strings.Join(command(path), " "), what.make, command, path, filepath.Base(path)+": ",
+				says))
 		}
 		if what.says != "" { // a folder is a record
 			as(checkArgs, "mill.xlsx", says)
@@ -185,7 +195,8 @@ func hostileExports() []hostileCase {
 		}, append([]string{file}, want...)}
 	}
 	log := func(name string, pieces []piece, want ...string) hostileCase {
-		return of("log: "+name, "export.csv", pieces, []string{"log", "job", "export.csv", "--table", "air", "--instrument", "AL1", "-o", "new"}, want...)
+		return of("log: "+name, "export.csv", pieces,
+			[]string{"log", "job", "export.csv", "--table", "air", "--instrument", "AL1", "-o", "new"}, want...)
 	}
 	weather := func(name string, pieces []piece, want ...string) hostileCase {
 		return of("climate: "+name, "town.epw", pieces, []string{"climate", "town.epw", "--name", "home"}, want...)
@@ -203,7 +214,10 @@ func hostileExports() []hostileCase {
 		weather("an endless line",
 			[]piece{{"LOCATION,", 1}, {"x", 10 * oneMB}}, "names a place in more than 1000 letters"),
 		weather("commas without end",
-			[]piece{{strings.Join([]string{"LOCATION", "DESIGN CONDITIONS", "TYPICAL/EXTREME PERIODS", "GROUND TEMPERATURES", "HOLIDAYS/DAYLIGHT SAVING", "COMMENTS 1", "COMMENTS 2", "DATA PERIODS", ""}, "\n"), 1}, {",", 15 * oneMB}}, "line 9"),
+			[]piece{{strings.Join([]string{
+				"LOCATION", "DESIGN CONDITIONS", "TYPICAL/EXTREME PERIODS", "GROUND TEMPERATURES",
+				"HOLIDAYS/DAYLIGHT SAVING", "COMMENTS 1", "COMMENTS 2", "DATA PERIODS", "",
+			}, "\n"), 1}, {",", 15 * oneMB}}, "line 9"),
 		weather("NUL", []piece{{"LOCATION,\x00", 1}}, "line 1: holds a control character"),
 		weather("too large", []piece{{"x", 17 * oneMB}}, "is over 16 MB"),
 		weather("UTF-16", []piece{{asUTF16("LOCATION,x\n"), 1}}, "line 1"),

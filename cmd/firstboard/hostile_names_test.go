@@ -24,7 +24,8 @@ func trapNames() []string {
 	return []string{
 		"A/1", "A:1", "A-1", "A-1-2", "..", "../../up", `..\up`, "/etc/x", "[x]", "'A1'", "*?", "Decision", "Slab RH", "CON", "-rf",
 		"=1+1", "+1", "@SUM(A1)", `=HYPERLINK("x","y")`, "<script>alert(1)</script>", "_x0041_",
-		strings.Repeat("long ", 8) + "one", strings.Repeat("long ", 8) + "two", strings.Repeat("ö", 200), "e\u0301", "é", "\u202eabc", "a\tb",
+		strings.Repeat("long ", 8) + "one", strings.Repeat("long ", 8) + "two", strings.Repeat("ö", 200), "e\u0301", "é", "\u202eabc",
+		"a\tb",
 	}
 }
 
@@ -76,7 +77,8 @@ func TestTrapNames(t *testing.T) {
 		t.Fatal(err)
 	}
 	before := listing(t, dir)
-	r := runAlone(t, dir, "check", "job", "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--per-area", "deep/areas", "--print", "print.xlsx")
+	r := runAlone(t, dir, "check", "job", "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--per-area", "deep/areas",
+		"--print", "print.xlsx")
 	if r.code != exitNoGo {
 		t.Fatalf("exit code %d, %s", r.code, r.faults)
 	}
@@ -89,7 +91,8 @@ func TestTrapNames(t *testing.T) {
 			t.Fatal(err)
 		case filepath.Dir(name) == "deep/areas":
 			areas++
-			if base := filepath.Base(name); len(base) > 255-len(".."+toolName) || strings.ContainsAny(base, `/\:*?"<>|`) || !validSheets(t, path) {
+			if base := filepath.Base(name); len(base) > 255-len(".."+toolName) || strings.ContainsAny(base, `/\:*?"<>|`) ||
+				!validSheets(t, path) {
 				t.Errorf("the file %q", base)
 			}
 		case !slices.Contains(before, path) && !slices.Contains(wanted, name):
@@ -123,7 +126,8 @@ func validSheets(t *testing.T, path string) bool {
 	defer f.Close()
 	seen := map[string]bool{}
 	for _, name := range f.GetSheetList() {
-		if key := strings.ToLower(name); seen[key] || len([]rune(name)) > 31 || strings.ContainsAny(name, `:\/?*[]`) || strings.Trim(name, "'") != name || name == "" {
+		if key := strings.ToLower(name); seen[key] || len([]rune(name)) > 31 || strings.ContainsAny(name, `:\/?*[]`) ||
+			strings.Trim(name, "'") != name || name == "" {
 			t.Errorf("%s: a sheet is named %q", path, name)
 		}
 		seen[strings.ToLower(name)] = true

@@ -153,7 +153,10 @@ func TestHostileInput(t *testing.T) {
 
 // checkArgs is a check that is to write all kinds of outputs.
 func checkArgs(record string) []string {
-	return []string{"check", record, "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--per-area", "areas", "--print", "print.xlsx"}
+	return []string{
+		"check", record, "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--per-area", "areas", "--print",
+		"print.xlsx",
+	}
 }
 
 // put writes a file into a folder.

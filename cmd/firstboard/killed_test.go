@@ -102,7 +102,10 @@ func (w work) drafts() []string {
 // and what it leaves beside them the next run clears.
 func TestKilledRuns(t *testing.T) {
 	t.Parallel()
-	check := []string{"check", "job", "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--print", "print.xlsx", "--per-area", "areas", "--force"}
+	check := []string{
+		"check", "job", "-o", "out.xlsx", "--json", "out.json", "--page", "out.html", "--print", "print.xlsx", "--per-area",
+		"areas", "--force",
+	}
 	for _, c := range []struct {
 		name string
 		args []string

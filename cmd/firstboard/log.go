@@ -29,10 +29,19 @@ func logCommand() *cli.Command {
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2"},
+			&cli.StringSliceFlag{
+				Name:  "column",
+				Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2",
+			},
 			&cli.StringSliceFlag{Name: "fill", Usage: "`ENTRIES` that every row is to hold: hole=H1,depth (in)=1.6"},
-			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first"},
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the new record to `NEW`, a folder or FILE.xlsx"},
+			&cli.StringFlag{
+				Name:  "time-format",
+				Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first",
+			},
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the new record to `NEW`, a folder or FILE.xlsx",
+			},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
 		},
 		OnUsageError: usage,
@@ -67,7 +76,8 @@ func logRows(c *cli.Context) error {
 	printLogged(c.App.Writer, filepath.Base(file), logged)
 	printWritten(c, rec)
 	if logged.Unread > 0 {
-		return exit{exitNoGo, fmt.Errorf("%s: %s left out of the record", filepath.Base(c.Args().Get(1)), evidence.Count(logged.Unread, "row was", "rows were"))}
+		return exit{exitNoGo, fmt.Errorf("%s: %s left out of the record", filepath.Base(c.Args().Get(1)),
+			evidence.Count(logged.Unread, "row was", "rows were"))}
 	}
 	return nil
 }
@@ -107,7 +117,8 @@ func printLogged(w io.Writer, file string, l intake.Logged) {
 		fmt.Fprintf(w, "    and %d more\n", more)
 	}
 	if l.Doubled > 0 {
-		say(w, evidence.Count(l.Doubled, "row says", "rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", "")
+		say(w, evidence.Count(l.Doubled, "row says",
+			"rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", "")
 	}
 	if len(l.ToFill) > 0 {
 		say(w, "these cells are blank and to be filled in: "+strings.Join(l.ToFill, ", "), "")

@@ -72,7 +72,8 @@ func TestDifferenceIsExact(t *testing.T) {
 				continue // one wrong side in ten is enough
 			}
 			changes := join(list(anyWood), each("wood:%d:Method=oven-dry", 5, 6, 7, 8, 9, 10))
-			changes = join(changes, each("wood:%d:Reading (%%)="+tenths(low), 5, 6, 7), each("wood:%d:Reading (%%)="+tenths(low+apart), 8, 9, 10))
+			changes = join(changes, each("wood:%d:Reading (%%)="+tenths(low), 5, 6, 7),
+				each("wood:%d:Reading (%%)="+tenths(low+apart), 8, 9, 10))
 			expect(t, "wood-difference", want, "wood-crawl", changes...)
 		}
 	}
@@ -84,11 +85,20 @@ func TestTimesThatCameTwice(t *testing.T) {
 	t.Parallel()
 	zone := list("+job:Time zone,America/Chicago")
 	for _, b := range []boundary{
-		{"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2025-11-02 01:30")), list("slab-rh:2:Read at"), "2025-11-03 00:30 not met; 2025-11-03 01:29 not met; 2025-11-03 01:30 met"},
+		{
+			"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2025-11-02 01:30")), list("slab-rh:2:Read at"),
+			"2025-11-03 00:30 not met; 2025-11-03 01:29 not met; 2025-11-03 01:30 met",
+		},
 		// At least 60 h from the second, at most 72 h from the first.
-		{"mver-time", "slab-resilient", join(zone, list("slab-mver:2:Set at=2025-11-02 01:30")), list("slab-mver:2:Retrieved at"), "2025-11-04 13:29 not met; 2025-11-04 13:30 met; 2025-11-05 00:30 met; 2025-11-05 00:31 not met"},
+		{
+			"mver-time", "slab-resilient", join(zone, list("slab-mver:2:Set at=2025-11-02 01:30")), list("slab-mver:2:Retrieved at"),
+			"2025-11-04 13:29 not met; 2025-11-04 13:30 met; 2025-11-05 00:30 met; 2025-11-05 00:31 not met",
+		},
 		// Clocks went forward on 8 March: 08:00 to 08:00 was 23 h.
-		{"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2026-03-07 08:00")), list("slab-rh:2:Read at"), "2026-03-08 08:00 not met; 2026-03-08 08:59 not met; 2026-03-08 09:00 met"},
+		{
+			"slab-wait", "slab-resilient", join(zone, list("slab-rh:2:Sealed at=2026-03-07 08:00")), list("slab-rh:2:Read at"),
+			"2026-03-08 08:00 not met; 2026-03-08 08:59 not met; 2026-03-08 09:00 met",
+		},
 	} {
 		b.test(t)
 	}

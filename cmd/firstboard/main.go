@@ -113,7 +113,10 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		HideHelp:  true,
 		Description: "A record is a workbook (.xlsx) or a folder of CSV files, as " + toolName + " blank writes it. " +
 			"Missing evidence is never a GO.",
-		Commands:       []*cli.Command{checkCommand(), verifyCommand(), planCommand(), gatherCommand(), logCommand(), climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand()},
+		Commands: []*cli.Command{
+			checkCommand(), verifyCommand(), planCommand(), gatherCommand(), logCommand(),
+			climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand(),
+		},
 		Action:         noCommand,
 		OnUsageError:   usage,
 		ExitErrHandler: func(*cli.Context, error) {},

@@ -19,7 +19,9 @@ import (
 // writeRecord writes tables as a new record to the output asked for: a
 // workbook where it ends in .xlsx, with the sheets to write on by hand, else a
 // new folder.
-func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table, sheets ...report.FieldSheet) error {
+func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table,
+	sheets ...report.FieldSheet,
+) error {
 	out := c.String("output")
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
 		return saveTables(out, path, tables)
@@ -39,7 +41,10 @@ func filling(rec record.Record, tables []report.Table, sheets []report.FieldShee
 	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b report.Table) int {
 		return slices.Index(order, a.Name) - slices.Index(order, b.Name)
 	})
-	f := workbook.Filling{Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables), Most: sheet.MostBytes}
+	f := workbook.Filling{
+		Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables),
+		Most: sheet.MostBytes,
+	}
 	for _, t := range tables {
 		f.Forms = append(f.Forms, record.FormOf(t))
 	}
@@ -49,7 +54,8 @@ func filling(rec record.Record, tables []report.Table, sheets []report.FieldShee
 // saveTables writes tables as a new folder, which is never made inside the record.
 func saveTables(out, path string, tables []report.Table) error {
 	if sameFile(filepath.Dir(filepath.Clean(out)), path) {
-		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder", filepath.Clean(out))}
+		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder",
+			filepath.Clean(out))}
 	}
 	var files []target
 	for _, t := range tables {

@@ -96,7 +96,10 @@ func TestAPlansWorkbookKeepsTheChecksOfAnEmptyRecord(t *testing.T) {
 		}
 	}
 	asked, kept := checksByHeader(t, blankBook), checksByHeader(t, planned)
-	for _, name := range []string{"Areas!Substrate", "Areas!Install on", "Slab RH!RH (%)", "Slab RH!Read at", "Slab RH!Area", "Wood!Method", "Air!Temp (F)", "Job!Acceptance"} {
+	for _, name := range []string{
+		"Areas!Substrate", "Areas!Install on", "Slab RH!RH (%)", "Slab RH!Read at", "Slab RH!Area", "Wood!Method",
+		"Air!Temp (F)", "Job!Acceptance",
+	} {
 		if asked[name] == "" || kept[name] != asked[name] {
 			t.Errorf("%s: the plan's workbook asks %q, an empty record %q", name, kept[name], asked[name])
 		}

@@ -36,7 +36,8 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 		case sameFile(path, record) || isTable(path, record):
 			return exit{exitUnusable, fmt.Errorf("%s: it is the record or a table of it; name another file", t.path)}
 		case err == nil && !was.Mode().IsRegular():
-			return exit{exitUnsaved, fmt.Errorf("%s: it is no ordinary file (%s); name another file", t.path, kindOf(was))}
+			return exit{exitUnsaved, fmt.Errorf("%s: it is no ordinary file (%s); name another file", t.path,
+				kindOf(was))}
 		case err == nil && !force:
 			return standing(t.path)
 		}

@@ -22,7 +22,8 @@ import (
 func (j judged) page(photos string) (page.Page, error) {
 	p := page.Page{
 		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
-		Decisions: j.decisions, Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
+		Decisions: j.decisions, Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions),
+		Cautions: report.Cautions(),
 	}
 	for _, of := range j.Job.Photos {
 		photo := page.Photo{Area: of.Area, File: of.File, Of: of.Of, TakenAt: of.TakenAt.Written}
@@ -50,7 +51,10 @@ func embed(photo *page.Photo, folder string) error {
 	if _, err := os.Stat(path); errors.Is(err, fs.ErrNotExist) {
 		return nil
 	}
-	data, err := untrusted.Read(path, untrusted.Wanted{Give: "a JPEG or PNG picture", Most: 64 << 20, Smaller: "scale it down"})
+	data, err := untrusted.Read(path, untrusted.Wanted{
+		Give: "a JPEG or PNG picture", Most: 64 << 20,
+		Smaller: "scale it down",
+	})
 	if err != nil {
 		return err
 	}

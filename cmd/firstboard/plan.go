@@ -20,7 +20,10 @@ func planCommand() *cli.Command {
 			"FILE.xlsx begins with field sheets to print and to write on by hand, one for each person on each day. " +
 			"Exit code: 0 the plan is made, 2 the command or the record is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder"},
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder",
+			},
 			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
 		},
 		OnUsageError: usage,
@@ -39,7 +42,8 @@ func planned(c *cli.Context) error {
 		plans = append(plans, plan.Of(d, outlook.Ahead(d)))
 	}
 	if out != "" {
-		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans), plan.FieldSheets(rec.Tables, plans)...); err != nil {
+		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans),
+			plan.FieldSheets(rec.Tables, plans)...); err != nil {
 			return err
 		}
 	}

@@ -101,7 +101,8 @@ func planHead(p plan.Plan) string {
 	}
 	switch {
 	case p.Moved:
-		head += ", to be installed on " + p.Area.InstallOn.Written + ": that cannot be kept; GO is possible on " + p.Earliest.Written + " at the earliest"
+		head += ", to be installed on " + p.Area.InstallOn.Written + ": that cannot be kept; GO is possible on " +
+			p.Earliest.Written + " at the earliest"
 	case p.Area.InstallOn.Shown():
 		head += ", to be installed on " + p.Area.InstallOn.Written
 	case len(p.Acts) > 0:

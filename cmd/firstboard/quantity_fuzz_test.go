@@ -9,7 +9,10 @@ import (
 // FuzzQuantity: whatever a flag holds, there is an answer in numbers, or one line
 // that names the flag.
 func FuzzQuantity(f *testing.F) {
-	for _, text := range []string{"70F", "21.5 °C", "45%", "70", "-40F", "1e3F", "7,5C", "0x10F", "..F", "+5C", "NaNF", "InfC", strings.Repeat("9", 39) + "F"} {
+	for _, text := range []string{
+		"70F", "21.5 °C", "45%", "70", "-40F", "1e3F", "7,5C", "0x10F", "..F", "+5C", "NaNF", "InfC",
+		strings.Repeat("9", 39) + "F",
+	} {
 		f.Add(text, "45%")
 		f.Add("70F", text)
 	}

@@ -21,7 +21,10 @@ import (
 // drawnRecord draws a record from a base with a few of its cells, rows and
 // limits changed. Most are valid; some are refused.
 func drawnRecord(t *rapid.T) tables {
-	base := rapid.SampledFrom([]string{"heated-slab", "heated-slab", "slab-glue-down-wood", "slab-resilient", "slab-resilient", "slab-resilient", "wood-crawl", "wood-over-slab"}).Draw(t, "base")
+	base := rapid.SampledFrom([]string{
+		"heated-slab", "heated-slab", "slab-glue-down-wood", "slab-resilient", "slab-resilient",
+		"slab-resilient", "wood-crawl", "wood-over-slab",
+	}).Draw(t, "base")
 	record, err := readTables(filepath.Join(bases, base))
 	if err != nil {
 		t.Fatal(err)
@@ -30,7 +33,8 @@ func drawnRecord(t *rapid.T) tables {
 		record["job.csv"] = append(record["job.csv"], []string{"Acceptance", "guarded"})
 	}
 	areas := record["areas.csv"]
-	areas[0], areas[1] = append(areas[0], "Placed on"), append(areas[1], rapid.SampledFrom([]string{"", "2025-12-01", "2026-02-02", "2026-02-20"}).Draw(t, "placed"))
+	areas[0], areas[1] = append(areas[0], "Placed on"),
+		append(areas[1], rapid.SampledFrom([]string{"", "2025-12-01", "2026-02-02", "2026-02-20"}).Draw(t, "placed"))
 	if aims := aimed(base); len(aims) > 0 && rapid.Bool().Draw(t, "aimed") {
 		if err := record.change(rapid.SampledFrom(aims).Draw(t, "aim")); err != nil {
 			t.Fatal(err)
@@ -50,19 +54,29 @@ func drawnRecord(t *rapid.T) tables {
 func aimed(base string) []string {
 	switch base {
 	case "wood-crawl":
-		return []string{"-wood:8", "wood:8:Reading (%)=15.5", "wood:11:Reading (%)=16", "wood:9:Reading (%)=", "-wood:12", "wood:10:Reading (%)=15.5"}
+		return []string{
+			"-wood:8", "wood:8:Reading (%)=15.5", "wood:11:Reading (%)=16", "wood:9:Reading (%)=", "-wood:12",
+			"wood:10:Reading (%)=15.5",
+		}
 	case "wood-over-slab":
-		return []string{"-wood:8", "wood:9:Reading (%)=15.5", "slab-rh:2:Read at=2026-03-02 20:00", "wood:10:Reading (%)=", "areas:2:Install on="}
+		return []string{
+			"-wood:8", "wood:9:Reading (%)=15.5", "slab-rh:2:Read at=2026-03-02 20:00", "wood:10:Reading (%)=",
+			"areas:2:Install on=",
+		}
 	case "slab-resilient":
 		return []string{
 			"slab-ph:2:pH=10.5", "slab-cm:3:CM (%)=2.4", "slab-cm:2:CM (%)=", "-slab-mver:3", "slab-mver:2:End mass (g)=31.9",
-			"slab-mver:3:End mass (g)=", "slab-mver:2:Retrieved at=2026-03-02 20:00", "other-tests:2:Result=400", "slab-rh:3:Read at=2026-03-02 20:00",
+			"slab-mver:3:End mass (g)=", "slab-mver:2:Retrieved at=2026-03-02 20:00", "other-tests:2:Result=400",
+			"slab-rh:3:Read at=2026-03-02 20:00",
 			"slab-mver:3:Set at=", "slab-rh:3:To exterior wall (ft)=",
 		}
 	case "slab-glue-down-wood":
 		return []string{"climates:2:RH (%)=", "slab-rh:2:Read at=2026-03-02 20:00", "slab-rh:3:RH (%)=", "instruments:3:Calibrated on="}
 	case "heated-slab":
-		return []string{"areas:2:Heat on since=2026-03-02 08:00", "areas:2:Heat on since=", "slab-rh:2:Depth (in)=", "surface:2:Temp (F)=95", "climates:2:RH (%)=", "areas:2:Install on="}
+		return []string{
+			"areas:2:Heat on since=2026-03-02 08:00", "areas:2:Heat on since=", "slab-rh:2:Depth (in)=",
+			"surface:2:Temp (F)=95", "climates:2:RH (%)=", "areas:2:Install on=",
+		}
 	}
 	return nil
 }

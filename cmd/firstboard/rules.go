@@ -54,7 +54,8 @@ func printSynonyms(w io.Writer) {
 	}
 	slices.Sort(means)
 	fmt.Fprintln(w, "names of species")
-	say(w, "a meter's scale and a wood are one species under any of these names (the trade's usage, from memory):", "  ")
+	say(w, "a meter's scale and a wood are one species under any of these names (the trade's usage, from memory):",
+		"  ")
 	for _, species := range means {
 		say(w, species+": "+strings.Join(names[species], ", "), "  ")
 	}

@@ -127,7 +127,10 @@ func cmdFinding(ts *testscript.TestScript, neg bool, a []string) {
 	if len(pairs)%2 == 1 {
 		ts.Fatalf("finding: %s wants a word after it", pairs[len(pairs)-1])
 	}
-	shown := map[string]string{"outcome": f.Outcome, "value": f.Value, "limit": f.Limit, "unit": f.Unit, "standing": f.Standing, "says": f.Reason}
+	shown := map[string]string{
+		"outcome": f.Outcome, "value": f.Value, "limit": f.Limit, "unit": f.Unit, "standing": f.Standing,
+		"says": f.Reason,
+	}
 	for i := 0; i < len(pairs); i += 2 {
 		word, want := pairs[i], pairs[i+1]
 		got, known := shown[word]

@@ -25,7 +25,10 @@ func longLog(b testing.TB, rows int) string {
 	last := time.Date(2026, time.March, 4, 8, 0, 0, 0, time.UTC)
 	for i := range rows {
 		at := last.Add(-time.Duration(rows-1-i) * time.Minute)
-		air = append(air, []string{at.Format("2006-01-02 15:04"), fmt.Sprintf("%.1f", 69+float64(i%20)/10), fmt.Sprintf("%.1f", 38+float64(i%40)/10), "AL1"})
+		air = append(air, []string{
+			at.Format("2006-01-02 15:04"), fmt.Sprintf("%.1f", 69+float64(i%20)/10),
+			fmt.Sprintf("%.1f", 38+float64(i%40)/10), "AL1",
+		})
 	}
 	tables["air.csv"] = air
 	dir := b.TempDir()

@@ -108,7 +108,10 @@ func cellTamperings() []tampering {
 		{name: "a finding that says it is no formula", change: figureOf("slab-rh", "J", to("no"))},
 		{name: "a check of another name", change: figureOf("slab-rh", "A", to("slab-humidity"))},
 		{name: "the count of areas that are GO", change: typedOver("Decision", "0 of 1 area GO", "1 of 1 area GO")},
-		{name: "the line of the guard typed over", change: typedOver("Decision", "A2", "Every table of the record stands as it was judged.")},
+		{
+			name:   "the line of the guard typed over",
+			change: typedOver("Decision", "A2", "Every table of the record stands as it was judged."),
+		},
 		{name: "a guard that counts nothing", change: givenBy("As judged", "C2", "0")},
 		{name: "a guard of one table that counts nothing", change: typedOver("As judged", "C11", 0)},
 		{name: "a step on the sheet of figures", change: givenBy("Figures", "B18", "1.6")},
@@ -117,6 +120,7 @@ func cellTamperings() []tampering {
 		{name: "a caution taken out", change: typedOver("Cautions", "B3", "")},
 		{name: "another day of installing", change: typedOver(areaSheet, "2026-03-05", "2026-03-25")},
 		{name: "the seal typed over", change: typedOver("Decision", "A13", "Seal 0. firstboard 0.1.0, catalog of 37 checks.")},
-		{name: "another record named on Decision", change: typedOver("Decision", "A4", "Record: another. SHA-256: 0. Acceptance: simple (readings as they were read), agreed by the owner.")},
+		{name: "another record named on Decision", change: typedOver("Decision", "A4",
+			"Record: another. SHA-256: 0. Acceptance: simple (readings as they were read), agreed by the owner.")},
 	}
 }

@@ -42,7 +42,8 @@ func drawnTamperings() []tampering {
 			if err != nil {
 				return err
 			}
-			return f.AddPictureFromBytes("Decision", "B6", &excelize.Picture{Extension: ".png", File: data, Format: &excelize.GraphicOptions{}})
+			return f.AddPictureFromBytes("Decision", "B6",
+				&excelize.Picture{Extension: ".png", File: data, Format: &excelize.GraphicOptions{}})
 		})},
 		{name: "a picture behind Decision", change: opened(func(f *excelize.File) error {
 			data, err := dot()
@@ -52,7 +53,8 @@ func drawnTamperings() []tampering {
 			return f.SetSheetBackgroundFromBytes("Decision", ".png", data)
 		})},
 		{name: "a button on Decision", lost: true, change: opened(func(f *excelize.File) error {
-			return f.AddFormControl("Decision", excelize.FormControl{Cell: "B2", Type: excelize.FormControlButton, Text: "Approved for laying"})
+			return f.AddFormControl("Decision",
+				excelize.FormControl{Cell: "B2", Type: excelize.FormControlButton, Text: "Approved for laying"})
 		})},
 		{name: "a small chart within a cell", change: opened(func(f *excelize.File) error {
 			return f.AddSparkline("Decision", &excelize.SparklineOptions{Location: []string{"J6"}, Range: []string{"Plotted!B5:B7"}})
@@ -64,7 +66,8 @@ func drawnTamperings() []tampering {
 			})
 		})},
 		{name: "a chart taken out", change: repacked(func(parts map[string]string) error {
-			parts[drawing] = regexp.MustCompile(`(?s)<xdr:twoCellAnchor>.*?</xdr:twoCellAnchor>`).ReplaceAllStringFunc(parts[drawing], once(""))
+			parts[drawing] = regexp.MustCompile(`(?s)<xdr:twoCellAnchor>.*?</xdr:twoCellAnchor>`).ReplaceAllStringFunc(parts[drawing],
+				once(""))
 			return nil
 		})},
 		{name: "a chart laid over the verdict", change: inPart(drawing, "<xdr:row>13</xdr:row>", "<xdr:row>0</xdr:row>")},
@@ -78,7 +81,8 @@ func drawnTamperings() []tampering {
 		{name: "another stored value of a chart", lost: true, change: inPart(chart, "<c:v>81.5</c:v>", "<c:v>74</c:v>")},
 		{name: "another stored name in a chart", lost: true, change: inPart(chart, "limit of GLUE: 80 % RH", "limit of GLUE: 95 % RH")},
 		{name: "an axis that ends below what is over", change: inPart(chart, "<c:min val=", "<c:max val=\"78\"/><c:min val=")},
-		{name: "labels of a chart in words", change: inPart(chart, `<c:numFmt formatCode="General" sourceLinked="0"/>`, `<c:numFmt formatCode="&quot;74&quot;" sourceLinked="0"/>`)},
+		{name: "labels of a chart in words", change: inPart(chart, `<c:numFmt formatCode="General" sourceLinked="0"/>`,
+			`<c:numFmt formatCode="&quot;74&quot;" sourceLinked="0"/>`)},
 		{name: "a text laid into a chart", change: repacked(func(parts map[string]string) error {
 			parts["xl/drawings/note.xml"] = noteInChart
 			parts["xl/charts/_rels/chart1.xml.rels"] = `<?xml version="1.0" encoding="UTF-8"?><Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">` +
@@ -91,7 +95,10 @@ func drawnTamperings() []tampering {
 		})},
 		{name: "a header", change: margin(excelize.HeaderFooterOptions{OddHeader: "&CApproved for laying"})},
 		{name: "another footer", change: margin(excelize.HeaderFooterOptions{OddFooter: "&CApproved for laying"})},
-		{name: "a header of the first page", change: margin(excelize.HeaderFooterOptions{DifferentFirst: true, FirstHeader: "&CApproved for laying", OddFooter: "&L&8&A"})},
+		{
+			name:   "a header of the first page",
+			change: margin(excelize.HeaderFooterOptions{DifferentFirst: true, FirstHeader: "&CApproved for laying", OddFooter: "&L&8&A"}),
+		},
 	}
 }
 

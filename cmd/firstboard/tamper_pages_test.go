@@ -74,9 +74,15 @@ func pageTamperings() []tampering {
 		})},
 		{name: "a column of no width", lost: true, change: width(0)},
 		{name: "a column nobody can see", change: width(0.4)},
-		{name: "a row of no height", lost: true, change: inPart("xl/worksheets/sheet1.xml", `<row r="6"`, `<row r="6" zeroed="1"`, `zeroed="1" ht="`, `ht="0" was="`)},
+		{
+			name: "a row of no height", lost: true,
+			change: inPart("xl/worksheets/sheet1.xml", `<row r="6"`, `<row r="6" zeroed="1"`, `zeroed="1" ht="`, `ht="0" was="`),
+		},
 		{name: "a row nobody can see", change: height(1.5)},
-		{name: "rows that are hidden unless they say otherwise", change: inPart("xl/worksheets/sheet1.xml", `<sheetFormatPr`, `<sheetFormatPr zeroHeight="1"`)},
+		{
+			name:   "rows that are hidden unless they say otherwise",
+			change: inPart("xl/worksheets/sheet1.xml", `<sheetFormatPr`, `<sheetFormatPr zeroHeight="1"`),
+		},
 		{name: "a frozen row that hides those above it", lost: true, change: repacked(func(parts map[string]string) error {
 			const part = "xl/worksheets/sheet1.xml"
 			view := regexp.MustCompile(`(?s)<sheetViews>.*?</sheetViews>`)
@@ -84,7 +90,10 @@ func pageTamperings() []tampering {
 				`<pane ySplit="3" topLeftCell="A10" activePane="bottomLeft" state="frozen"/></sheetView></sheetViews>`)
 			return nil
 		})},
-		{name: "zeros that are not shown", lost: true, change: inPart("xl/worksheets/sheet2.xml", `<sheetView `, `<sheetView showZeros="0" `)},
+		{
+			name: "zeros that are not shown", lost: true,
+			change: inPart("xl/worksheets/sheet2.xml", `<sheetView `, `<sheetView showZeros="0" `),
+		},
 		{name: "a number format that says GO", change: formatted("Decision", noGo81, `"GO";"GO";"GO";"GO"`)},
 		{name: "a number format that says another number", change: styled(areaSheet, "81.5", excelize.Style{CustomNumFmt: ptr(`"74.0"`)})},
 		{name: "a number format that shows nothing", change: formatted("Decision", "1  "+placedWhen, `;;;`)},
@@ -97,8 +106,14 @@ func pageTamperings() []tampering {
 		{name: "a text in the color of its ground", change: styled(areaSheet, "not met", excelize.Style{
 			Font: &excelize.Font{Color: "FFFFFF"}, Fill: excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{"FFFFFF"}},
 		})},
-		{name: "a text in letters of no size", change: styled(areaSheet, "not met", excelize.Style{Font: &excelize.Font{Size: 1, Color: "000000"}})},
-		{name: "no conditional formats", change: opened(func(f *excelize.File) error { return f.UnsetConditionalFormat("Decision", "B6") })},
+		{
+			name:   "a text in letters of no size",
+			change: styled(areaSheet, "not met", excelize.Style{Font: &excelize.Font{Size: 1, Color: "000000"}}),
+		},
+		{name: "no conditional formats", change: opened(func(f *excelize.File) error {
+			return f.UnsetConditionalFormat("Decision",
+				"B6")
+		})},
 		{name: "a conditional format that shows GO", change: mark("Decision", "B6",
 			excelize.ConditionalFormatOptions{Type: "formula", Criteria: "TRUE"}, excelize.Style{CustomNumFmt: &saysGo})},
 		{name: "a NO-GO in blue", change: mark("Decision", "B6",

@@ -75,7 +75,10 @@ func fileTamperings() []tampering {
 		})},
 		{name: "a name of somebody", change: name(excelize.DefinedName{Name: "Approved", RefersTo: "Decision!$B$6"})},
 		{name: "a name that looks like a filter", change: name(excelize.DefinedName{Name: "GO_FilterDatabase", RefersTo: "Decision!$B$6"})},
-		{name: "another area that is printed", change: name(excelize.DefinedName{Name: "_xlnm.Print_Area", RefersTo: "Decision!$A$1:$J$5", Scope: "Decision"})},
+		{
+			name:   "another area that is printed",
+			change: name(excelize.DefinedName{Name: "_xlnm.Print_Area", RefersTo: "Decision!$A$1:$J$5", Scope: "Decision"}),
+		},
 		{name: "a list made a table", change: opened(func(f *excelize.File) error {
 			return f.AddTable("Limits", &excelize.Table{Range: "A1:H12", Name: "Approved"})
 		})},
@@ -94,8 +97,14 @@ func fileTamperings() []tampering {
 			return nil
 		})},
 		{name: "days counted from 1904", change: inPart(book, "<workbookPr ", `<workbookPr date1904="1" `)},
-		{name: "formulas that wait to be asked", lost: true, change: inPart(book, "</definedNames>", `</definedNames><calcPr calcMode="manual"/>`)},
-		{name: "numbers only as exact as shown", lost: true, change: inPart(book, "</definedNames>", `</definedNames><calcPr fullPrecision="0"/>`)},
+		{
+			name: "formulas that wait to be asked", lost: true,
+			change: inPart(book, "</definedNames>", `</definedNames><calcPr calcMode="manual"/>`),
+		},
+		{
+			name: "numbers only as exact as shown", lost: true,
+			change: inPart(book, "</definedNames>", `</definedNames><calcPr fullPrecision="0"/>`),
+		},
 		{name: "another record named in the properties", change: inPart("docProps/core.xml", "SHA-256 ", "SHA-256 0")},
 		{name: "another version named", change: typedOver("Decision", "A13", "Seal 0. firstboard 0.0.9, catalog of 37 checks.")},
 		{name: "another version named with the seal kept", change: opened(func(f *excelize.File) error {
@@ -119,7 +128,8 @@ func fileTamperings() []tampering {
 			parts["[Content_Types].xml"] = strings.Replace(parts["[Content_Types].xml"], "/xl/workbook.xml", "/xl/other.xml", 1)
 			return nil
 		})},
-		{name: "a cell twice", lost: true, change: inPart(decision, `<c r="B6"`, `<c r="B6" t="inlineStr"><is><t>GO</t></is></c><c r="B6"`)},
+		{name: "a cell twice", lost: true, change: inPart(decision, `<c r="B6"`,
+			`<c r="B6" t="inlineStr"><is><t>GO</t></is></c><c r="B6"`)},
 		{name: "a cell without a name", change: inPart("xl/worksheets/sheet3.xml", `<c r="C2"`, `<c`, `<v>80</v>`, `<v>95</v>`)},
 	}
 }

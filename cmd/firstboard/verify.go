@@ -69,7 +69,8 @@ func verify(c *cli.Context) error {
 func toVerify(path string) (seal.Workbook, error) {
 	w := seal.Workbook{Name: filepath.Base(path), Tool: madeWith(), SignOff: "Sign-off", Tables: record.TableNames()}
 	data, err := untrusted.Read(path, untrusted.Wanted{
-		Give: "the workbook that check RECORD -o FILE.xlsx wrote", Most: sheet.MostBytes, Smaller: "give the workbook that was written",
+		Give: "the workbook that check RECORD -o FILE.xlsx wrote", Most: sheet.MostBytes,
+		Smaller: "give the workbook that was written",
 	})
 	if err != nil {
 		return w, err
@@ -169,7 +170,8 @@ func givenSeal(c *cli.Context) (string, error) {
 	given := strings.ToLower(strings.Join(strings.Fields(c.String("seal")), ""))
 	const size = 32
 	if b, err := hex.DecodeString(given); err != nil || len(b) != size {
-		return "", fmt.Errorf("verify: --seal %q is no seal; write its %d digits of 0 to 9 and a to f", c.String("seal"), 2*size)
+		return "", fmt.Errorf("verify: --seal %q is no seal; write its %d digits of 0 to 9 and a to f",
+			c.String("seal"), 2*size)
 	}
 	return given, nil
 }

@@ -30,7 +30,8 @@ func versions() string {
 		version,
 		"built from " + builtFrom(),
 		"built with " + runtime.Version() + " for " + runtime.GOOS + "/" + runtime.GOARCH,
-		fmt.Sprintf("catalog of %d checks, SHA-256 of what %s rules writes: %x", len(report.Rules()), toolName, catalog.Sum(nil)),
+		fmt.Sprintf("catalog of %d checks, SHA-256 of what %s rules writes: %x", len(report.Rules()), toolName,
+			catalog.Sum(nil)),
 	}
 	return strings.Join(lines, "\n")
 }

@@ -65,7 +65,8 @@ func unbroken(text string) []string {
 			continue
 		}
 		words = append(words, word)
-		measured = strings.Trim(strings.TrimLeft(word, "(-"), "0123456789.") == "" && strings.ContainsAny(word, "0123456789")
+		measured = strings.Trim(strings.TrimLeft(word, "(-"), "0123456789.") == "" &&
+			strings.ContainsAny(word, "0123456789")
 	}
 	return words
 }

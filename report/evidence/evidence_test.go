@@ -39,7 +39,14 @@ func TestExactText(t *testing.T) {
 }
 
 func TestRoundHalfToEven(t *testing.T) {
-	for _, c := range [][2]string{{"0.25", "0.2"}, {"0.35", "0.4"}, {"0.45", "0.4"}, {"-0.25", "-0.2"}, {"-0.35", "-0.4"}, {"0.26", "0.3"}} {
+	for _, c := range [][2]string{
+		{"0.25", "0.2"},
+		{"0.35", "0.4"},
+		{"0.45", "0.4"},
+		{"-0.25", "-0.2"},
+		{"-0.35", "-0.4"},
+		{"0.26", "0.3"},
+	} {
 		if got := evidence.Typed(c[0], evidence.None).Exact().Fixed(1); got != c[1] {
 			t.Errorf("%s rounds to %s, want %s", c[0], got, c[1])
 		}
@@ -80,7 +87,8 @@ func TestNamesStandAsAPersonListsThem(t *testing.T) {
 func TestZeroFindingIsNotShown(t *testing.T) {
 	var forgotten evidence.Finding
 	forgotten.Deciding = true
-	if v, why := evidence.Fold([]evidence.Finding{{Deciding: true, Outcome: evidence.Met}, forgotten}); v != evidence.NoGo || why != evidence.NotProven {
+	if v, why := evidence.Fold([]evidence.Finding{{Deciding: true, Outcome: evidence.Met}, forgotten}); v != evidence.NoGo ||
+		why != evidence.NotProven {
 		t.Errorf("a forgotten answer gives %s, %s", v, why)
 	}
 	if v, _ := evidence.Fold(nil); v != evidence.NoGo {

@@ -41,7 +41,10 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 		{evidence.CountOf(evidence.Pieces, a, b), "value = 2 pieces, how many there are"},
 		{evidence.Inside(evidence.Pieces, b, a, a, b), "value = 2 pieces, how many from the third on lie from the first to the second"},
 		{evidence.HoursBetween(at(8), at(20), evidence.Passed), "value = 12 h, hours from the first to the second"},
-		{evidence.DaysBetween(evidence.Moment("read", at(8)), evidence.OnDay("to", day)), "value = 3 days, days of the calendar from the first to the second"},
+		{
+			evidence.DaysBetween(evidence.Moment("read", at(8)), evidence.OnDay("to", day)),
+			"value = 3 days, days of the calendar from the first to the second",
+		},
 		{evidence.Converted(evidence.Stated("t", evidence.Whole(20), evidence.Celsius), evidence.Fahrenheit), "value = 68 F, in F"},
 		{evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b), "value = 8 % MC, the EMC"},
 	} {
@@ -50,7 +53,8 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 			t.Errorf("got %q, want %q", lines[2], c.want)
 		}
 	}
-	lines := evidence.Finding{Worked: evidence.Worked{Value: evidence.DaysBetween(evidence.Moment("read", at(8)), evidence.OnDay("to", day))}}.Explain()
+	lines := evidence.Finding{Worked: evidence.Worked{Value: evidence.DaysBetween(evidence.Moment("read", at(8)),
+		evidence.OnDay("to", day))}}.Explain()
 	if lines[3] != "  read: 2026-03-01 08:00, T" || lines[4] != "  to: 2026-03-04, D" {
 		t.Errorf("moments are told as %q", lines[3:5])
 	}

@@ -38,7 +38,10 @@ func TestTheDecidingEndIsNamed(t *testing.T) {
 	sheet := evidence.Cite{Source: "the sheet"}
 	low := evidence.Bound{Number: evidence.Typed("6", evidence.MC), Whose: "OAK"}
 	high := evidence.Bound{Number: evidence.Typed("9", evidence.MC), Whose: "GLUE", Cite: sheet}
-	for n, want := range map[string]evidence.Finding{"5": {Whose: "OAK"}, "10": {Whose: "GLUE", Cite: sheet}, "7.5": {Whose: "GLUE", Cite: sheet}} {
+	for n, want := range map[string]evidence.Finding{
+		"5": {Whose: "OAK"}, "10": {Whose: "GLUE", Cite: sheet},
+		"7.5": {Whose: "GLUE", Cite: sheet},
+	} {
 		it := evidence.Measure("board B1", read(n, evidence.MC, "x"), evidence.Limit{Least: low, Most: high})
 		f := evidence.Weigh([]evidence.Item{it}, evidence.Acceptance{}, "")
 		if f.Whose != want.Whose || f.Cite != want.Cite {
@@ -53,7 +56,8 @@ func TestTheWorstFindingKeepsTheLeastRoom(t *testing.T) {
 	room := func(n, unusable int) evidence.Worked {
 		return evidence.Worked{Room: evidence.Stated("room", evidence.Whole(n), evidence.MC), Unusable: unusable}
 	}
-	met, broken := evidence.Finding{Outcome: evidence.Met, Worked: room(3, 1)}, evidence.Finding{Outcome: evidence.NotMet, Worked: room(-2, 2)}
+	met, broken := evidence.Finding{Outcome: evidence.Met, Worked: room(3, 1)},
+		evidence.Finding{Outcome: evidence.NotMet, Worked: room(-2, 2)}
 	bare := evidence.Finding{Reason: "nothing was read"}
 	for name, c := range map[string]struct {
 		findings []evidence.Finding
@@ -72,7 +76,8 @@ func TestTheWorstFindingKeepsTheLeastRoom(t *testing.T) {
 			got = f.Worked.Room.Value.Text()
 		}
 		if f.Outcome != c.outcome || got != c.room || f.Worked.Unusable != c.unusable {
-			t.Errorf("%s: %s with room %q and %d unusable, want %s, %q, %d", name, f.Outcome, got, f.Worked.Unusable, c.outcome, c.room, c.unusable)
+			t.Errorf("%s: %s with room %q and %d unusable, want %s, %q, %d", name, f.Outcome, got, f.Worked.Unusable, c.outcome, c.room,
+				c.unusable)
 		}
 	}
 }

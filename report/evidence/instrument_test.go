@@ -12,8 +12,12 @@ func TestUncertainties(t *testing.T) {
 	for id, m := range map[string]evidence.Instrument{
 		"RP": {Kinds: []string{evidence.Probe}}, "SU": {Kinds: []string{evidence.SingleUse}}, "AL": {Kinds: []string{evidence.AirMeter}},
 		"IR": {Kinds: []string{evidence.Surface}}, "PM": {Kinds: []string{evidence.PinMeter}}, "OV": {Kinds: []string{evidence.OvenMeter}},
-		"PL": {Kinds: []string{evidence.Pinless}}, "XX": {Kinds: []string{evidence.AnyMeter}}, "PP": {Kinds: []string{evidence.PinMeter, evidence.Pinless}},
-		"AS": {Kinds: []string{evidence.AirMeter}, Uncertainty: read("3", evidence.None, ""), UncertaintyTemp: read("0.9", evidence.Fahrenheit, "")},
+		"PL": {Kinds: []string{evidence.Pinless}}, "XX": {Kinds: []string{evidence.AnyMeter}},
+		"PP": {Kinds: []string{evidence.PinMeter, evidence.Pinless}},
+		"AS": {
+			Kinds: []string{evidence.AirMeter}, Uncertainty: read("3", evidence.None, ""),
+			UncertaintyTemp: read("0.9", evidence.Fahrenheit, ""),
+		},
 		"IS": {Kinds: []string{evidence.Surface}, Uncertainty: read("1.5", evidence.None, "")},
 	} {
 		m.ID = id

@@ -20,7 +20,12 @@ func after(d time.Duration) evidence.Time {
 // 24 h exactly count, a minute more does not; the latest row alone is judged
 // by every other check.
 func TestRowsReadAgainWithinADayCount(t *testing.T) {
-	rows := []visitRow{{"H1", after(0)}, {"H1", after(-evidence.Again)}, {"H1", after(-evidence.Again - time.Minute)}, {"H1", evidence.Time{}}}
+	rows := []visitRow{
+		{"H1", after(0)},
+		{"H1", after(-evidence.Again)},
+		{"H1", after(-evidence.Again - time.Minute)},
+		{"H1", evidence.Time{}},
+	}
 	name := func(r visitRow) string { return r.name }
 	at := func(r visitRow) evidence.Time { return r.at }
 	if got := evidence.Recent(rows, time.Time{}, evidence.Again, name, at); len(got) != 1 || len(got[0].Rows) != 3 {
@@ -114,8 +119,13 @@ func TestItemsOfThings(t *testing.T) {
 	if len(items) != 3 {
 		t.Fatalf("items are %v", items)
 	}
-	for i, want := range []evidence.Item{{Name: "H1", Written: "a"}, {Name: "H1", Written: "b", Lack: evidence.NoTime}, {Name: "H3", Lack: evidence.WetSince}} {
-		if it := items[i]; it.Name != want.Name || it.Written != want.Written || it.Lack != want.Lack || (it.Place == nil) != (want.Lack == evidence.WetSince) {
+	for i, want := range []evidence.Item{
+		{Name: "H1", Written: "a"},
+		{Name: "H1", Written: "b", Lack: evidence.NoTime},
+		{Name: "H3", Lack: evidence.WetSince},
+	} {
+		if it := items[i]; it.Name != want.Name || it.Written != want.Written || it.Lack != want.Lack ||
+			(it.Place == nil) != (want.Lack == evidence.WetSince) {
 			t.Errorf("item %d is %+v, want %+v", i, it, want)
 		}
 	}
@@ -186,7 +196,10 @@ func TestNounsOfValues(t *testing.T) {
 		{"hole H1", "hole H2 b", "highest of 2 holes: H1, 70 % RH (limit 75 %)"},
 		{"hole", "dish", "highest of 2 values: dish, 70 % RH (limit 75 %)"},
 	} {
-		items := []evidence.Item{evidence.Measure(c[0], read("70", evidence.RH, "a"), most), evidence.Measure(c[1], read("70", evidence.RH, "b"), most)}
+		items := []evidence.Item{
+			evidence.Measure(c[0], read("70", evidence.RH, "a"), most),
+			evidence.Measure(c[1], read("70", evidence.RH, "b"), most),
+		}
 		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Reason != c[2] {
 			t.Errorf("got  %s\nwant %s", f.Reason, c[2])
 		}

@@ -17,7 +17,8 @@ func (w Item) reason(usable []Item, acc Acceptance) string {
 		return s + fmt.Sprintf(", its uncertainty of %s counted against it", join(w.U.Value.Short(), w.Limit.Unit()))
 	}
 	if room, _, bounded := w.margin(acc); bounded && room.Sign() >= 0 && room.Cmp(w.U.Value) < 0 {
-		s += fmt.Sprintf("; close: within its uncertainty of %s, %s", join(w.U.Value.Short(), w.Limit.Unit()), acc.agreed())
+		s += fmt.Sprintf("; close: within its uncertainty of %s, %s", join(w.U.Value.Short(), w.Limit.Unit()),
+			acc.agreed())
 	}
 	return s
 }

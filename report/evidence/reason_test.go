@@ -47,9 +47,13 @@ func TestNamesThatFollowEachOtherAreOne(t *testing.T) {
 // A reason says the value first, and rounds it to its side of the limit.
 func TestReasonsSayTheValueFirst(t *testing.T) {
 	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("85", evidence.RH), Whose: "GLUE-W"})
-	span := evidence.Limit{Least: evidence.Bound{Number: evidence.Typed("6", evidence.MC)}, Most: evidence.Bound{Number: evidence.Typed("9", evidence.MC)}}
+	span := evidence.Limit{
+		Least: evidence.Bound{Number: evidence.Typed("6", evidence.MC)},
+		Most:  evidence.Bound{Number: evidence.Typed("9", evidence.MC)},
+	}
 	third := evidence.Item{Name: "lot K1", Limit: span}.By(evidence.DividedBy(
-		evidence.Stated("sum", evidence.Ratio(2700001, 100000), evidence.MC), evidence.Stated("boards", evidence.Whole(3), evidence.None), evidence.MC))
+		evidence.Stated("sum", evidence.Ratio(2700001, 100000), evidence.MC), evidence.Stated("boards", evidence.Whole(3), evidence.None),
+		evidence.MC))
 	hole := func(name, n string) evidence.Item {
 		return evidence.Measure("hole "+name, read(n, evidence.RH, "Slab RH!J"+name), most)
 	}
@@ -64,14 +68,30 @@ func TestReasonsSayTheValueFirst(t *testing.T) {
 		acc   evidence.Acceptance
 		want  string
 	}{
-		{[]evidence.Item{hole("H1", "80"), hole("H4", "87.9"), hole("H2", "85.1")}, evidence.Acceptance{}, "highest of 3 holes: H4, 87.9 % RH (limit 85 %, GLUE-W); also over: H2"},
+		{
+			[]evidence.Item{hole("H1", "80"), hole("H4", "87.9"), hole("H2", "85.1")},
+			evidence.Acceptance{},
+			"highest of 3 holes: H4, 87.9 % RH (limit 85 %, GLUE-W); also over: H2",
+		},
 		{[]evidence.Item{hole("H1", "85.0")}, evidence.Acceptance{}, "hole H1, 85.0 % RH (limit 85 %, GLUE-W)"},
 		{[]evidence.Item{board("B1", "6.4"), board("B2", "7")}, evidence.Acceptance{}, "lowest of 2 boards: B1, 6.4 % MC (limit 6 to 9 %)"},
-		{[]evidence.Item{board("B1", "5.9"), board("B2", "9.05")}, evidence.Acceptance{}, "lowest of 2 boards: B1, 5.9 % MC (limit 6 to 9 %); also outside: B2"},
+		{
+			[]evidence.Item{board("B1", "5.9"), board("B2", "9.05")},
+			evidence.Acceptance{},
+			"lowest of 2 boards: B1, 5.9 % MC (limit 6 to 9 %); also outside: B2",
+		},
 		{[]evidence.Item{third}, evidence.Acceptance{}, "lot K1, 9.000003 % MC (limit 6 to 9 %)"},
 		{[]evidence.Item{unsure}, guarded, "hole H1, 84 % RH (limit 85 %, GLUE-W), its uncertainty of 2 % RH counted against it"},
-		{[]evidence.Item{unsure}, evidence.Acceptance{}, "hole H1, 84 % RH (limit 85 %, GLUE-W); close: within its uncertainty of 2 % RH, accepted as read, and nobody is named who agreed to that"},
-		{[]evidence.Item{hole("H1", ""), hole("H2", ""), hole("H3", ""), hole("H4", "80")}, evidence.Acceptance{}, "holes H1 to H3: no reading"},
+		{
+			[]evidence.Item{unsure},
+			evidence.Acceptance{},
+			"hole H1, 84 % RH (limit 85 %, GLUE-W); close: within its uncertainty of 2 % RH, accepted as read, and nobody is named who agreed to that",
+		},
+		{
+			[]evidence.Item{hole("H1", ""), hole("H2", ""), hole("H3", ""), hole("H4", "80")},
+			evidence.Acceptance{},
+			"holes H1 to H3: no reading",
+		},
 	} {
 		if f := evidence.Weigh(c.items, c.acc, "nothing"); f.Reason != c.want {
 			t.Errorf("got  %s\nwant %s", f.Reason, c.want)
@@ -103,21 +123,30 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 		{[]evidence.Item{unsure("61.9")}, "dish D1, 61.9 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
 		{[]evidence.Item{unsure("60")}, "dish D1, 60 h (limit at least 60 h, GLUE); close: within its uncertainty of 2 h, accepted as read, and nobody is named who agreed to that"},
 		{[]evidence.Item{unsure("59.9")}, "dish D1, 59.9 h (limit at least 60 h, GLUE)"},
-		{[]evidence.Item{dish("D1", "58"), dish("D2", "59"), dish("D3", "61")}, "lowest of 3 dishes: D1, 58 h (limit at least 60 h, GLUE); also under: D2"},
 		{
-			[]evidence.Item{evidence.Measure("pH spot P1", read("7", evidence.PH, "P1"), both), evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both)},
+			[]evidence.Item{dish("D1", "58"), dish("D2", "59"), dish("D3", "61")},
+			"lowest of 3 dishes: D1, 58 h (limit at least 60 h, GLUE); also under: D2",
+		},
+		{
+			[]evidence.Item{
+				evidence.Measure("pH spot P1", read("7", evidence.PH, "P1"), both),
+				evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both),
+			},
 			"lowest of 2 pH spots: P1, 7 (limit 7 to 10, GLUE and TILE)",
 		},
 		{
-			[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"),
+				evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
 			"closest of 2 values: hole H1, 74.5 % RH (limit 75 %)",
 		},
 		{
-			[]evidence.Item{dish("D1", "60"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			[]evidence.Item{dish("D1", "60"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"),
+				evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
 			"closest of 2 values: dish D1, 60 h (limit at least 60 h, GLUE)",
 		},
 		{
-			[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"), evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
+			[]evidence.Item{dish("D1", "50"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"),
+				evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)}))},
 			"worst of 2 values: dish D1, 50 h (limit at least 60 h, GLUE)",
 		},
 	} {
@@ -133,10 +162,12 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 	for _, why := range []string{"a", "b", "c", "d", "e", "f"} {
 		lacking = append(lacking, evidence.Item{Name: "hole " + why, Lack: "no " + why})
 	}
-	if f := evidence.Weigh(lacking, evidence.Acceptance{}, "nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d; 2 more reasons" {
+	if f := evidence.Weigh(lacking, evidence.Acceptance{},
+		"nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d; 2 more reasons" {
 		t.Error(f.Reason)
 	}
-	if f := evidence.Weigh(lacking[:4], evidence.Acceptance{}, "nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d" {
+	if f := evidence.Weigh(lacking[:4], evidence.Acceptance{},
+		"nothing"); f.Reason != "hole a: no a; hole b: no b; hole c: no c; hole d: no d" {
 		t.Error(f.Reason)
 	}
 }

@@ -165,13 +165,17 @@ func TestNearest(t *testing.T) {
 
 func TestUnitsAsHeadersCarryThem(t *testing.T) {
 	for u, want := range map[evidence.Unit]string{
-		evidence.RH: "RH (%)", evidence.MC: "RH (%)", evidence.CM: "RH (%)", evidence.Pounds: "RH (lb)", evidence.Grams: "RH (g)", evidence.PH: "RH", evidence.None: "RH", evidence.Inch: "RH (in)",
+		evidence.RH: "RH (%)", evidence.MC: "RH (%)", evidence.CM: "RH (%)", evidence.Pounds: "RH (lb)", evidence.Grams: "RH (g)",
+		evidence.PH: "RH", evidence.None: "RH", evidence.Inch: "RH (in)",
 	} {
 		if got := evidence.Heading("RH", u); got != want {
 			t.Errorf("%s: %q, want %q", u, got, want)
 		}
 	}
-	among := []evidence.Unit{evidence.Fahrenheit, evidence.Celsius, evidence.SquareFoot, evidence.SquareM, evidence.Inch, evidence.Foot, evidence.Millimeter, evidence.Centimeter, evidence.Meter, evidence.RH}
+	among := []evidence.Unit{
+		evidence.Fahrenheit, evidence.Celsius, evidence.SquareFoot, evidence.SquareM, evidence.Inch, evidence.Foot,
+		evidence.Millimeter, evidence.Centimeter, evidence.Meter, evidence.RH,
+	}
 	for text, want := range map[string]evidence.Unit{
 		"°F": evidence.Fahrenheit, " c ": evidence.Celsius, "ºC": evidence.Celsius,
 		"sq ft": evidence.SquareFoot, "ft²": evidence.SquareFoot, "SQ M": evidence.SquareM,
@@ -234,7 +238,11 @@ func TestRowsLeftOutAreCounted(t *testing.T) {
 	l.Add("Wood", "late", 1)
 	l.Add("Air", "wet", 4)
 	l.Add("Air", "late", 3)
-	want := []evidence.Unused{{Table: "Air", Rows: 5, Why: "late"}, {Table: "Wood", Rows: 1, Why: "late"}, {Table: "Air", Rows: 4, Why: "wet"}}
+	want := []evidence.Unused{
+		{Table: "Air", Rows: 5, Why: "late"},
+		{Table: "Wood", Rows: 1, Why: "late"},
+		{Table: "Air", Rows: 4, Why: "wet"},
+	}
 	if got := l.All(); len(got) != len(want) || got[0] != want[0] || got[1] != want[1] || got[2] != want[2] {
 		t.Errorf("left out are %v, want %v", got, want)
 	}
@@ -298,7 +306,16 @@ func TestAnswersAreSigned(t *testing.T) {
 // Names are ordered as a person lists them: digits before letters, the shorter
 // first, numbers by their size and then as they are written.
 func TestOrder(t *testing.T) {
-	for _, c := range [][2]string{{"H1", "HA"}, {"H1", "H1b"}, {"H", "H1"}, {"H9", "H10"}, {"H2", "H010"}, {"a1b2", "A1B10"}, {"9", "10a"}, {"x01", "x1a"}} {
+	for _, c := range [][2]string{
+		{"H1", "HA"},
+		{"H1", "H1b"},
+		{"H", "H1"},
+		{"H9", "H10"},
+		{"H2", "H010"},
+		{"a1b2", "A1B10"},
+		{"9", "10a"},
+		{"x01", "x1a"},
+	} {
 		if evidence.Order(c[0], c[1]) >= 0 || evidence.Order(c[1], c[0]) <= 0 {
 			t.Errorf("%s stands before %s: %d, %d", c[0], c[1], evidence.Order(c[0], c[1]), evidence.Order(c[1], c[0]))
 		}
@@ -315,7 +332,10 @@ func TestCountsSayWhatIsUnusable(t *testing.T) {
 		0: "1 hole usable; 1 is asked for on 100 ft2",
 		2: "1 hole usable and 2 unusable; 1 is asked for on 100 ft2",
 	} {
-		tally := evidence.Tally{Counted: []evidence.Working{needed}, Unusable: n, Needed: needed, Unit: evidence.Holes, One: "hole", Many: "holes"}
+		tally := evidence.Tally{
+			Counted: []evidence.Working{needed}, Unusable: n, Needed: needed, Unit: evidence.Holes, One: "hole",
+			Many: "holes",
+		}
 		if f := tally.Find(evidence.Typed("100", evidence.SquareFoot)); f.Reason != want {
 			t.Errorf("got  %s\nwant %s", f.Reason, want)
 		}

@@ -50,7 +50,8 @@ func TestWorkingsTakeTheFormTheyNeed(t *testing.T) {
 	} {
 		w := evidence.Weigh(c.items, c.acc, "").Worked
 		if w.Value.Op != c.value || w.Room.Op != c.room || w.Room.Value.Text() != c.left {
-			t.Errorf("%s: value by %s, room of %s by %s; want %s, %s by %s", name, w.Value.Op, w.Room.Value.Text(), w.Room.Op, c.value, c.left, c.room)
+			t.Errorf("%s: value by %s, room of %s by %s; want %s, %s by %s", name, w.Value.Op, w.Room.Value.Text(), w.Room.Op, c.value,
+				c.left, c.room)
 		}
 	}
 }

@@ -136,7 +136,10 @@ func (g Gathered) summary() []summaryLine {
 	}
 	for _, t := range g.Twins() {
 		words := "in several records, each counted; keep the one that holds: " + t.Says()
-		all = append(all, summaryLine{by: byTwin, what: t.Area, Verdicts: Verdicts{Areas: len(t.Records)}, words: words})
+		all = append(all, summaryLine{
+			by: byTwin, what: t.Area, Verdicts: Verdicts{Areas: len(t.Records)},
+			words: words,
+		})
 	}
 	for _, d := range g.Days() {
 		l := summaryLine{by: byDay, what: d.On, day: true, Verdicts: d.Verdicts}

@@ -91,10 +91,12 @@ func better(parts []Part, was, now [2]int) bool {
 // and without words that name places.
 func (r Row) decided() string {
 	all := []string{
-		evidence.Key(string(r.Area)), string(r.Job), string(r.Site), string(r.Name), string(r.SizeFt2), string(r.Acceptance),
+		evidence.Key(string(r.Area)), string(r.Job), string(r.Site), string(r.Name), string(r.SizeFt2),
+		string(r.Acceptance),
 		string(r.Verdict), string(r.Why), fmt.Sprint(r.Blocking, r.Over, r.ReRead, r.Lots),
 		string(r.InstallOn), string(r.GoodUntil), string(r.Flooring), string(r.Adhesive), string(r.Membrane),
-		string(r.TargetPct), string(r.SlabRHPct), string(r.MVER), string(r.SubfloorMCPct), string(r.FlooringMeanPct), string(r.WoodDifference),
+		string(r.TargetPct), string(r.SlabRHPct), string(r.MVER), string(r.SubfloorMCPct), string(r.FlooringMeanPct),
+		string(r.WoodDifference),
 	}
 	return strings.Join(all, "\x00")
 }
@@ -138,7 +140,8 @@ func (g Gathered) Twins() []Twin {
 	at := map[string]int{}
 	var all []Twin
 	for _, r := range g.Rows {
-		key := evidence.Key(string(r.Job)) + "\x00" + evidence.Key(string(r.Site)) + "\x00" + evidence.Key(string(r.Area))
+		key := evidence.Key(string(r.Job)) + "\x00" + evidence.Key(string(r.Site)) + "\x00" +
+			evidence.Key(string(r.Area))
 		i, known := at[key]
 		if !known {
 			i = len(all)

@@ -57,7 +57,8 @@ func waterKG(s report.Site, targetPct float64) (kg float64, known bool) {
 		return 0, false
 	}
 	m2 := s.Area.Size.In(evidence.SquareM).Float()
-	boards, err := wood.Water(m2, p.Thickness.In(evidence.Millimeter).Float(), wood.GravityOf(p.Species).Value, now, targetPct)
+	boards, err := wood.Water(m2, p.Thickness.In(evidence.Millimeter).Float(), wood.GravityOf(p.Species).Value, now,
+		targetPct)
 	if err != nil || s.Wood.NoSubfloor != "" {
 		return boards, err == nil
 	}

@@ -29,7 +29,10 @@ func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []e
 		o.Why = "the target is not known: " + target.Lack
 		return o
 	}
-	l := settling.Lot{Air: air, TargetPct: target.Mid.Value.Float(), TolerancePct: s.Room.Tolerance.Number.Exact().Float()}
+	l := settling.Lot{
+		Air: air, TargetPct: target.Mid.Value.Float(),
+		TolerancePct: s.Room.Tolerance.Number.Exact().Float(),
+	}
 	for _, v := range lot.Visits() {
 		l.Visits = append(l.Visits, settling.Visit{
 			Day: dayAxis(v.At), MeanPct: v.MeanPct, SpreadPct: v.SpreadPct, Boards: v.Boards,

@@ -132,7 +132,10 @@ func TestForecastOfTheHole(t *testing.T) {
 		})
 	}
 	for _, a := range j.Air {
-		h.Air = append(h.Air, evidence.AirState{Day: float64(a.ReadAt.First.Unix()) / 86400, TempC: (a.Temp.Exact().Float() - 32) / 1.8, RHPct: a.RH.Exact().Float()})
+		h.Air = append(h.Air, evidence.AirState{
+			Day: float64(a.ReadAt.First.Unix()) / 86400, TempC: (a.Temp.Exact().Float() - 32) / 1.8,
+			RHPct: a.RH.Exact().Float(),
+		})
 	}
 	want, err := drying.Forecast(h)
 	if err != nil {
@@ -215,7 +218,8 @@ func TestMovementAndAir(t *testing.T) {
 		t.Error(diff)
 	}
 	kg := 75 * 0.09290304 * 19.05 * 0.63 * (7.7 - 8) / 100
-	if o.Air == nil || o.Air.TempF != "70" || o.Air.WaterKG != fmt.Sprintf("%.1f", kg) || o.Air.WaterLb != fmt.Sprintf("%.1f", kg/0.45359237) {
+	if o.Air == nil || o.Air.TempF != "70" || o.Air.WaterKG != fmt.Sprintf("%.1f", kg) ||
+		o.Air.WaterLb != fmt.Sprintf("%.1f", kg/0.45359237) {
 		t.Fatalf("%+v, not %.2f kg", o.Air, kg)
 	}
 	low, high := number(t, o.Air.RHLowPct), number(t, o.Air.RHHighPct)

@@ -42,7 +42,10 @@ type holder struct {
 // ofReadings are the checks that a reading left out may answer otherwise, counts
 // aside.
 func ofReadings() []string {
-	return slices.Concat([]string{"air-held", "slab-depth", "slab-wait", "slab-temp", "mver-time", "heat-run", "calibration", "probe-check", "reading-age"},
+	return slices.Concat([]string{
+		"air-held", "slab-depth", "slab-wait", "slab-temp", "mver-time", "heat-run",
+		"calibration", "probe-check", "reading-age",
+	},
 		ofSingles(), ofMeans())
 }
 
@@ -125,7 +128,8 @@ func (h *holder) movedBack(blocking []evidence.Finding) {
 	}
 	for _, m := range h.all {
 		owns := func(p evidence.Place) bool {
-			return slices.ContainsFunc(m.places, func(q evidence.Place) bool { return evidence.RowKey(p) == evidence.RowKey(q) })
+			return slices.ContainsFunc(m.places,
+				func(q evidence.Place) bool { return evidence.RowKey(p) == evidence.RowKey(q) })
 		}
 		if !slices.ContainsFunc(blocking[0].Evidence, owns) {
 			continue

@@ -265,7 +265,10 @@ func TestWhatAreasHangOn(t *testing.T) {
 		on      []string // of holes and rules of their reading
 	}{
 		{"no hole is within 2 % of the limit", evidence.Go, func(j *report.Job) { limit(j, "85"); rh(j, "70", "71", "72") }, nil},
-		{"one hole is within 2 % of the limit", evidence.Go, func(j *report.Job) { limit(j, "85"); rh(j, "70", "84", "72") }, []string{"hole H2"}},
+		{
+			"one hole is within 2 % of the limit", evidence.Go, func(j *report.Job) { limit(j, "85"); rh(j, "70", "84", "72") },
+			[]string{"hole H2"},
+		},
 		{"one hole is just 2 % under the limit", evidence.Go, func(j *report.Job) { limit(j, "85"); rh(j, "70", "83", "72") }, nil},
 		{"one hole is over the limit", evidence.NoGo, func(j *report.Job) { limit(j, "85"); rh(j, "70", "95", "72") }, []string{"hole H2"}},
 		{"two holes are over the limit", evidence.NoGo, func(j *report.Job) { limit(j, "85"); rh(j, "70", "95", "95") }, nil},

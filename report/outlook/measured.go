@@ -173,7 +173,8 @@ func likenesses(f wood.Floor) map[id]string {
 	all := map[id]string{}
 	see := func(r wood.Row) {
 		row := woodRow(r)
-		all[row.of] += fmt.Sprintf("%d %q %s %s %q;", row.of.kind, row.of.lot, r.Moisture().Value().Text(), r.Method, evidence.Key(r.Instrument))
+		all[row.of] += fmt.Sprintf("%d %q %s %s %q;", row.of.kind, row.of.lot, r.Moisture().Value().Text(), r.Method,
+			evidence.Key(r.Instrument))
 	}
 	eachRow(f.Pieces(wood.OfSubfloor), see)
 	for _, lot := range f.Lots() {

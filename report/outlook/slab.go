@@ -85,7 +85,9 @@ func linear(h drying.Hole) float64 {
 
 // holeOf is a hole with its readings in order of time. What is not recorded
 // of it is 0.
-func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState, limit evidence.Reading) drying.Hole {
+func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState,
+	limit evidence.Reading,
+) drying.Hole {
 	hole := drying.Hole{Faces: 1, StartDay: start, Air: air, LimitPct: limit.Exact().Float()}
 	if s.Slab.TwoFaces {
 		hole.Faces = 2
@@ -96,7 +98,8 @@ func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []ev
 		if u := s.Slab.Instruments.U(r.Instrument, evidence.RH); u.Known && u.Value.Sign() > 0 {
 			sd = u.Value.Float() / 2
 		}
-		hole.Samples = append(hole.Samples, drying.Sample{Day: dayAxis(r.ReadAt.First), RHPct: r.RH.Exact().Float(), SDPct: sd})
+		hole.Samples = append(hole.Samples,
+			drying.Sample{Day: dayAxis(r.ReadAt.First), RHPct: r.RH.Exact().Float(), SDPct: sd})
 		if r.Thickness.Shown() {
 			thickness = r.Thickness
 		}

@@ -189,7 +189,8 @@ func (d *drawing) key(series []pictures.Series, course []report.Course) {
 		if x > d.wide-rightRoom-60 {
 			x, y = leftRoom+12, y+14
 		}
-		d.mark(i, d.x0+(x-leftRoom)/(d.wide-leftRoom-rightRoom)*(d.x1-d.x0), d.y0+(d.high-bottomRoom-y)/(d.high-topRoom-bottomRoom)*(d.y1-d.y0), s.Name)
+		d.mark(i, d.x0+(x-leftRoom)/(d.wide-leftRoom-rightRoom)*(d.x1-d.x0),
+			d.y0+(d.high-bottomRoom-y)/(d.high-topRoom-bottomRoom)*(d.y1-d.y0), s.Name)
 		d.words(x+8, y+4, "start", "tick", s.Name)
 		x += 22 + 6.5*float64(len(s.Name))
 	}
@@ -333,7 +334,8 @@ func says(p pictures.Picture) string {
 		if len(values) == 0 {
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("%s: %s from %s to %s", s.Name, evidence.Count(len(values), "value", "values"),
+		parts = append(parts, fmt.Sprintf("%s: %s from %s to %s", s.Name,
+			evidence.Count(len(values), "value", "values"),
 			plain(slices.Min(values)), plain(slices.Max(values))))
 	}
 	return strings.Join(parts, "; ")

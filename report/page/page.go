@@ -57,7 +57,10 @@ type view struct {
 type pair struct{ Label, Text string }
 
 func (p Page) view() view {
-	v := view{Page: p, Style: style, Title: p.Job.Name, Tally: report.Tally(p.Decisions), Head: p.head(), Code: squareCode(p.Seal)}
+	v := view{
+		Page: p, Style: style, Title: p.Job.Name, Tally: report.Tally(p.Decisions), Head: p.head(),
+		Code: squareCode(p.Seal),
+	}
 	for _, s := range p.Job.Settings.Changed() {
 		v.Settings = append(v.Settings, s.Item+" is "+s.Value.Written)
 	}

@@ -23,7 +23,10 @@ func written(t *testing.T, path string, change func(*report.Job)) (string, []rep
 	}
 	decisions := report.Judge(rec.Job)
 	var out bytes.Buffer
-	p := page.Page{Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "test", Seal: strings.Repeat("ab", 32), Decisions: decisions, Rules: report.Rules(), Limits: report.LimitLines(decisions), Cautions: report.Cautions()}
+	p := page.Page{
+		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "test", Seal: strings.Repeat("ab", 32), Decisions: decisions,
+		Rules: report.Rules(), Limits: report.LimitLines(decisions), Cautions: report.Cautions(),
+	}
 	if err := page.Write(&out, p); err != nil {
 		t.Fatal(err)
 	}

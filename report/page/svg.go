@@ -83,13 +83,17 @@ func (d *drawing) mark(shape int, x, y float64, title string) {
 	case 0:
 		d.put(`<circle cx="%.1f" cy="%.1f" r="%.1f" class="%s">%s</circle>`, px, py, r, class, says)
 	case 1:
-		d.put(`<rect x="%.1f" y="%.1f" width="%.1f" height="%.1f" class="%s">%s</rect>`, px-r, py-r, 2*r, 2*r, class, says)
+		d.put(`<rect x="%.1f" y="%.1f" width="%.1f" height="%.1f" class="%s">%s</rect>`, px-r, py-r, 2*r, 2*r, class,
+			says)
 	case 2:
-		d.put(`<path d="M%.1f %.1fL%.1f %.1fL%.1f %.1fZ" class="%s">%s</path>`, px, py-r-1, px+r+1, py+r, px-r-1, py+r, class, says)
+		d.put(`<path d="M%.1f %.1fL%.1f %.1fL%.1f %.1fZ" class="%s">%s</path>`, px, py-r-1, px+r+1, py+r, px-r-1, py+r,
+			class, says)
 	case 3:
-		d.put(`<path d="M%.1f %.1fL%.1f %.1fL%.1f %.1fL%.1f %.1fZ" class="%s">%s</path>`, px, py-r-1, px+r+1, py, px, py+r+1, px-r-1, py, class, says)
+		d.put(`<path d="M%.1f %.1fL%.1f %.1fL%.1f %.1fL%.1f %.1fZ" class="%s">%s</path>`, px, py-r-1, px+r+1, py, px,
+			py+r+1, px-r-1, py, class, says)
 	default:
-		d.put(`<path d="M%.1f %.1fL%.1f %.1fM%.1f %.1fL%.1f %.1f" class="%s cross">%s</path>`, px-r, py-r, px+r, py+r, px-r, py+r, px+r, py-r, class, says)
+		d.put(`<path d="M%.1f %.1fL%.1f %.1fM%.1f %.1fL%.1f %.1f" class="%s cross">%s</path>`, px-r, py-r, px+r, py+r,
+			px-r, py+r, px+r, py-r, class, says)
 	}
 }
 
@@ -120,11 +124,13 @@ func (d *drawing) axisY(title string) {
 // axisX puts names below the plot, with what they are.
 func (d *drawing) axisX(title string, at []float64, names []string) {
 	for i, v := range at {
-		d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="tickmark"/>`, d.x(v), d.high-bottomRoom, d.x(v), d.high-bottomRoom+4)
+		d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="tickmark"/>`, d.x(v), d.high-bottomRoom, d.x(v),
+			d.high-bottomRoom+4)
 		d.words(d.x(v), d.high-bottomRoom+17, "middle", "tick", names[i])
 	}
 	d.words((leftRoom+d.wide-rightRoom)/2, d.high-8, "middle", "axis", title)
-	d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="frame"/>`, leftRoom, d.high-bottomRoom, d.wide-rightRoom, d.high-bottomRoom)
+	d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="frame"/>`, leftRoom, d.high-bottomRoom, d.wide-rightRoom,
+		d.high-bottomRoom)
 }
 
 // finish is the drawing with its name and what it shows in words.

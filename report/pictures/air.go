@@ -22,9 +22,10 @@ func airRHOf(s report.Site) Picture {
 
 // airOf is the air log over time, thinned where it is long.
 func airOf(s report.Site, p Picture, limit evidence.Limit, value func(*acclimate.Air) evidence.Reading) Picture {
-	all := linesOf(s.Room.Air.Timed(), func(a *acclimate.Air) string { return a.Instrument }, func(a *acclimate.Air) Point {
-		return Point{At: a.ReadAt, Y: value(a)}
-	})
+	all := linesOf(s.Room.Air.Timed(), func(a *acclimate.Air) string { return a.Instrument },
+		func(a *acclimate.Air) Point {
+			return Point{At: a.ReadAt, Y: value(a)}
+		})
 	if len(all) == 0 {
 		return p
 	}

@@ -61,10 +61,12 @@ func (p Picture) WithMeans(s report.Site) Picture {
 		p.Series = append(p.Series, Series{"mean of the subfloor", LotMean, []Point{{Y: y}}})
 		under, over := besides(s, mean)
 		if under {
-			p.level("a lot's mean, lowest", Lowest, evidence.Computed(y.Value.Sub(most.Value), evidence.MC), evidence.MC)
+			p.level("a lot's mean, lowest", Lowest, evidence.Computed(y.Value.Sub(most.Value), evidence.MC),
+				evidence.MC)
 		}
 		if over {
-			p.level("a lot's mean, highest", Highest, evidence.Computed(y.Value.Add(most.Value), evidence.MC), evidence.MC)
+			p.level("a lot's mean, highest", Highest, evidence.Computed(y.Value.Add(most.Value), evidence.MC),
+				evidence.MC)
 		}
 	}
 	return p
@@ -95,7 +97,10 @@ func moistures(s report.Site, pieces []evidence.Judged[wood.Row], lacking *[]str
 				*lacking = append(*lacking, piece.Name+" ("+m.Lack+")")
 				continue
 			}
-			y := evidence.Reading{Written: m.Written, Value: m.Value().Decimal(), Unit: evidence.MC, Place: r.Reading.Place}
+			y := evidence.Reading{
+				Written: m.Written, Value: m.Value().Decimal(), Unit: evidence.MC,
+				Place: r.Reading.Place,
+			}
 			read = append(read, Point{Name: piece.Name, At: r.ReadAt, Y: y})
 		}
 		slices.SortStableFunc(read, inTime)
@@ -155,7 +160,8 @@ func addMeans(s report.Site, p *Picture) {
 	}
 	if len(all) > few {
 		byMean := func(a, b Series) int { return a.Points[0].Y.Value.Cmp(b.Points[0].Y.Value) }
-		p.Notes = append(p.Notes, "the lots of the lowest and the highest mean are drawn, of "+evidence.Count(len(all), "mean", "means"))
+		p.Notes = append(p.Notes, "the lots of the lowest and the highest mean are drawn, of "+evidence.Count(len(all),
+			"mean", "means"))
 		all = []Series{slices.MinFunc(all, byMean), slices.MaxFunc(all, byMean)}
 	}
 	p.Series = append(p.Series, all...)

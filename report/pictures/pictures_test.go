@@ -41,7 +41,10 @@ func num(x float64, u evidence.Unit) evidence.Reading {
 func slabJob() report.Job {
 	return report.Job{
 		Zone: time.UTC, Settings: report.DefaultSettings(), Instruments: evidence.Instruments{},
-		Areas: []report.Area{{ID: "A1", Substrate: "slab", InstallOn: evidence.Date{Written: installed.String(), Day: installed}, Size: num(500, evidence.SquareFoot)}},
+		Areas: []report.Area{{
+			ID: "A1", Substrate: "slab", InstallOn: evidence.Date{Written: installed.String(), Day: installed},
+			Size: num(500, evidence.SquareFoot),
+		}},
 	}
 }
 
@@ -206,9 +209,11 @@ func TestTheOrderOfRowsChangesNoPicture(t *testing.T) {
 		t.Fatal(err)
 	}
 	turned := rec.Job
-	turned.Holes, turned.Air, turned.Wood, turned.Scans = backwards(turned.Holes), backwards(turned.Air), backwards(turned.Wood), backwards(turned.Scans)
+	turned.Holes, turned.Air, turned.Wood, turned.Scans = backwards(turned.Holes), backwards(turned.Air), backwards(turned.Wood),
+		backwards(turned.Scans)
 	for _, a := range rec.Job.Areas {
-		if diff := cmp.Diff(picturesOf(rec.Job, a), picturesOf(turned, a), cmp.Comparer(func(a, b decimal.Decimal) bool { return a.Equal(b) })); diff != "" {
+		if diff := cmp.Diff(picturesOf(rec.Job, a), picturesOf(turned, a),
+			cmp.Comparer(func(a, b decimal.Decimal) bool { return a.Equal(b) })); diff != "" {
 			t.Errorf("area %s in the record's order (-) and backwards (+):\n%s", a.ID, diff)
 		}
 	}

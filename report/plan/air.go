@@ -131,7 +131,8 @@ func sentenceOf(words ...string) string {
 // heldHow is how the log for the readings is kept.
 func (p *planner) heldHow() string {
 	return "held " + p.airBand() + " from " + p.Job.Settings.HeldConditions.String() +
-		" before the first reading of slab or flooring to the last, read at least every " + p.Job.Settings.LargestAirGap.String() + p.badAir()
+		" before the first reading of slab or flooring to the last, read at least every " +
+		p.Job.Settings.LargestAirGap.String() + p.badAir()
 }
 
 // badAir says why the log on record does not do.
@@ -140,7 +141,8 @@ func (p *planner) badAir() string {
 		return ": " + why
 	}
 	for _, id := range []string{"air-held", "air-range"} {
-		if f := p.finding(id); f.Blocks() && p.Room.Latest().Shown() && f.Reason != p.Room.HeldLack && (id == "air-range" || len(p.Room.HeldFor) > 0) {
+		if f := p.finding(id); f.Blocks() && p.Room.Latest().Shown() && f.Reason != p.Room.HeldLack &&
+			(id == "air-range" || len(p.Room.HeldFor) > 0) {
 			return " (" + id + ": " + f.Reason + "; a log that was kept and is not in the record will do)"
 		}
 	}
@@ -180,7 +182,8 @@ func (p *planner) rangeFails() bool {
 func (p *planner) runOn() {
 	life := p.Job.Settings.AirReadingLife.String()
 	p.add(Act{
-		Short: "keep the air log running", Who: installer, Checks: ofTheAir(), Things: 1, stage: latestAir, ongoing: true,
+		Short: "keep the air log running", Who: installer, Checks: ofTheAir(), Things: 1, stage: latestAir,
+		ongoing: true,
 		How: sentence(p.with(anAirMeter()), "read at least every "+p.Job.Settings.LargestAirGap.String()+
 			", to the last reading and to within "+life+" of the day of installing"),
 		until: p.youngAir(),
@@ -209,7 +212,10 @@ func (p *planner) rest() {
 		undated := id == "slab-age" && !p.Area.InstallOn.Shown() // that day is asked for anyway
 		if !undated && !p.serves(id) {
 			f := p.finding(id)
-			p.add(Act{Short: "see to " + id, How: f.Reason, Who: installer, Checks: []string{id}, Things: 1, stage: onPaper, open: f.Outcome == evidence.NotMet})
+			p.add(Act{
+				Short: "see to " + id, How: f.Reason, Who: installer, Checks: []string{id}, Things: 1,
+				stage: onPaper, open: f.Outcome == evidence.NotMet,
+			})
 		}
 	}
 }

@@ -27,7 +27,8 @@ func (p *planner) surveyDishes() {
 	for i, x := range p.dishes {
 		most := evidence.Duration(slab.Exposure().Most.Number.Exact())
 		if p.lies(x) && p.setAt(x).First.Add(most).Before(p.now) {
-			p.dishes[i].open, p.dishes[i].again = false, "it lay for more than "+slab.Exposure().Most.Number.String()+" (write down when it is lifted)"
+			p.dishes[i].open, p.dishes[i].again = false,
+				"it lay for more than "+slab.Exposure().Most.Number.String()+" (write down when it is lifted)"
 			p.dishes[i].blank = []string{"Retrieved at"}
 		}
 	}
@@ -49,7 +50,8 @@ func (p *planner) spoiltDish(d slab.Dish) string {
 		return ""
 	}
 	for _, passed := range []evidence.Exact{
-		evidence.Hours(evidence.Shortest(d.SetAt, d.RetrievedAt)), evidence.Hours(evidence.Longest(d.SetAt, d.RetrievedAt)),
+		evidence.Hours(evidence.Shortest(d.SetAt, d.RetrievedAt)),
+		evidence.Hours(evidence.Longest(d.SetAt, d.RetrievedAt)),
 	} {
 		if (evidence.Item{Value: passed, Limit: slab.Exposure()}).Breaks(evidence.Acceptance{}) {
 			return "it did not lie for " + slab.Exposure().String()
@@ -62,7 +64,8 @@ func (p *planner) spoiltDish(d slab.Dish) string {
 func (p *planner) setDishes() {
 	t := task{
 		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
-		how: "weighed first", table: "Slab MVER", column: "Dish", more: p.moreDishes, from: p.dishesFrom(), mend: p.dried,
+		how: "weighed first", table: "Slab MVER", column: "Dish", more: p.moreDishes, from: p.dishesFrom(),
+		mend: p.dried,
 	}
 	lying := chosen(p.dishes, p.lies)
 	t.things = slices.DeleteFunc(slices.Clone(p.dishes), p.lies)

@@ -111,7 +111,8 @@ func (d *doing) board() evidence.Reading {
 		return evidence.Typed("8", evidence.MC)
 	}
 	mid := t.Mid.Value.Round(1)
-	if l := d.site.Limits.Flooring; l.Least.Shown() && mid.Cmp(l.Least.Number.Exact()) < 0 || l.Most.Shown() && mid.Cmp(l.Most.Number.Exact()) > 0 {
+	if l := d.site.Limits.Flooring; l.Least.Shown() && mid.Cmp(l.Least.Number.Exact()) < 0 || l.Most.Shown() &&
+		mid.Cmp(l.Most.Number.Exact()) > 0 {
 		return amid(l, "8", evidence.MC)
 	}
 	return evidence.Computed(mid.Decimal(), evidence.MC)
@@ -138,7 +139,8 @@ func (d *doing) log(a plan.Act) {
 func (d *doing) air(t time.Time) {
 	rh := amid(d.room.RH, "40", evidence.RH)
 	d.job.Air = append(d.job.Air, acclimate.Air{
-		Area: d.area.ID, ReadAt: moment(t), Temp: amid(d.room.Temp, "70", evidence.Fahrenheit), RH: rh, Instrument: d.meter(t, evidence.AirMeter),
+		Area: d.area.ID, ReadAt: moment(t), Temp: amid(d.room.Temp, "70", evidence.Fahrenheit), RH: rh,
+		Instrument: d.meter(t, evidence.AirMeter),
 	})
 }
 
@@ -161,11 +163,13 @@ func (d *doing) add(a plan.Act, r plan.PlannedRow) {
 		})
 	case "Slab pH":
 		d.job.PHs = append(d.job.PHs, slab.PH{
-			Area: area, Spot: r.Cells["Spot"], ReadAt: moment(at), PH: amid(d.site.Slab.PH, "9", evidence.PH), Instrument: d.meter(at, evidence.PHMeter),
+			Area: area, Spot: r.Cells["Spot"], ReadAt: moment(at), PH: amid(d.site.Slab.PH, "9", evidence.PH),
+			Instrument: d.meter(at, evidence.PHMeter),
 		})
 	case "Slab CM":
 		d.job.Carbides = append(d.job.Carbides, slab.Carbide{
-			Area: area, Spot: r.Cells["Spot"], ReadAt: moment(at), CM: amid(d.site.Slab.CM, "1", evidence.CM), Instrument: d.meter(at, evidence.CMMeter),
+			Area: area, Spot: r.Cells["Spot"], ReadAt: moment(at), CM: amid(d.site.Slab.CM, "1", evidence.CM),
+			Instrument: d.meter(at, evidence.CMMeter),
 		})
 	case "Surface":
 		d.surface(r.Cells["Spot"], at)
@@ -184,12 +188,14 @@ func (d *doing) add(a plan.Act, r plan.PlannedRow) {
 // other makes a further test again, by the bounds it had.
 func (d *doing) other(r plan.PlannedRow, at time.Time) {
 	for _, was := range d.job.Others {
-		if evidence.Same(was.Area, r.Cells["Area"]) && evidence.Same(was.Test, r.Cells["Test"]) && evidence.Same(was.Spot, r.Cells["Spot"]) {
+		if evidence.Same(was.Area, r.Cells["Area"]) && evidence.Same(was.Test, r.Cells["Test"]) &&
+			evidence.Same(was.Spot, r.Cells["Spot"]) {
 			was.ReadAt, was.Place = moment(at), nil
 			if was.Instrument != "" {
 				was.Instrument = d.meter(at, evidence.AnyMeter)
 			}
-			was.Result = amid(evidence.Limit{Least: evidence.Bound{Number: was.AtLeast}, Most: evidence.Bound{Number: was.AtMost}}, was.Result.Written, was.Result.Unit)
+			was.Result = amid(evidence.Limit{Least: evidence.Bound{Number: was.AtLeast}, Most: evidence.Bound{Number: was.AtMost}},
+				was.Result.Written, was.Result.Unit)
 			d.job.Others = append(d.job.Others, was)
 			return
 		}
@@ -212,7 +218,8 @@ func (d *doing) check(instrument string, at time.Time) {
 		instrument += " new"
 	}
 	d.job.Checks = append(d.job.Checks, report.InstrumentCheck{
-		Instrument: instrument, CheckedAt: moment(at.Add(-time.Minute)), Expected: evidence.Typed("75.3", evidence.RH), Read: evidence.Typed("75.3", evidence.RH),
+		Instrument: instrument, CheckedAt: moment(at.Add(-time.Minute)), Expected: evidence.Typed("75.3", evidence.RH),
+		Read: evidence.Typed("75.3", evidence.RH),
 	})
 }
 
@@ -221,7 +228,8 @@ func (d *doing) hole(a plan.Act, r plan.PlannedRow, area string) {
 	h := slab.Hole{Area: area, Hole: r.Cells["Hole"]}
 	for _, was := range d.job.Holes {
 		if evidence.Same(was.Area, area) && evidence.Same(was.Hole, h.Hole) {
-			h.X, h.Y, h.ToWall, h.Walls, h.Thickness, h.Depth, h.SealedAt = was.X, was.Y, was.ToWall, was.Walls, was.Thickness, was.Depth, was.SealedAt
+			h.X, h.Y, h.ToWall, h.Walls, h.Thickness, h.Depth, h.SealedAt = was.X, was.Y, was.ToWall, was.Walls, was.Thickness, was.Depth,
+				was.SealedAt
 		}
 	}
 	if strings.HasPrefix(a.Short, "drill") {

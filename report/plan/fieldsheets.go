@@ -93,7 +93,8 @@ func onRecord(t report.Table, fills []Fill) []report.TableRow {
 			continue
 		}
 		for _, r := range slices.Backward(t.Rows) {
-			if evidence.Same(r.Cells[0].Text, f.Area) && slices.ContainsFunc(r.Cells[1:], func(c report.Cell) bool { return evidence.Same(c.Text, f.Name) }) {
+			if evidence.Same(r.Cells[0].Text, f.Area) &&
+				slices.ContainsFunc(r.Cells[1:], func(c report.Cell) bool { return evidence.Same(c.Text, f.Name) }) {
 				all = append(all, r)
 				break
 			}

@@ -195,7 +195,8 @@ func (p *planner) depth() string {
 	if !l.Shown() {
 		return "at " + share + " of the slab's thickness (" + faces + ")"
 	}
-	return evidence.Mean(l.Ends()).Text() + " " + string(l.Unit()) + " deep (" + inward(l) + ": " + share + " of " + p.Slab.Thickness.String() + ", " + faces + ")"
+	return evidence.Mean(l.Ends()).Text() + " " + string(l.Unit()) + " deep (" + inward(l) + ": " + share + " of " +
+		p.Slab.Thickness.String() + ", " + faces + ")"
 }
 
 // inward is a range of depths as somebody who drills reads it: whole millimeters
@@ -223,7 +224,8 @@ func (p *planner) where() string {
 		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
 	}
 	if p.walls > 1 {
-		wall = strconv.Itoa(p.walls) + " within " + slab.NearWall().String() + " of exterior walls, a different one each (Wall)"
+		wall = strconv.Itoa(p.walls) + " within " + slab.NearWall().String() +
+			" of exterior walls, a different one each (Wall)"
 	}
 	if p.finding("scan-probed").Outcome == evidence.NotMet {
 		scan = "one at the highest scan of the bare slab"

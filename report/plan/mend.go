@@ -14,11 +14,15 @@ import (
 // concrete is too warm or too cold.
 func (p *planner) driedHoles(over []thing) mending {
 	if !slices.ContainsFunc(over, func(x thing) bool { return slices.Contains(x.over, "slab-rh") }) {
-		return mending{do: "bring the concrete to " + p.Slab.Temp.String(), how: p.finding("slab-temp").Reason, who: contractor}
+		return mending{
+			do: "bring the concrete to " + p.Slab.Temp.String(), how: p.finding("slab-temp").Reason,
+			who: contractor,
+		}
 	}
 	m := p.drying()
 	f := p.finding("slab-rh")
-	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) + " or more"
+	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) +
+		" or more"
 	if slices.ContainsFunc(over, func(x thing) bool { return slices.Contains(x.over, "slab-temp") }) {
 		m.do = "bring the concrete to " + p.Slab.Temp.String() + " and " + m.do
 	}
@@ -67,7 +71,8 @@ func (p *planner) dried(over []thing) mending {
 	}
 	f := p.finding(id)
 	m.how = untold(f.Reason)
-	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) + " or more"
+	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) +
+		" or more"
 	return m
 }
 
@@ -94,9 +99,13 @@ func (p *planner) driedWood(over []thing) mending {
 	if id == "joists-dry" {
 		what = "joists"
 	}
-	m := mending{do: "let the " + what + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps, who: contractor, open: true}
+	m := mending{
+		do: "let the " + what + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps,
+		who: contractor, open: true,
+	}
 	if sub := p.Wood.MeanOfSubfloor(); id == "wood-difference" && sub.High.Value.Cmp(p.target().Mid.Value) < 0 {
-		m.do, m.how, m.untold = "let the subfloor take up moisture from the air of the rooms", p.finding(id).Reason, untold("")
+		m.do, m.how, m.untold = "let the subfloor take up moisture from the air of the rooms", p.finding(id).Reason,
+			untold("")
 	}
 	return m
 }
@@ -134,7 +143,8 @@ func (p *planner) settled(t task, lot lotWork) {
 func (p *planner) acclimatizing(lot lotWork) mending {
 	m := mending{do: "let the boards" + lot.called() + " come to the air of the rooms", open: true}
 	if air := p.ahead.Air; air != nil && air.RHLowPct != "" {
-		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct, air.TempF, lot.called())
+		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct,
+			air.TempF, lot.called())
 	}
 	for _, b := range p.ahead.Boards {
 		if !evidence.Same(b.Lot, lot.name) {

@@ -31,7 +31,10 @@ func (p *planner) meters() {
 
 // whose is who answers for an instrument.
 func whose(m evidence.Instrument) string {
-	for _, kind := range []string{evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter, evidence.CMMeter} {
+	for _, kind := range []string{
+		evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter,
+		evidence.CMMeter,
+	} {
 		if m.Has(kind) {
 			return tester
 		}
@@ -40,7 +43,8 @@ func whose(m evidence.Instrument) string {
 }
 
 func (once asker) calibrated(m evidence.Instrument) {
-	once(whose(m), []string{"calibration"}, "get the day of calibration of "+m.ID+" from its certificate", "(Instruments, Calibrated on)",
+	once(whose(m), []string{"calibration"}, "get the day of calibration of "+m.ID+" from its certificate",
+		"(Instruments, Calibrated on)",
 		Fill{"Instruments", "", m.ID, []string{"Calibrated on"}})
 }
 
@@ -53,13 +57,15 @@ func (p *planner) metersUsed(once asker) {
 		}
 		switch {
 		case !listed && r.OfAir():
-			once(installer, []string{"calibration"}, "write down the instrument of the air's readings", "(Air, Instrument), from whoever kept the log",
+			once(installer, []string{"calibration"}, "write down the instrument of the air's readings",
+				"(Air, Instrument), from whoever kept the log",
 				Fill{"Air", p.Area.ID, "", []string{"Instrument"}})
 		case listed && !meter.CalibratedOn.Shown() && p.stops("calibration"):
 			once.calibrated(meter)
 		}
 		if listed && p.Job.Guarded && !p.Job.Instruments.U(meter.ID, evidence.None).Known {
-			once(whose(meter), uncertain(), "get the uncertainty of "+meter.ID+" from its certificate", "(Instruments, Uncertainty): acceptance is guarded",
+			once(whose(meter), uncertain(), "get the uncertainty of "+meter.ID+" from its certificate",
+				"(Instruments, Uncertainty): acceptance is guarded",
 				Fill{"Instruments", "", meter.ID, []string{"Uncertainty"}})
 		}
 	}
@@ -81,7 +87,8 @@ func (p *planner) metersToCome(once asker) {
 	for _, n := range p.needs() {
 		meters := p.metersOf(n.tool)
 		if len(meters) == 0 && n.tool.words != aFurtherTest().words {
-			once(n.who, []string{"calibration", "probe-check"}, "find and list "+n.tool.words+" with its calibration", "(Instruments)",
+			once(n.who, []string{"calibration", "probe-check"}, "find and list "+n.tool.words+" with its calibration",
+				"(Instruments)",
 				Fill{"Instruments", "", n.tool.kinds[0], []string{"Kind", "Calibrated on"}})
 		}
 		for _, m := range meters {
@@ -93,8 +100,9 @@ func (p *planner) metersToCome(once asker) {
 				once(whose(m), []string{"calibration"}, "have "+m.ID+" adjusted and checked against a standard again",
 					"(Instrument checks): it does not agree", Fill{"Instrument checks", "", m.ID, nil})
 			case renewed:
-				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID, "it lapses on "+report.DueOn(m).String()+
-					", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
+				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID,
+					"it lapses on "+report.DueOn(m).String()+
+						", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
 					Fill{"Instruments", "", m.ID, []string{"Calibrated on", "Due on"}})
 			}
 		}
@@ -194,13 +202,16 @@ func (p *planner) checksInFull(once asker) {
 		}
 	}
 	for _, c := range p.Job.Checks {
-		lacks := blanks(cell{"Checked at", c.CheckedAt.Shown()}, cell{"Expected", c.Expected.Shown()}, cell{"Read", c.Read.Shown()})
+		lacks := blanks(cell{"Checked at", c.CheckedAt.Shown()}, cell{"Expected", c.Expected.Shown()},
+			cell{"Read", c.Read.Shown()})
 		if len(lacks) == 0 || !speaks[evidence.RowKey(c.Place)] {
 			continue
 		}
 		meter, _ := p.Job.Instruments.Find(c.Instrument)
-		once(whose(meter), []string{"calibration", "probe-check"}, "get the check of "+meter.ID+" in full from whoever made it",
-			"(Instrument checks): "+columnsOf(lacks), Fill{"Instrument checks", evidence.RowKey(c.Place), meter.ID, lacks})
+		once(whose(meter), []string{"calibration", "probe-check"},
+			"get the check of "+meter.ID+" in full from whoever made it",
+			"(Instrument checks): "+columnsOf(lacks),
+			Fill{"Instrument checks", evidence.RowKey(c.Place), meter.ID, lacks})
 	}
 }
 
@@ -234,8 +245,9 @@ func (p *planner) probesToCome() {
 		}
 		a := Act{
 			Short: "check probe " + m.ID + " against a salt",
-			How:   "or another standard (Instrument checks), at most " + report.ProbeLife().Most.Number.String() + " before the holes are read: " + why,
-			Who:   tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
+			How: "or another standard (Instrument checks), at most " + report.ProbeLife().Most.Number.String() +
+				" before the holes are read: " + why,
+			Who: tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
 			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept.from).Add(-evidence.Again)),
 		}
 		if p.checkBegun(m) {

@@ -14,16 +14,20 @@ func (p *planner) office() {
 	a := p.Area
 	asks := func(missing bool, who, what, from, column string, checks ...string) {
 		if missing {
-			p.ask(who, checks, "write down "+what, "(Areas, "+column+"), "+from, Fill{"Areas", a.ID, a.ID, []string{column}})
+			p.ask(who, checks, "write down "+what, "(Areas, "+column+"), "+from,
+				Fill{"Areas", a.ID, a.ID, []string{column}})
 		}
 	}
 	asks(!a.Size.Shown(), installer, "the area's size", "from the drawing or with a tape", "Size",
 		"slab-holes", "mver-dishes", "slab-cm", "joists-dry", "subfloor-count", "flooring-count")
-	asks(p.lacksThickness(), tester, "the slab's thickness", "from the drawing or at a hole", "Slab thickness", "slab-depth")
-	asks(p.stops("slab-edge") && !a.ExteriorWalls.Shown(), installer, "how many walls are exterior walls", "0 where none is", "Exterior walls", "slab-edge")
+	asks(p.lacksThickness(), tester, "the slab's thickness", "from the drawing or at a hole", "Slab thickness",
+		"slab-depth")
+	asks(p.stops("slab-edge") && !a.ExteriorWalls.Shown(), installer, "how many walls are exterior walls",
+		"0 where none is", "Exterior walls", "slab-edge")
 	asks(p.stops("retarder") && a.UnderSlab == "", contractor, "what lies under the slab",
 		"retarder, none, or unknown where nobody knows", "Under slab", "retarder")
-	asks(p.stops("joists-dry") && p.Wood.BelowUnknown, installer, "what lies below the floor", "from whoever has looked", "Below", "joists-dry")
+	asks(p.stops("joists-dry") && p.Wood.BelowUnknown, installer, "what lies below the floor",
+		"from whoever has looked", "Below", "joists-dry")
 	asks(p.Wood.NoBelow == "" && p.Wood.CrawlSpace && a.GroundCover == "", installer,
 		"whether the ground of the crawl space is covered", "from whoever has looked", "Ground cover", "joists-dry")
 	if lack := acclimate.TargetOf(p.Room.Service).Lack; p.Wood.NoFlooring == "" && lack != "" {
@@ -46,7 +50,8 @@ func (p *planner) guarded() {
 func (p *planner) lookUp() {
 	for _, q := range p.Unlooked() {
 		if q.Product == "" {
-			p.ask(installer, []string{"limits-known"}, "write down which adhesive is used", "(Areas, Adhesive), or how else it is installed (Installation)",
+			p.ask(installer, []string{"limits-known"}, "write down which adhesive is used",
+				"(Areas, Adhesive), or how else it is installed (Installation)",
 				Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Adhesive"}})
 			continue
 		}
@@ -65,20 +70,27 @@ func (p *planner) lookUp() {
 // fit adds what has to change where flooring, slab and climate do not go
 // together: no reading helps there.
 func (p *planner) fit() {
-	p.unfits("grade", maker, "have the flooring manufacturer allow it below grade, or choose another flooring", "(Products, Below grade, with its data sheet)")
+	p.unfits("grade", maker, "have the flooring manufacturer allow it below grade, or choose another flooring",
+		"(Products, Below grade, with its data sheet)")
 	if p.isBroken("retarder") {
-		p.unfits("retarder", contractor, "name a membrane for this slab", "(Areas, Membrane): nothing holds the ground's moisture back")
+		p.unfits("retarder", contractor, "name a membrane for this slab",
+			"(Areas, Membrane): nothing holds the ground's moisture back")
 	}
-	p.unfits("climate-range", designer, "choose a flooring for this climate, or have the HVAC hold what its data sheet asks", "(Climates)")
+	p.unfits("climate-range", designer,
+		"choose a flooring for this climate, or have the HVAC hold what its data sheet asks", "(Climates)")
 	if p.isBroken("joists-dry") && p.Wood.CrawlSpace && p.Area.GroundCover == "no" {
-		p.ask(contractor, []string{"joists-dry"}, "cover the ground of the crawl space", "with a vapor retarder (Areas, Ground cover)",
+		p.ask(contractor, []string{"joists-dry"}, "cover the ground of the crawl space",
+			"with a vapor retarder (Areas, Ground cover)",
 			Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Ground cover"}})
 	}
 }
 
 func (p *planner) unfits(id, who, short, how string) {
 	if f := p.finding(id); f.Blocks() {
-		p.add(Act{Short: short, How: sentence(how, f.Reason), Who: who, Checks: []string{id}, Things: 1, stage: onPaper, open: f.Outcome == evidence.NotMet})
+		p.add(Act{
+			Short: short, How: sentence(how, f.Reason), Who: who, Checks: []string{id}, Things: 1, stage: onPaper,
+			open: f.Outcome == evidence.NotMet,
+		})
 	}
 }
 

@@ -36,7 +36,8 @@ func Of(d report.Decision, ahead report.Outlook) Plan {
 		switch {
 		case p.shut && !p.Opened:
 			as.CoveredOn, p.Opened = evidence.Date{}, true
-		case d.Verdict != evidence.Go && p.Earliest.Shown() && (!as.InstallOn.Shown() || as.InstallOn.Day < p.Earliest.Day):
+		case d.Verdict != evidence.Go && p.Earliest.Shown() &&
+			(!as.InstallOn.Shown() || as.InstallOn.Day < p.Earliest.Day):
 			as.InstallOn, p.Moved = p.Earliest, d.Area.InstallOn.Shown()
 		default:
 			return p.led()
@@ -115,7 +116,8 @@ func (p Plan) move() Act {
 	if len(p.Acts) > 0 {
 		how += ": the readings cannot be made before"
 	}
-	return p.first("move the day of installing to "+p.Earliest.Written+" or later", how, "Install on", p.Decision.Blocking())
+	return p.first("move the day of installing to "+p.Earliest.Written+" or later", how, "Install on",
+		p.Decision.Blocking())
 }
 
 // open is the act of opening a slab that was covered too soon.
@@ -178,7 +180,8 @@ func (p Plan) Missing() []report.Missing {
 	blocking := p.Decision.Blocking()
 	acts := slices.Clone(p.Acts)
 	slices.SortStableFunc(acts, func(a, b Act) int {
-		return cmp.Or(cmp.Compare(len(among(b.Checks, blocking)), len(among(a.Checks, blocking))), cmp.Compare(b.Things, a.Things))
+		return cmp.Or(cmp.Compare(len(among(b.Checks, blocking)), len(among(a.Checks, blocking))),
+			cmp.Compare(b.Things, a.Things))
 	})
 	for _, a := range acts {
 		if m := a.missing(blocking); len(m.Checks) > 0 {
@@ -199,5 +202,6 @@ func Cautions(plans []Plan) []report.Caution {
 	if slices.ContainsFunc(plans, func(p Plan) bool { return p.Drills }) {
 		headings = append(headings, "Drilling into a slab")
 	}
-	return slices.DeleteFunc(report.Cautions(), func(c report.Caution) bool { return !slices.Contains(headings, c.Heading) })
+	return slices.DeleteFunc(report.Cautions(),
+		func(c report.Caution) bool { return !slices.Contains(headings, c.Heading) })
 }

@@ -50,7 +50,10 @@ func plannerOf(d report.Decision, ahead report.Outlook) *planner {
 
 // ask adds an act that is done with pen and paper.
 func (p *planner) ask(who string, checks []string, short, how string, fills ...Fill) {
-	p.acts = append(p.acts, Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
+	p.acts = append(p.acts, Act{
+		Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills,
+		stage: onPaper,
+	})
 }
 
 func (p *planner) add(a Act) { p.acts = append(p.acts, a) }

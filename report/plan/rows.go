@@ -43,11 +43,20 @@ type PlannedRow struct {
 func plannedColumns() [][]string {
 	return [][]string{
 		{"Instrument checks", "Instrument", "Checked at", "Standard", "Expected", "Read"},
-		{"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Wall", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Temp (F)", "Instrument", "Note"},
-		{"Slab MVER", "Area", "Dish", "Set at", "Retrieved at", "Start mass (g)", "End mass (g)", "Test area (ft2)", "Instrument", "Note"},
+		{
+			"Slab RH", "Area", "Hole", "X (ft)", "Y (ft)", "To exterior wall (ft)", "Wall", "Depth (in)", "Sealed at",
+			"Read at", "RH (%)", "Temp (F)", "Instrument", "Note",
+		},
+		{
+			"Slab MVER", "Area", "Dish", "Set at", "Retrieved at", "Start mass (g)", "End mass (g)", "Test area (ft2)",
+			"Instrument", "Note",
+		},
 		{"Slab pH", "Area", "Spot", "Read at", "pH", "Instrument", "Note"},
 		{"Slab CM", "Area", "Spot", "Read at", "CM (%)", "Instrument", "Note"},
-		{"Other tests", "Area", "Test", "Spot", "Read at", "Result", "At least", "At most", "Unit", "Instrument", "Data sheet", "Note"},
+		{
+			"Other tests", "Area", "Test", "Spot", "Read at", "Result", "At least", "At most", "Unit", "Instrument",
+			"Data sheet", "Note",
+		},
 		{"Surface", "Area", "Spot", "Read at", "Temp (F)", "Instrument", "Note"},
 		{"Wood", "Area", "Of", "Piece", "Lot", "Read at", "Method", "Reading (%)", "Scale", "Instrument", "Note"},
 	}
@@ -56,7 +65,10 @@ func plannedColumns() [][]string {
 // lasts says whether a column keeps its entry where a thing is measured again:
 // it tells of the place and not of the reading.
 func lasts(column string) bool {
-	return slices.Contains([]string{"x", "y", "to exterior wall", "wall", "thickness", "depth", "sealed at", "test area", "scale", "species", "at least", "at most", "unit", "data sheet"}, bare(column))
+	return slices.Contains([]string{
+		"x", "y", "to exterior wall", "wall", "thickness", "depth", "sealed at",
+		"test area", "scale", "species", "at least", "at most", "unit", "data sheet",
+	}, bare(column))
 }
 
 // plannedRows are the rows of a table that plans ask for, each once.

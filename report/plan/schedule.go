@@ -172,7 +172,8 @@ func (p *planner) earliest() evidence.Date {
 func (p *planner) shut() bool {
 	covered := p.Slab.Covered
 	return covered.Shown() && slices.ContainsFunc(p.acts, func(a Act) bool {
-		slabs := a.stage == setting || a.stage == lifting || a.stage == ofSlab && !slices.Contains(a.Checks, "other-tests")
+		slabs := a.stage == setting || a.stage == lifting || a.stage == ofSlab &&
+			!slices.Contains(a.Checks, "other-tests")
 		return slabs && (a.open || !a.Ends.IsZero() && evidence.DayOf(a.Ends) > covered.Day)
 	})
 }

@@ -120,7 +120,8 @@ func (p *planner) onSlab(t task) task {
 // unfit asks for a test that is made for the slab.
 func (p *planner) unfit(checks []string, why string) {
 	p.add(Act{
-		Short: "name a test that is made for this slab", How: why, Who: maker, Checks: checks, Things: 1, stage: onPaper, open: true,
+		Short: "name a test that is made for this slab", How: why, Who: maker, Checks: checks, Things: 1,
+		stage: onPaper, open: true,
 	})
 }
 
@@ -208,9 +209,11 @@ func (p *planner) wallDistance(t task) {
 		return
 	}
 	a := Act{
-		Short: "write down how far " + t.called(names(which, always)) + " lie from the exterior wall and which wall that is",
-		How:   "(Slab RH, To exterior wall and Wall), with a tape: one hole within " + slab.NearWall().String() + " of each",
-		Who:   tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
+		Short: "write down how far " + t.called(names(which, always)) +
+			" lie from the exterior wall and which wall that is",
+		How: "(Slab RH, To exterior wall and Wall), with a tape: one hole within " + slab.NearWall().String() +
+			" of each",
+		Who: tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
 	}
 	for _, x := range which {
 		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"To exterior wall", "Wall"}})

@@ -52,7 +52,8 @@ func (p *planner) dewless(near []*acclimate.Air) string {
 // surfaceReadings adds the temperatures of surfaces, with the air beside them.
 func (p *planner) surfaceReadings() {
 	t := task{
-		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces, tool: aThermometer(),
+		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces,
+		tool:   aThermometer(),
 		checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
 		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots, from: p.youngAir(), mend: p.tempered,
 	}
@@ -105,7 +106,8 @@ func (p *planner) offTheDew(over []thing) string {
 	if warmer <= 0 {
 		return ""
 	}
-	return fmt.Sprintf("warm the surface by %.0f F or bring the air under %.0f %% RH", math.Ceil(warmer), math.Floor(drier))
+	return fmt.Sprintf("warm the surface by %.0f F or bring the air under %.0f %% RH", math.Ceil(warmer),
+		math.Floor(drier))
 }
 
 // shortOfMargin is by how many F a surface is too cold for the air beside it,

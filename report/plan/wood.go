@@ -76,7 +76,8 @@ func (p *planner) pieces(per1000 int) int {
 
 func (p *planner) viewOfWood(of string) view[wood.Row] {
 	return view[wood.Row]{
-		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: report.WoodRow, spoil: never[wood.Row],
+		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: report.WoodRow,
+		spoil: never[wood.Row],
 		all:   p.Wood.Of(of),
 		id:    func(r wood.Row) (string, string) { return r.Area, r.Piece },
 		place: func(r wood.Row) evidence.Place { return r.Place },
@@ -125,7 +126,8 @@ func (p *planner) lotOver(lot wood.Lot) []string {
 		if id == "wood-difference" && len(all) == 0 && p.isSubfloorOff(lot) {
 			continue
 		}
-		if p.isBroken(id) && (len(f.Evidence) == 0 || slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[evidence.RowKey(at)] })) {
+		if p.isBroken(id) && (len(f.Evidence) == 0 ||
+			slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[evidence.RowKey(at)] })) {
 			all = append(all, id)
 		}
 	}
@@ -198,9 +200,13 @@ func (p *planner) boardNames(lot string) []string {
 // wood adds what is left to read of subfloor, joists and flooring.
 func (p *planner) wood() {
 	t := task{
-		one: "subfloor piece", many: "subfloor pieces", verb: "read", who: installer, stage: ofSubfloor, tool: aWoodMeter(),
-		checks: []string{"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run", "calibration", "reading-age"},
-		table:  "Wood", column: "Piece", of: wood.OfSubfloor, things: p.subfloor, more: p.moreSubfloor,
+		one: "subfloor piece", many: "subfloor pieces", verb: "read", who: installer, stage: ofSubfloor,
+		tool: aWoodMeter(),
+		checks: []string{
+			"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run",
+			"calibration", "reading-age",
+		},
+		table: "Wood", column: "Piece", of: wood.OfSubfloor, things: p.subfloor, more: p.moreSubfloor,
 		from: latest(p.youngWood(), p.warm()), mend: p.driedWood,
 	}
 	p.do(t)
@@ -225,8 +231,9 @@ func (l lotWork) called() string {
 func (p *planner) flooring(lot lotWork) {
 	t := task{
 		one: "board", many: "boards", verb: "read", who: installer, stage: ofBoards, tool: aWoodMeter(),
-		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady", "wood-difference"),
-		table:  "Wood", column: "Piece", of: wood.OfFlooring, lot: lot.name, things: lot.boards, more: lot.more,
+		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady",
+			"wood-difference"),
+		table: "Wood", column: "Piece", of: wood.OfFlooring, lot: lot.name, things: lot.boards, more: lot.more,
 		from: latest(p.youngWood(), p.warm()),
 	}
 	switch {

@@ -16,14 +16,18 @@ func areasTable() table[report.Area] {
 		rows:  func(j *report.Job) *[]area { return &j.Areas },
 		place: func(a *area) *evidence.Place { return &a.Place },
 		columns: []column[area]{
-			listed("Area", func(d *decoder) *index { return &d.areas }, func(a *area) *string { return &a.ID }).always(),
+			listed("Area", func(d *decoder) *index { return &d.areas },
+				func(a *area) *string { return &a.ID }).always(),
 			text("Name", func(a *area) *string { return &a.Name }),
 			size(func(a *area) *evidence.Reading { return &a.Size }).must(),
-			word("Substrate", []string{"slab", "wood", "wood over slab"}, func(a *area) *string { return &a.Substrate }).always(),
+			word("Substrate", []string{"slab", "wood", "wood over slab"},
+				func(a *area) *string { return &a.Substrate }).always(),
 			number("Slab thickness", inches(), aboveZero, func(a *area) *evidence.Reading { return &a.Thickness }),
 			number("Drying faces", unitless(), oneOrTwo, func(a *area) *evidence.Reading { return &a.DryingFaces }),
-			word("Slab kind", []string{"on grade", "below grade", "suspended", "metal deck", "screed"}, func(a *area) *string { return &a.SlabKind }),
-			word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulfate"}, func(a *area) *string { return &a.MadeOf }),
+			word("Slab kind", []string{"on grade", "below grade", "suspended", "metal deck", "screed"},
+				func(a *area) *string { return &a.SlabKind }),
+			word("Made of", []string{"normal", "lightweight", "gypsum", "calcium sulfate"},
+				func(a *area) *string { return &a.MadeOf }),
 			word("Under slab", []string{"retarder", "none", "unknown"}, func(a *area) *string { return &a.UnderSlab }),
 			number("Exterior walls", unitless(), count, func(a *area) *evidence.Reading { return &a.ExteriorWalls }),
 			name("Zone", func(a *area) *string { return &a.Zone }),
@@ -32,16 +36,19 @@ func areasTable() table[report.Area] {
 			yesNo("Radiant heat", func(a *area) *string { return &a.RadiantHeat }),
 			clockOrDay("Heat on since", anyYear(), func(a *area) *evidence.Time { return &a.HeatOnSince }),
 			word("HVAC", []string{"permanent", "temporary", "none"}, func(a *area) *string { return &a.HVAC }),
-			word("Below", []string{"conditioned room", "unconditioned room", "crawl space", "open"}, func(a *area) *string { return &a.Below }),
+			word("Below", []string{"conditioned room", "unconditioned room", "crawl space", "open"},
+				func(a *area) *string { return &a.Below }),
 			yesNo("Ground cover", func(a *area) *string { return &a.GroundCover }),
 			product("Flooring", floorings(), func(a *area) *string { return &a.Flooring }).always(),
 			product("Adhesive", []string{"adhesive"}, func(a *area) *string { return &a.Adhesive }),
 			product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
-			word("Installation", []string{"nail-down", "glue-down", "floating", "stretch-in", "loose-lay"}, func(a *area) *string { return &a.Installation }),
+			word("Installation", []string{"nail-down", "glue-down", "floating", "stretch-in", "loose-lay"},
+				func(a *area) *string { return &a.Installation }),
 			climate(func(a *area) *string { return &a.Climate }).always(),
 			date("Covered on", anyYear(), func(a *area) *evidence.Date { return &a.CoveredOn }),
 			date("Install on", anyYear(), func(a *area) *evidence.Date { return &a.InstallOn }).must(),
-			number("Width across boards", feet(), aboveZero, func(a *area) *evidence.Reading { return &a.AcrossBoards }),
+			number("Width across boards", feet(), aboveZero,
+				func(a *area) *evidence.Reading { return &a.AcrossBoards }),
 		},
 	}
 }
@@ -53,8 +60,10 @@ func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
 	read := col.read
 	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
 		typed := strings.TrimSpace(c.Text)
-		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell && evidence.Digits(whole) && evidence.Digits(part) && len(part) == 3 {
-			d.wrong(typed, "has three figures behind its comma; is it %s? Write it without a comma, or fewer figures", whole+part)
+		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell &&
+			evidence.Digits(whole) && evidence.Digits(part) && len(part) == 3 {
+			d.wrong(typed, "has three figures behind its comma; is it %s? Write it without a comma, or fewer figures",
+				whole+part)
 			return
 		}
 		read(d, c, a)
@@ -93,7 +102,8 @@ func (d *decoder) faces(a *report.Area) {
 	}
 	switch {
 	case a.SlabKind == "" || a.SlabKind == "on grade" || a.SlabKind == "below grade" || a.SlabKind == "metal deck":
-		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind", cmp.Or(a.SlabKind, "on grade (as a blank Slab kind is)"))
+		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind",
+			cmp.Or(a.SlabKind, "on grade (as a blank Slab kind is)"))
 	case a.UnderSlab == "retarder":
 		d.faultAt("Drying faces", "a slab over a vapor retarder dries at one face; write 1, or mend Under slab")
 	}

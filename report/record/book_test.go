@@ -31,7 +31,8 @@ func handWritten(t testing.TB, with map[string]string) parts {
 	t.Helper()
 	p := parts{
 		"[Content_Types].xml": `<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"/>`,
-		"_rels/.rels":         `<Relationships xmlns="` + packSpace + `"><Relationship Id="r1" Type="` + linkSpace + `/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
+		"_rels/.rels": `<Relationships xmlns="` + packSpace + `"><Relationship Id="r1" Type="` + linkSpace +
+			`/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
 	}
 	var sheets, links strings.Builder
 	all := changed(with)
@@ -41,7 +42,8 @@ func handWritten(t testing.TB, with map[string]string) parts {
 		fmt.Fprintf(&links, `<Relationship Id="s%d" Type="%s/worksheet" Target="worksheets/%s"/>`, i+1, linkSpace, file)
 		p["xl/worksheets/"+file] = worksheet(plainRows(t, all[file]))
 	}
-	p["xl/workbook.xml"] = `<workbook xmlns="` + mainSpace + `" xmlns:r="` + linkSpace + `"><sheets>` + sheets.String() + `</sheets></workbook>`
+	p["xl/workbook.xml"] = `<workbook xmlns="` + mainSpace + `" xmlns:r="` + linkSpace + `"><sheets>` + sheets.String() +
+		`</sheets></workbook>`
 	p["xl/_rels/workbook.xml.rels"] = `<Relationships xmlns="` + packSpace + `">` + links.String() + `</Relationships>`
 	return p
 }

@@ -138,24 +138,30 @@ func yesNo[T any](title string, field func(*T) *string) column[T] {
 // header may carry in its bracket.
 func number[T any](title string, units []evidence.Unit, rule rule, field func(*T) *evidence.Reading) column[T] {
 	takes := report.Takes{Kind: report.NumberField}
-	return column[T]{name: title, units: units, takes: takes, rule: rule, read: func(d *decoder, c *report.Cell, row *T) {
-		*field(row) = d.number(c, rule)
-	}}
+	return column[T]{
+		name: title, units: units, takes: takes, rule: rule,
+		read: func(d *decoder, c *report.Cell, row *T) {
+			*field(row) = d.number(c, rule)
+		},
+	}
 }
 
 // limit is a column of a product's limits: a number, none, or blank.
 func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
 	takes := report.Takes{Kind: report.NumberField, None: true}
-	return column[T]{name: title, units: units, takes: takes, rule: rule, read: func(d *decoder, c *report.Cell, row *T) {
-		switch inWords := c.Kind == report.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
-		case inWords && evidence.Same(c.Text, "none"):
-			field(row).None = true
-		case inWords:
-			d.wrong(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where it was not looked up")
-		default:
-			field(row).Number = d.number(c, rule)
-		}
-	}}
+	return column[T]{
+		name: title, units: units, takes: takes, rule: rule,
+		read: func(d *decoder, c *report.Cell, row *T) {
+			switch inWords := c.Kind == report.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
+			case inWords && evidence.Same(c.Text, "none"):
+				field(row).None = true
+			case inWords:
+				d.wrong(c.Text, "is no limit; write the data sheet's number, none where it states none, or nothing where it was not looked up")
+			default:
+				field(row).Number = d.number(c, rule)
+			}
+		},
+	}
 }
 
 // date is a column of calendar days.
@@ -174,13 +180,16 @@ func clock[T any](title string, from era, field func(*T) *evidence.Time) column[
 
 // clockOrDay is a column of times in which a day alone means its end.
 func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, takes: from.takes(report.ClockOrDayField), read: func(d *decoder, c *report.Cell, row *T) {
-		if isDay(c) {
-			*field(row) = d.endOf(d.date(c, from))
-			return
-		}
-		*field(row) = d.time(c, from)
-	}}
+	return column[T]{
+		name: title, takes: from.takes(report.ClockOrDayField),
+		read: func(d *decoder, c *report.Cell, row *T) {
+			if isDay(c) {
+				*field(row) = d.endOf(d.date(c, from))
+				return
+			}
+			*field(row) = d.time(c, from)
+		},
+	}
 }
 
 // flag is a column of yes and no in which a blank is a no.

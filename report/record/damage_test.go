@@ -38,7 +38,10 @@ func TestDamagedSheets(t *testing.T) {
 		{"a number beyond all", row(`<c t="n"><v>1e999</v></c>`), `row 2 holds "1e999", which is no value of the type "n"`},
 		{"no truth value", row(`<c t="b"><v>2</v></c>`), `row 2 holds "2", which is no value of the type "b"`},
 		{"no type", row(`<c t="z"><v>2</v></c>`), `row 2 holds "2", which is no value of the type "z"`},
-		{"an unknown entity", row(`<c t="inlineStr"><is><t>&deg;</t></is></c>`), "XML syntax error on line 1: invalid character entity &deg;"},
+		{
+			"an unknown entity", row(`<c t="inlineStr"><is><t>&deg;</t></is></c>`),
+			"XML syntax error on line 1: invalid character entity &deg;",
+		},
 		{"a wrong end", good + "</rows>", "XML syntax error on line 1: element <sheetData> closed by </rows>"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -57,7 +60,8 @@ func TestCutShort(t *testing.T) {
 		if n%7 != 0 && n < len(whole)-20 {
 			continue
 		}
-		if got := faulty(t, p.save(t)); !strings.HasPrefix(got, `mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `) {
+		if got := faulty(t, p.save(t)); !strings.HasPrefix(got,
+			`mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `) {
 			t.Fatalf("cut to %d bytes: %s", n, got)
 		}
 	}
@@ -78,14 +82,38 @@ func TestDamagedWorkbooks(t *testing.T) {
 		p    parts
 		want string
 	}{
-		{"texts cut short", base().swap(t, "xl/sharedStrings.xml", "</sst>", ""), "xl/sharedStrings.xml: XML syntax error on line 1: unexpected EOF"},
-		{"styles cut short", base().swap(t, "xl/styles.xml", "</styleSheet>", ""), "xl/styles.xml: XML syntax error on line 4: unexpected EOF"},
-		{"workbook cut short", base().swap(t, "xl/workbook.xml", "</workbook>", ""), "xl/workbook.xml: XML syntax error on line 1: unexpected EOF"},
-		{"links cut short", base().swap(t, "xl/_rels/workbook.xml.rels", "</Relationships>", ""), "xl/_rels/workbook.xml.rels: XML syntax error on line 1: unexpected EOF"},
-		{"another encoding", base().swap(t, "xl/sharedStrings.xml", "<sst>", `<?xml version="1.0" encoding="latin1"?><sst>`), "xl/sharedStrings.xml: xml: opening charset \"latin1\": its encoding is latin1, not UTF-8"},
-		{"a lost sheet", base().swap(t, "xl/_rels/workbook.xml.rels", "air.csv", "gone.xml"), `the sheet "Air" does not read to its end: it lacks xl/worksheets/gone.xml`},
-		{"a lost link", base().swap(t, "xl/workbook.xml", `r:id="s1"`, `r:id="s0"`), `the sheet "Air" does not read to its end: it lacks the part of the sheet Air`},
-		{"not a worksheet", base().swap(t, airSheet, "worksheet", "chartsheet"), `the sheet "Air" does not read to its end: ` + airSheet + `: it holds a chartsheet, not a worksheet`},
+		{
+			"texts cut short", base().swap(t, "xl/sharedStrings.xml", "</sst>", ""),
+			"xl/sharedStrings.xml: XML syntax error on line 1: unexpected EOF",
+		},
+		{
+			"styles cut short", base().swap(t, "xl/styles.xml", "</styleSheet>", ""),
+			"xl/styles.xml: XML syntax error on line 4: unexpected EOF",
+		},
+		{
+			"workbook cut short", base().swap(t, "xl/workbook.xml", "</workbook>", ""),
+			"xl/workbook.xml: XML syntax error on line 1: unexpected EOF",
+		},
+		{
+			"links cut short", base().swap(t, "xl/_rels/workbook.xml.rels", "</Relationships>", ""),
+			"xl/_rels/workbook.xml.rels: XML syntax error on line 1: unexpected EOF",
+		},
+		{
+			"another encoding", base().swap(t, "xl/sharedStrings.xml", "<sst>", `<?xml version="1.0" encoding="latin1"?><sst>`),
+			"xl/sharedStrings.xml: xml: opening charset \"latin1\": its encoding is latin1, not UTF-8",
+		},
+		{
+			"a lost sheet", base().swap(t, "xl/_rels/workbook.xml.rels", "air.csv", "gone.xml"),
+			`the sheet "Air" does not read to its end: it lacks xl/worksheets/gone.xml`,
+		},
+		{
+			"a lost link", base().swap(t, "xl/workbook.xml", `r:id="s1"`, `r:id="s0"`),
+			`the sheet "Air" does not read to its end: it lacks the part of the sheet Air`,
+		},
+		{
+			"not a worksheet", base().swap(t, airSheet, "worksheet", "chartsheet"),
+			`the sheet "Air" does not read to its end: ` + airSheet + `: it holds a chartsheet, not a worksheet`,
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			wants(t, faulty(t, c.p.save(t)), "mill.xlsx: the workbook is damaged: "+c.want+again)
@@ -104,11 +132,17 @@ func TestUnusableFiles(t *testing.T) {
 	}{
 		{"words", []byte("Area,Size\n"), "mill.xlsx: is not a workbook; give an .xlsx file or a folder of CSV files"},
 		{"nothing", nil, "mill.xlsx: is not a workbook; give an .xlsx file or a folder of CSV files"},
-		{"the old kind", []byte("\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1 W o r k b o o k"), "mill.xlsx: is a workbook of the old kind (.xls); save it as .xlsx"},
+		{
+			"the old kind", []byte("\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1 W o r k b o o k"),
+			"mill.xlsx: is a workbook of the old kind (.xls); save it as .xlsx",
+		},
 		{"no workbook inside", parts{"content.xml": "<x/>"}.bytes(t), "mill.xlsx: is not an .xlsx workbook; save it as one"},
 		{"no table", bare.bytes(t), "mill.xlsx: no sheet is a table of a record; name its sheets as the tables are, such as Areas and Slab RH"},
 		{"two sheets for a table", two.bytes(t), `mill.xlsx: the sheets "Areas" and " areas " are both the table Areas; keep one of them`},
-		{"cut short", sound.bytes(t)[:900], "mill.xlsx: the workbook is damaged: its archive cannot be opened: zip: not a valid zip file" + again},
+		{
+			"cut short", sound.bytes(t)[:900],
+			"mill.xlsx: the workbook is damaged: its archive cannot be opened: zip: not a valid zip file" + again,
+		},
 		{"a part twice", twice(t), "mill.xlsx: the workbook is damaged: its archive holds XL/workbook.xml twice" + again},
 		{"a password", locked(t), "mill.xlsx: is protected by a password; save a copy without one"},
 		{"a bomb", bomb(t), "mill.xlsx: unpacks to over 256 MB; take out pictures and other sheets, or split the record"},
@@ -136,7 +170,8 @@ func TestFlippedBit(t *testing.T) {
 		t.Fatal(err)
 	}
 	data := bytes.Replace(b.Bytes(), []byte("48.6"), []byte("40.6"), 1)
-	wants(t, faulty(t, saved(t, data)), `mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `+airSheet+": zip: checksum error"+again)
+	wants(t, faulty(t, saved(t, data)),
+		`mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `+airSheet+": zip: checksum error"+again)
 }
 
 func twice(t *testing.T) []byte {

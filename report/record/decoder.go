@@ -68,7 +68,10 @@ func newDecoder() *decoder {
 
 // read reads one table, the order-th of the design.
 func (d *decoder) read(order int, s schema, src *sheet.Table) {
-	d.position = position{src: src, in: &Sheet{src.File, src.Sheet, src.Name}, order: order, row: &report.TableRow{Number: 1}, place: map[string]int{}}
+	d.position = position{
+		src: src, in: &Sheet{src.File, src.Sheet, src.Name}, order: order,
+		row: &report.TableRow{Number: 1}, place: map[string]int{},
+	}
 	if at := headerBelow(s, src); at > 0 {
 		d.row = &report.TableRow{Number: at}
 		d.faultIn("", told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
@@ -91,7 +94,8 @@ func (d *decoder) read(order int, s schema, src *sheet.Table) {
 func (d *decoder) shape(src *sheet.Table) {
 	for _, x := range src.Strays {
 		d.row, d.column = &report.TableRow{Number: x.Row}, x.Column
-		d.faultIn("", mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell", x.Column+1))
+		d.faultIn("", mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell",
+			x.Column+1))
 	}
 	for _, b := range src.Merged {
 		if !src.Holds(b) {

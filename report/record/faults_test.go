@@ -68,11 +68,13 @@ func TestFaults(t *testing.T) {
 			`slab-rh.csv row 2 "Depth (in)": "4.1" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
 		},
 		{
-			"deeper than the slab at the hole", "slab-rh.csv", "Area,Hole,Thickness (mm),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,76.1,3,,,,RP1\n",
+			"deeper than the slab at the hole", "slab-rh.csv",
+			"Area,Hole,Thickness (mm),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,76.1,3,,,,RP1\n",
 			`slab-rh.csv row 2 "Depth (in)": "3" is deeper than the slab, which is 76.1 mm thick; mend the depth or the thickness`,
 		},
 		{
-			"deeper than the slab, carbide", "slab-cm.csv", "Area,Spot,Depth (cm),Read at,CM (%),Instrument\nA1,S1,10.2,2026-03-01 08:00,1.8,007\n",
+			"deeper than the slab, carbide", "slab-cm.csv",
+			"Area,Spot,Depth (cm),Read at,CM (%),Instrument\nA1,S1,10.2,2026-03-01 08:00,1.8,007\n",
 			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
 		},
 		{
@@ -137,7 +139,8 @@ func TestFaults(t *testing.T) {
 				`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
 		},
 		{
-			"lifted before set", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
+			"lifted before set", "slab-mver.csv",
+			"Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
 			`slab-mver.csv row 2 "Retrieved at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`,
 		},
 		{
@@ -169,8 +172,10 @@ func TestFaults(t *testing.T) {
 			`air.csv row 2 "Temp (F)": "7e1" is not a plain number; write 70`,
 		},
 		{
-			"a text too long to copy", "climates.csv", "Climate,Period,Temp (F),RH (%),From\nC1,winter,70,30," + strings.Repeat("é", 32768) + "\n",
-			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) + `..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`,
+			"a text too long to copy", "climates.csv",
+			"Climate,Period,Temp (F),RH (%),From\nC1,winter,70,30," + strings.Repeat("é", 32768) + "\n",
+			`climates.csv row 2 "From": "` + strings.Repeat("é", 60) +
+				`..." is longer than a cell of a spreadsheet can be; write at most 32767 letters`,
 		},
 		{
 			"a mass", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,,,-30,31,70\n",

@@ -14,7 +14,10 @@ import (
 )
 
 func TestFolder(t *testing.T) {
-	path := folderOf(t, changed(map[string]string{"photo list.txt": "x", ".hidden.csv": "x", "Notes.csv": "y", "AIR.CSV": "Read at,Temp (F),RH (%),Instrument\n"}))
+	path := folderOf(t, changed(map[string]string{
+		"photo list.txt": "x", ".hidden.csv": "x", "Notes.csv": "y",
+		"AIR.CSV": "Read at,Temp (F),RH (%),Instrument\n",
+	}))
 	if err := os.Mkdir(filepath.Join(path, "pictures"), 0o755); err != nil {
 		t.Fatal(err)
 	}
@@ -88,7 +91,8 @@ func TestUnusableFolders(t *testing.T) {
 			"air.csv row 1: has no header; write the names of the columns in row 1",
 		},
 		{
-			"a row no sheet has", changed(map[string]string{"air.csv": airHead + strings.Repeat("\n", 1048575) + "2026-03-01 08:00,70,40,T1,\n"}),
+			"a row no sheet has", changed(map[string]string{"air.csv": airHead + strings.Repeat("\n", 1048575) +
+				"2026-03-01 08:00,70,40,T1,\n"}),
 			"air.csv: has more rows than a spreadsheet can hold; split the record or thin its logger rows",
 		},
 		{

@@ -23,7 +23,8 @@ func fraction(s string) string {
 	}
 	above, below, slash := strings.Cut(part, "/")
 	const most = 4 // digits of any part
-	if !slash || !evidence.Digits(whole) || !evidence.Digits(above) || !evidence.Digits(below) || max(len(whole), len(above), len(below)) > most {
+	if !slash || !evidence.Digits(whole) || !evidence.Digits(above) || !evidence.Digits(below) ||
+		max(len(whole), len(above), len(below)) > most {
 		return ""
 	}
 	n, _ := strconv.Atoi(above)
@@ -39,7 +40,8 @@ func fraction(s string) string {
 func fractional(s string) string {
 	s = strings.NewReplacer(
 		"\"", "", "\u2033", "", "\u201d", "", "''", "", "in.", "", "in", "", "ft", "", "\u2044", "/", "\u2013", "-",
-		"\u00bc", " 1/4", "\u00bd", " 1/2", "\u00be", " 3/4", "\u215b", " 1/8", "\u215c", " 3/8", "\u215d", " 5/8", "\u215e", " 7/8",
+		"\u00bc", " 1/4", "\u00bd", " 1/2", "\u00be", " 3/4", "\u215b", " 1/8", "\u215c", " 3/8", "\u215d", " 5/8",
+		"\u215e", " 7/8",
 	).Replace(s)
 	s = strings.Join(strings.Fields(s), " ")
 	if evidence.Plain(s) || fraction(s) != "" {

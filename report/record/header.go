@@ -60,14 +60,16 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 	if now := nowCalled(name, columnsNow(table)); now != "" {
 		meant = slices.IndexFunc(columns, func(c column[T]) bool { return evidence.Same(c.name, now) })
 		if meant >= 0 {
-			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now), evidence.Either(columns[meant].titles()))
+			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now),
+				evidence.Either(columns[meant].titles()))
 		}
 	}
 	var names, titles []string
 	for _, c := range columns {
 		names, titles = append(names, c.name), append(titles, c.titles()...)
 	}
-	near, text := slices.Index(names, evidence.NearMiss(name, names)), fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
+	near, text := slices.Index(names, evidence.NearMiss(name, names)),
+		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
 	if near < 0 {
 		text += "; else take it out"
 	}

@@ -58,12 +58,21 @@ func TestJobFaults(t *testing.T) {
 		{"twice", "Site,Mill Road\nsite,Hill Road\n", `job.csv row 3 "Item": "site" is listed twice; keep one row of it`},
 		{"blank", ",Mill Road\n", `job.csv row 2 "Item": is blank; fill it in, or clear the whole row`},
 		{"a zone", "Time zone,Chicago\n", `job.csv row 2 "Entry": "Chicago" is not a time zone; write its area and city, such as America/Chicago`},
-		{"the machine's zone", "Time zone,Local\n", `job.csv row 2 "Entry": "Local" is not a time zone; write its area and city, such as America/Chicago`},
+		{
+			"the machine's zone", "Time zone,Local\n",
+			`job.csv row 2 "Entry": "Local" is not a time zone; write its area and city, such as America/Chicago`,
+		},
 		{"acceptance", "Acceptance,strict\n", `job.csv row 2 "Entry": "strict" is not a word for this column; write simple or guarded`},
 		{"no unit", "Dew margin,5\n", `job.csv row 2 "Item": "Dew margin" carries no unit; write Dew margin (F) or Dew margin (C)`},
 		{"negative", "Probe wait (h),-1\n", `job.csv row 2 "Entry": "-1" is below 0; write a number from 0 up, or leave the cell blank`},
-		{"two units", "Elevation (ft),500\nElevation (m),150\n", `job.csv row 3 "Item": "Elevation (m)" is listed twice; keep one row of it`},
-		{"agreed on", "Acceptance agreed on,soon\n", `job.csv row 2 "Entry": "soon" is not a date; write it as year-month-day, such as 2026-03-04`},
+		{
+			"two units", "Elevation (ft),500\nElevation (m),150\n",
+			`job.csv row 3 "Item": "Elevation (m)" is listed twice; keep one row of it`,
+		},
+		{
+			"agreed on", "Acceptance agreed on,soon\n",
+			`job.csv row 2 "Entry": "soon" is not a date; write it as year-month-day, such as 2026-03-04`,
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			wants(t, faulty(t, folderOf(t, changed(map[string]string{"job.csv": "Item,Entry\n" + c.rows + "Job,Hall\n"}))), c.want)

@@ -17,7 +17,8 @@ func instrumentsTable() table[evidence.Instrument] {
 	return table[meter]{
 		name: "Instruments",
 		columns: []column[meter]{
-			listed("Instrument", func(d *decoder) *index { return &d.instruments }, func(m *meter) *string { return &m.ID }).always(),
+			listed("Instrument", func(d *decoder) *index { return &d.instruments },
+				func(m *meter) *string { return &m.ID }).always(),
 			kinds(func(m *meter) *[]string { return &m.Kinds }).always(),
 			text("Make and model", func(m *meter) *string { return &m.Model }),
 			text("Serial", func(m *meter) *string { return &m.Serial }),
@@ -25,7 +26,8 @@ func instrumentsTable() table[evidence.Instrument] {
 			date("Due on", since90(), func(m *meter) *evidence.Date { return &m.DueOn }),
 			text("Certificate", func(m *meter) *string { return &m.Certificate }),
 			number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
-			number("Uncertainty temp", fahrenheit(), notNegative, func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
+			number("Uncertainty temp", fahrenheit(), notNegative,
+				func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
 		},
 		place: func(m *meter) *evidence.Place { return &m.Place },
 		more:  func(d *decoder, m *meter) { d.job.Instruments[evidence.Key(m.ID)] = *m },
@@ -52,30 +54,36 @@ func checksTable() table[report.InstrumentCheck] {
 // kinds is the column of what a meter reads: several for one that does several.
 func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrument] {
 	takes := report.Takes{Words: instrumentKinds(), Several: true}
-	return column[evidence.Instrument]{name: "Kind", takes: takes, read: func(d *decoder, c *report.Cell, m *evidence.Instrument) {
-		for _, typed := range entries(words(c)) {
-			kind, complaint := oneOf(typed, instrumentKinds())
-			if complaint.text != "" {
-				d.complain(complaint)
-				continue
+	return column[evidence.Instrument]{
+		name: "Kind", takes: takes,
+		read: func(d *decoder, c *report.Cell, m *evidence.Instrument) {
+			for _, typed := range entries(words(c)) {
+				kind, complaint := oneOf(typed, instrumentKinds())
+				if complaint.text != "" {
+					d.complain(complaint)
+					continue
+				}
+				*field(m) = append(*field(m), kind)
 			}
-			*field(m) = append(*field(m), kind)
-		}
-	}}
+		},
+	}
 }
 
 // checked is a column of numbers in the unit of the row's instrument: no
 // fractions of one where that reads RH.
 func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
 	takes := report.Takes{Kind: report.NumberField}
-	return column[report.InstrumentCheck]{name: title, takes: takes, rule: anything, read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
-		named := d.typed("Instrument")
-		meter, _ := d.job.Instruments.Find(words(&named))
-		rule := anything
-		if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
-			rule = unbounded
-		}
-		d.known = nil // the rule is the row's own
-		*field(row) = d.number(c, rule)
-	}}
+	return column[report.InstrumentCheck]{
+		name: title, takes: takes, rule: anything,
+		read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
+			named := d.typed("Instrument")
+			meter, _ := d.job.Instruments.Find(words(&named))
+			rule := anything
+			if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
+				rule = unbounded
+			}
+			d.known = nil // the rule is the row's own
+			*field(row) = d.number(c, rule)
+		},
+	}
 }

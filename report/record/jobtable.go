@@ -67,7 +67,8 @@ func jobItems() []column[report.Job] {
 		text("Company", func(j *job) *string { return &j.Company }),
 		text("General contractor", func(j *job) *string { return &j.GeneralContractor }),
 		{name: "Time zone", read: readZone},
-		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything, func(j *job) *evidence.Reading { return &j.Elevation }),
+		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything,
+			func(j *job) *evidence.Reading { return &j.Elevation }),
 		{name: "Acceptance", takes: report.Takes{Words: acceptances()}, read: readAcceptance},
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
 		date("Acceptance agreed on", anyYear(), func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
@@ -75,7 +76,8 @@ func jobItems() []column[report.Job] {
 	settings := report.DefaultSettings()
 	for i, s := range settings.Items() {
 		title, _ := split(s.Item)
-		items = append(items, number(title, only(s.Value.Unit), notNegative, func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
+		items = append(items, number(title, only(s.Value.Unit), notNegative,
+			func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
 	}
 	return items
 }

@@ -42,7 +42,10 @@ func fields[T any](table string, columns []column[T], s System) []report.Field {
 			continue
 		}
 		n := known.noteOn(table, c.name)
-		f := report.Field{Header: evidence.Heading(c.name, unit), Must: c.star, Says: n.says, Example: n.example, Takes: c.takes}
+		f := report.Field{
+			Header: evidence.Heading(c.name, unit), Must: c.star, Says: n.says, Example: n.example,
+			Takes: c.takes,
+		}
 		if s == Metric && n.metric != "" {
 			f.Example = n.metric
 		}

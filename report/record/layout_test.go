@@ -111,7 +111,10 @@ func exampleFiles(t *testing.T, s System) map[string]string {
 			rows = append(rows, entries)
 		}
 		if f.Name == "Instruments" { // the meters that the other examples name
-			for id, kind := range map[string]string{"BL1": "balance", "PH1": "pH", "CM1": "CM", "AL1": "air", "IR1": "surface", "PM1": "pin"} {
+			for id, kind := range map[string]string{
+				"BL1": "balance", "PH1": "pH", "CM1": "CM", "AL1": "air", "IR1": "surface",
+				"PM1": "pin",
+			} {
 				rows = append(rows, []string{id, kind})
 			}
 		}
@@ -190,6 +193,7 @@ func TestUntouchedFormsAreNoFault(t *testing.T) {
 		for _, item := range Layout(s)[0].Rows {
 			files["job.csv"] += item.Header + ",\n"
 		}
-		wants(t, faulty(t, folderOf(t, files)), "mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole; Products, Climates and Instruments are empty too")
+		wants(t, faulty(t, folderOf(t, files)),
+			"mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole; Products, Climates and Instruments are empty too")
 	}
 }

@@ -14,8 +14,11 @@ func climateNotes() map[string]note {
 
 func instrumentNotes() map[string]note {
 	return map[string]note{
-		"Instrument":       {says: "a short name; the readings name the instrument by it", example: "M1"},
-		"Kind":             {says: "what it reads; several with commas for a meter that does several", example: "RH probe"},
+		"Instrument": {says: "a short name; the readings name the instrument by it", example: "M1"},
+		"Kind": {
+			says:    "what it reads; several with commas for a meter that does several",
+			example: "RH probe",
+		},
 		"Make and model":   {says: "who made it, and which it is", example: "reusable hole probe"},
 		"Serial":           {says: "its number", example: "R-0117"},
 		"Calibrated on":    {says: "day of the last calibration", example: "2025-09-15"},
@@ -39,25 +42,31 @@ func holeNotes() map[string]note {
 	return map[string]note{
 		"Hole":             {says: "your name for the hole; each reading of it is a row", example: "H1"},
 		"To exterior wall": {says: "from the hole to the nearest one", example: "2.5", metric: "0.8"},
-		"Wall":             {says: "which exterior wall that is, by a name of yours; two with a comma in a corner", example: "north"},
-		"Thickness":        {says: "of the slab at the hole; blank is that of the area", example: "5", metric: "125"},
-		"Depth":            {says: "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces (ASTM F2170, published)", example: "2", metric: "50"},
-		"Sealed at":        {says: "day and time the hole was lined and sealed", example: "2026-02-27 10:15"},
-		"RH":               {says: "humidity in the hole", example: "71.8"},
-		"Temp":             {says: "of the concrete in the hole", example: "65.7", metric: "18.7"},
-		"Discarded":        {says: "why the hole is not counted; a high reading is no reason", example: ""},
+		"Wall": {
+			says:    "which exterior wall that is, by a name of yours; two with a comma in a corner",
+			example: "north",
+		},
+		"Thickness": {says: "of the slab at the hole; blank is that of the area", example: "5", metric: "125"},
+		"Depth":     {says: "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces (ASTM F2170, published)", example: "2", metric: "50"},
+		"Sealed at": {says: "day and time the hole was lined and sealed", example: "2026-02-27 10:15"},
+		"RH":        {says: "humidity in the hole", example: "71.8"},
+		"Temp":      {says: "of the concrete in the hole", example: "65.7", metric: "18.7"},
+		"Discarded": {says: "why the hole is not counted; a high reading is no reason", example: ""},
 	}
 }
 
 func dishNotes() map[string]note {
 	return map[string]note{
-		"Instrument":   {says: "the balance, as listed in Instruments", example: "BL1"},
-		"Dish":         {says: "your name for the dish", example: "D1"},
-		"Set at":       {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
-		"Retrieved at": {says: "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)", example: "2026-03-02 04:00"},
-		"Start mass":   {says: "of the dish when it was set", example: "30.1"},
-		"End mass":     {says: "of the dish when it was lifted", example: "34.1"},
-		"Test area":    {says: "concrete under the dome, less the dish", example: "0.449", metric: "417"},
+		"Instrument": {says: "the balance, as listed in Instruments", example: "BL1"},
+		"Dish":       {says: "your name for the dish", example: "D1"},
+		"Set at":     {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
+		"Retrieved at": {
+			says:    "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)",
+			example: "2026-03-02 04:00",
+		},
+		"Start mass": {says: "of the dish when it was set", example: "30.1"},
+		"End mass":   {says: "of the dish when it was lifted", example: "34.1"},
+		"Test area":  {says: "concrete under the dome, less the dish", example: "0.449", metric: "417"},
 	}
 }
 

@@ -30,7 +30,8 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 		text := fmt.Sprintf("looks like the table %s and is not read; %s%s, or give it a name and a header unlike any table's", table, mend, evidence.Quote(right))
 		switch {
 		case o.Odd:
-			text = fmt.Sprintf("looks like the table %s and is no regular file; put the file itself there, named %s", table, right)
+			text = fmt.Sprintf("looks like the table %s and is no regular file; put the file itself there, named %s",
+				table, right)
 		case now:
 			text = fmt.Sprintf("is now %s; rename it", evidence.Quote(right))
 		}
@@ -54,7 +55,10 @@ func (d *decoder) hidden(others []sheet.Other) {
 
 // ours says whether a sheet is one of a decision workbook's own, by its name.
 func (d *decoder) ours(name string) bool {
-	if slices.Contains([]string{"Decision", "Limits", "Checks", "Cautions", "Plotted", "Sealed", "Figures", "As judged"}, name) {
+	if slices.Contains([]string{
+		"Decision", "Limits", "Checks", "Cautions", "Plotted", "Sealed", "Figures",
+		"As judged",
+	}, name) {
 		return true
 	}
 	if table, copied := strings.CutPrefix(name, "As judged "); copied {
@@ -77,7 +81,8 @@ func resembled(o sheet.Other) (table string, now bool) {
 	if !o.Sheet {
 		name = strings.ReplaceAll(baseOf(name), "_", " ")
 	}
-	if now := nowCalled(strings.ReplaceAll(name, "-", " "), tablesNow()); now != "" && (o.Sheet || strings.EqualFold(filepath.Ext(o.Name), ".csv")) {
+	if now := nowCalled(strings.ReplaceAll(name, "-", " "), tablesNow()); now != "" &&
+		(o.Sheet || strings.EqualFold(filepath.Ext(o.Name), ".csv")) {
 		return now, true
 	}
 	for _, s := range schemas() {

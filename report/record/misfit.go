@@ -11,7 +11,8 @@ const thickest = 60
 
 // thick faults a thickness that is one in millimeters, typed in another unit.
 func (d *decoder) thick(column string, r evidence.Reading) {
-	if !r.Shown() || r.Unit != evidence.Inch && r.Unit != evidence.Centimeter || r.In(evidence.Inch).Cmp(evidence.Whole(thickest)) <= 0 {
+	if !r.Shown() || r.Unit != evidence.Inch && r.Unit != evidence.Centimeter ||
+		r.In(evidence.Inch).Cmp(evidence.Whole(thickest)) <= 0 {
 		return
 	}
 	d.wrongAt(column, r.Written, "is over %d in of slab; are these mm? Then name the column %s; a slab as thick as that is written in ft or m",
@@ -50,7 +51,8 @@ func (d *decoder) otherUnit(h slab.Hole) {
 	if !known || d.depths == evidence.None {
 		return
 	}
-	d.wrongAt("Depth", h.Depth.Written, "is no depth of a hole in a slab %s thick, nor is any other here; are these %s? Then name the column %s; else mend the depths",
+	d.wrongAt("Depth", h.Depth.Written,
+		"is no depth of a hole in a slab %s thick, nor is any other here; are these %s? Then name the column %s; else mend the depths",
 		thick, d.depths, evidence.Heading("Depth", d.depths))
 }
 

@@ -12,7 +12,8 @@ func meantClock(text string, withTime bool) string {
 	text = strings.Join(strings.Fields(strings.NewReplacer(",", " ", "T", " ").Replace(text)), " ")
 	var all []string
 	for _, order := range []string{
-		"January 2 2006", "Jan 2 2006", "2 January 2006", "2 Jan 2006", "2-Jan-2006", "2006/1/2", "2006.1.2", "2006-1-2",
+		"January 2 2006", "Jan 2 2006", "2 January 2006", "2 Jan 2006", "2-Jan-2006", "2006/1/2", "2006.1.2",
+		"2006-1-2",
 		"1/2/2006", "2/1/2006", "1/2/06", "2/1/06", "1-2-2006", "2-1-2006", "2.1.2006", "2.1.06",
 	} {
 		if written := inOrder(text, order, withTime); written != "" && (len(all) == 0 || all[len(all)-1] != written) {

@@ -81,10 +81,13 @@ func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
 	}
 	d.lookAlikes(from)
 	if filed(from) {
-		return known(from.Tables), report.Job{}, fmt.Errorf("%s: it is what is signed and filed, %w; check the record that it names", from.Name, ErrNoRecord)
+		return known(from.Tables), report.Job{},
+			fmt.Errorf("%s: it is what is signed and filed, %w; check the record that it names", from.Name, ErrNoRecord)
 	}
 	if from.Tables["Areas"].Blank() && !d.areas.unread {
-		return known(from.Tables), report.Job{}, fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", from.Name, ErrNoArea, emptyToo(from))
+		return known(from.Tables), report.Job{},
+			fmt.Errorf("%s: %w; fill Areas, a row for each part of the floor that is accepted as a whole%s", from.Name,
+				ErrNoArea, emptyToo(from))
 	}
 	job, err := d.finish()
 	return known(from.Tables), job, err

@@ -44,7 +44,8 @@ func TestRefused(t *testing.T) {
 			`wood.csv row 2 "Instrument": "S1" is listed in Instruments as surface, which cannot have taken this; name an instrument of the kind pin, or mend its Kind`,
 		},
 		{
-			"surfaces by a pin meter", "surface.csv", "Area,Spot,Read at,Temp (F),Instrument\nA1,S1,2026-03-03 08:00,66,W1\nA1,S2,2026-03-03 08:00,66,T1\n",
+			"surfaces by a pin meter", "surface.csv",
+			"Area,Spot,Read at,Temp (F),Instrument\nA1,S1,2026-03-03 08:00,66,W1\nA1,S2,2026-03-03 08:00,66,T1\n",
 			`surface.csv row 2 "Instrument": "W1" is listed in Instruments as pin, which cannot have taken this; name an instrument of the kind surface, air or other, or mend its Kind`,
 		},
 		{
@@ -56,7 +57,8 @@ func TestRefused(t *testing.T) {
 			`slab-cm.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind CM, or mend its Kind`,
 		},
 		{
-			"a dish without a balance", "slab-mver.csv", "Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2),Instrument\nA1,D1,,,30,31,70,T1\n",
+			"a dish without a balance", "slab-mver.csv",
+			"Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2),Instrument\nA1,D1,,,30,31,70,T1\n",
 			`slab-mver.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind balance, or mend its Kind`,
 		},
 		{
@@ -76,11 +78,13 @@ func TestRefused(t *testing.T) {
 			`areas.csv row 2 "Drying faces": a slab of the kind below grade dries at one face; write 1, or mend Slab kind`,
 		},
 		{
-			"two faces over a retarder", "areas.csv", areaHead + ",Drying faces,Slab kind,Under slab\nA1,1240,slab,4,P1,C1,2026-03-12,2,suspended,retarder\n",
+			"two faces over a retarder", "areas.csv",
+			areaHead + ",Drying faces,Slab kind,Under slab\nA1,1240,slab,4,P1,C1,2026-03-12,2,suspended,retarder\n",
 			`areas.csv row 2 "Drying faces": a slab over a vapor retarder dries at one face; write 1, or mend Under slab`,
 		},
 		{
-			"zones that differ", "areas.csv", areaHead + ",Zone,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,Z,on grade\nA2,1240,slab,5,P1,C1,2026-03-12,z,\n",
+			"zones that differ", "areas.csv", areaHead +
+				",Zone,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,Z,on grade\nA2,1240,slab,5,P1,C1,2026-03-12,z,\n",
 			`areas.csv row 3 "Slab thickness (in)": "5" differs from that of area "A1", "4", and both are in zone "z", on one pour; mend one of them, or Zone` + "\n" +
 				`areas.csv row 3 "Slab kind": a blank differs from that of area "A1", "on grade", and both are in zone "z", on one pour; mend one of them, or Zone`,
 		},
@@ -89,7 +93,8 @@ func TestRefused(t *testing.T) {
 			`instruments.csv row 2 "Kind": "wind" is not a word for this column; write RH probe, RH probe single-use, air, surface, pin, pinless, oven, balance, pH, CM or other`,
 		},
 		{
-			"a fraction read by one of several kinds", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\nT1,2026-03-01 08:00,0.75,75\n",
+			"a fraction read by one of several kinds", "instrument-checks.csv",
+			"Instrument,Checked at,Expected,Read\nT1,2026-03-01 08:00,0.75,75\n",
 			`instrument-checks.csv row 2 "Expected": "0.75" looks like a fraction of one; write 75`,
 		},
 		{
@@ -101,7 +106,8 @@ func TestRefused(t *testing.T) {
 			`slab-rh.csv rows 2 to 4 "Depth (in)": "40" is deeper than the slab, which is 4 in thick; are these mm? Then name the column Depth (mm); else mend the depth or the thickness`,
 		},
 		{
-			"the same in rows apart", "air.csv", air + "2026-03-04 08:00,70,0.40,T1\n2026-03-04 09:00,70,40,T1\n2026-03-04 10:00,70,0.42,T1\n2026-03-04 11:00,70,0.43,T1\n",
+			"the same in rows apart", "air.csv",
+			air + "2026-03-04 08:00,70,0.40,T1\n2026-03-04 09:00,70,40,T1\n2026-03-04 10:00,70,0.42,T1\n2026-03-04 11:00,70,0.43,T1\n",
 			`air.csv rows 2 and 4 to 5 "RH (%)": "0.40" looks like a fraction of one; write 40`,
 		},
 		{
@@ -162,7 +168,10 @@ func TestFractions(t *testing.T) {
 			t.Errorf("%s is %q, not %q", typed, got, want)
 		}
 	}
-	for typed, want := range map[string]string{"2½": "2 1/2", "1 5/8 in": "1 5/8", `3"`: "3", "1,5": "1.5", "three": "digits with a point or a fraction, such as 2.25 or 2 1/4"} {
+	for typed, want := range map[string]string{
+		"2½": "2 1/2", "1 5/8 in": "1 5/8", `3"`: "3", "1,5": "1.5",
+		"three": "digits with a point or a fraction, such as 2.25 or 2 1/4",
+	} {
 		if got := fractional(typed); got != want {
 			t.Errorf("%s is %q, not %q", typed, got, want)
 		}
@@ -172,7 +181,8 @@ func TestFractions(t *testing.T) {
 // What looks like a table and is none is refused, unless it is another thing.
 func TestLookAlikes(t *testing.T) {
 	for file, text := range map[string]string{
-		"slab_rh.csv": "", "slab-rh (2).csv": "", "slabs-rh.csv": "", "events2.csv": "", "Copy of areas.csv": "", "air log.csv": "", "slab-rh.csv.bak": "",
+		"slab_rh.csv": "", "slab-rh (2).csv": "", "slabs-rh.csv": "", "events2.csv": "", "Copy of areas.csv": "", "air log.csv": "",
+		"slab-rh.csv.bak":      "",
 		"instrument check.csv": "", "slab rh.txt": "", "office.csv": "Area,Spot,pH\n", "meter.csv": "Read at;RH (%);Note\n",
 	} {
 		got := faulty(t, folderOf(t, changed(map[string]string{file: text})))
@@ -207,7 +217,8 @@ func TestOneCauseIsToldOnce(t *testing.T) {
 	all := changed(map[string]string{"slab-rh.csv": holeHead + "A1,H1,,1.6,,,80,70,RP1\n"})
 	all["area.csv"] = all["areas.csv"]
 	delete(all, "areas.csv")
-	wants(t, faulty(t, folderOf(t, all)), `area.csv: looks like the table Areas and is not read; rename it "areas.csv", or give it a name and a header unlike any table's`)
+	wants(t, faulty(t, folderOf(t, all)),
+		`area.csv: looks like the table Areas and is not read; rename it "areas.csv", or give it a name and a header unlike any table's`)
 	all = changed(map[string]string{
 		"areas.csv":   "Our areas\n" + files()["areas.csv"],
 		"slab-rh.csv": holeHead + "A1,H1,,1.6,,,80,70,RP1\n",
@@ -240,7 +251,8 @@ func TestLineBreaks(t *testing.T) {
 // A size with three figures behind its comma may be either of two.
 func TestCommaInASize(t *testing.T) {
 	area := func(size string) map[string]string {
-		return changed(map[string]string{"areas.csv": strings.ReplaceAll(areaHead, ",", ";") + "\nA1;" + size + ";slab;4;P1;C1;2026-03-12\n"})
+		return changed(map[string]string{"areas.csv": strings.ReplaceAll(areaHead, ",", ";") + "\nA1;" + size +
+			";slab;4;P1;C1;2026-03-12\n"})
 	}
 	wants(t, faulty(t, folderOf(t, area("4,700"))),
 		`areas.csv row 2 "Size (ft2)": "4,700" has three figures behind its comma; is it 4700? Write it without a comma, or fewer figures`)
@@ -272,5 +284,6 @@ func TestSheetDataStandsAlone(t *testing.T) {
 		}
 		wants(t, faulty(t, p.save(t)), damage+c.want+again)
 	}
-	readBook(t, airBook(t, row).swap(t, airSheet, "</sheetData>", `</sheetData><controls><from xmlns="urn:drawing"><row>1</row></from></controls>`))
+	readBook(t, airBook(t, row).swap(t, airSheet, "</sheetData>",
+		`</sheetData><controls><from xmlns="urn:drawing"><row>1</row></from></controls>`))
 }

@@ -33,13 +33,17 @@ func TestLyingArchive(t *testing.T) {
 	p := airBook(t, "")
 	delete(p, airSheet)
 	data := p.with(t, func(z *zip.Writer) error {
-		raw, err := z.CreateRaw(&zip.FileHeader{Name: airSheet, Method: zip.Deflate, CompressedSize64: uint64(packed.Len()), UncompressedSize64: 1000})
+		raw, err := z.CreateRaw(&zip.FileHeader{
+			Name: airSheet, Method: zip.Deflate, CompressedSize64: uint64(packed.Len()),
+			UncompressedSize64: 1000,
+		})
 		if err == nil {
 			_, err = raw.Write(packed.Bytes())
 		}
 		return err
 	})
-	wants(t, faulty(t, saved(t, data)), `mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `+airSheet+": zip: not a valid zip file"+again)
+	wants(t, faulty(t, saved(t, data)),
+		`mill.xlsx: the workbook is damaged: the sheet "Air" does not read to its end: `+airSheet+": zip: not a valid zip file"+again)
 }
 
 // The sheet that has no room is named, in a sentence.

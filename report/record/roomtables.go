@@ -61,7 +61,8 @@ func surfaceTable() table[acclimate.Surface] {
 			name("Spot", func(s *spot) *string { return &s.Spot }).always(),
 			clock("Read at", measured(), func(s *spot) *evidence.Time { return &s.ReadAt }).must(),
 			number("Temp", fahrenheit(), temperature(), func(s *spot) *evidence.Reading { return &s.Temp }).must(),
-			instrument(func(s *spot) *string { return &s.Instrument }, evidence.Surface, evidence.AirMeter, evidence.AnyMeter),
+			instrument(func(s *spot) *string { return &s.Instrument }, evidence.Surface, evidence.AirMeter,
+				evidence.AnyMeter),
 			text("By", func(s *spot) *string { return &s.By }),
 			text("Note", func(s *spot) *string { return &s.Note }),
 		},
@@ -78,15 +79,18 @@ func woodTable() table[wood.Row] {
 		place: func(w *row) *evidence.Place { return &w.Place },
 		columns: []column[row]{
 			area(func(w *row) *string { return &w.Area }).always(),
-			word("Of", []string{wood.OfFlooring, wood.OfSubfloor, wood.OfJoist}, func(w *row) *string { return &w.Of }).always(),
+			word("Of", []string{wood.OfFlooring, wood.OfSubfloor, wood.OfJoist},
+				func(w *row) *string { return &w.Of }).always(),
 			name("Piece", func(w *row) *string { return &w.Piece }).always(),
 			name("Lot", func(w *row) *string { return &w.Lot }),
 			number("X", feet(), anything, func(w *row) *evidence.Reading { return &w.X }),
 			number("Y", feet(), anything, func(w *row) *evidence.Reading { return &w.Y }),
 			clock("Read at", measured(), func(w *row) *evidence.Time { return &w.ReadAt }).must(),
-			word("Method", []string{wood.Pin, wood.Pinless, wood.OvenDry}, func(w *row) *string { return &w.Method }).must(),
+			word("Method", []string{wood.Pin, wood.Pinless, wood.OvenDry},
+				func(w *row) *string { return &w.Method }).must(),
 			number("Depth", inches(), notNegative, func(w *row) *evidence.Reading { return &w.Depth }),
-			number("Reading", only(evidence.MC), moisture(), func(w *row) *evidence.Reading { return &w.Reading }).must(),
+			number("Reading", only(evidence.MC), moisture(),
+				func(w *row) *evidence.Reading { return &w.Reading }).must(),
 			text("Scale", func(w *row) *string { return &w.Scale }),
 			text("Species", func(w *row) *string { return &w.Species }),
 			number("Wood temp", fahrenheit(), temperature(), func(w *row) *evidence.Reading { return &w.WoodTemp }),
@@ -104,8 +108,10 @@ func moreWood(d *decoder, w *wood.Row) {
 		d.column = d.place["Instrument"]
 		d.taker(w.Instrument, []string{kind})
 	}
-	if at, ok := d.areas.find(w.Area); ok && d.job.Areas[at].Substrate == "slab" && (w.Of == wood.OfSubfloor || w.Of == wood.OfJoist) {
-		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate", evidence.Quote(d.job.Areas[at].ID), w.Of)
+	if at, ok := d.areas.find(w.Area); ok && d.job.Areas[at].Substrate == "slab" &&
+		(w.Of == wood.OfSubfloor || w.Of == wood.OfJoist) {
+		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate",
+			evidence.Quote(d.job.Areas[at].ID), w.Of)
 	}
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {
 		d.faultAt("Set aside", "only boards of flooring are set aside, and this row is of a %s; clear the cell", w.Of)

@@ -151,7 +151,8 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 func (t table[T]) names(header string) bool {
 	name, _ := split(header)
 	now := nowCalled(name, columnsNow(t.name))
-	return slices.ContainsFunc(t.columns, func(c column[T]) bool { return evidence.Same(name, c.name) || now == c.name })
+	return slices.ContainsFunc(t.columns,
+		func(c column[T]) bool { return evidence.Same(name, c.name) || now == c.name })
 }
 
 // header binds the columns that the header names and finds what is wrong

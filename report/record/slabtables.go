@@ -64,7 +64,8 @@ func (d *decoder) afterPlacing(column, area string, read evidence.Time) {
 		return
 	}
 	if placed := d.job.Areas[at].PlacedOn; placed.Shown() && read.Day() < placed.Day {
-		d.wrongAt(column, read.Written, "is before the slab was placed, %s (Areas, Placed on); mend one of the two", placed.Written)
+		d.wrongAt(column, read.Written, "is before the slab was placed, %s (Areas, Placed on); mend one of the two",
+			placed.Written)
 	}
 }
 
@@ -77,12 +78,14 @@ func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
 	meant, far := "", depth.Exact().Cmp(thickness.In(depth.Unit).Mul(evidence.Whole(twice))) > 0
 	for _, u := range []evidence.Unit{evidence.Millimeter, evidence.Centimeter, evidence.Inch} {
 		x := evidence.Convert(depth.Exact(), u, thickness.Unit)
-		if far && u != depth.Unit && x.Cmp(thickness.Exact()) <= 0 && x.Mul(evidence.Whole(tenth)).Cmp(thickness.Exact()) >= 0 {
+		if far && u != depth.Unit && x.Cmp(thickness.Exact()) <= 0 &&
+			x.Mul(evidence.Whole(tenth)).Cmp(thickness.Exact()) >= 0 {
 			meant = fmt.Sprintf("are these %s? Then name the column %s; else ", u, evidence.Heading(column, u))
 			break
 		}
 	}
-	d.wrongAt(column, depth.Written, "is deeper than the slab, which is %s thick; %smend the depth or the thickness", thickness, meant)
+	d.wrongAt(column, depth.Written, "is deeper than the slab, which is %s thick; %smend the depth or the thickness",
+		thickness, meant)
 }
 
 func (d *decoder) thicknessOf(area string) evidence.Reading {
@@ -103,8 +106,10 @@ func mverTable() table[slab.Dish] {
 			number("Y", feet(), anything, func(s *dish) *evidence.Reading { return &s.Y }),
 			clock("Set at", measured(), func(s *dish) *evidence.Time { return &s.SetAt }).must(),
 			clock("Retrieved at", measured(), func(s *dish) *evidence.Time { return &s.RetrievedAt }).must(),
-			number("Start mass", only(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.Start }).must(),
-			number("End mass", only(evidence.Gram), notNegative, func(s *dish) *evidence.Reading { return &s.End }).must(),
+			number("Start mass", only(evidence.Gram), notNegative,
+				func(s *dish) *evidence.Reading { return &s.Start }).must(),
+			number("End mass", only(evidence.Gram), notNegative,
+				func(s *dish) *evidence.Reading { return &s.End }).must(),
 			number("Test area", patches(), aboveZero, func(s *dish) *evidence.Reading { return &s.TestArea }).must(),
 			instrument(func(s *dish) *string { return &s.Instrument }, evidence.Balance),
 			text("By", func(s *dish) *string { return &s.By }),

@@ -14,16 +14,34 @@ import (
 func TestStoredValues(t *testing.T) {
 	for _, c := range []struct{ name, cells, at, temp, rh string }{
 		{"texts", inlines("2026-03-04 08:30", "70", "40.10"), "2026-03-04 08:30", "70", "40.10"},
-		{"floats", `<c s="4"><v>46085.354166666664</v></c><c><v>70.299999999999997</v></c><c s="6"><v>40.100000000000001</v></c>`, "2026-03-04 08:30", "70.3", "40.1"},
-		{"percent", `<c s="4"><v>46085.354166666664</v></c><c><v>70</v></c><c s="1"><v>0.84699999999999998</v></c>`, "2026-03-04 08:30", "70", "84.7"},
-		{"own percent", `<c s="4"><v>46085.354166666664</v></c><c><v>-1.5E1</v></c><c s="2"><v>1.7000000000000001E-2</v></c>`, "2026-03-04 08:30", "-15", "1.7"},
-		{"percent below one", `<c s="4"><v>46085.35417</v></c><c><v>70</v></c><c s="2"><v>5.0000000000000001E-3</v></c>`, "2026-03-04 08:30", "70", "0.5"},
+		{
+			"floats", `<c s="4"><v>46085.354166666664</v></c><c><v>70.299999999999997</v></c><c s="6"><v>40.100000000000001</v></c>`,
+			"2026-03-04 08:30", "70.3", "40.1",
+		},
+		{
+			"percent", `<c s="4"><v>46085.354166666664</v></c><c><v>70</v></c><c s="1"><v>0.84699999999999998</v></c>`, "2026-03-04 08:30",
+			"70", "84.7",
+		},
+		{
+			"own percent", `<c s="4"><v>46085.354166666664</v></c><c><v>-1.5E1</v></c><c s="2"><v>1.7000000000000001E-2</v></c>`,
+			"2026-03-04 08:30", "-15", "1.7",
+		},
+		{
+			"percent below one", `<c s="4"><v>46085.35417</v></c><c><v>70</v></c><c s="2"><v>5.0000000000000001E-3</v></c>`,
+			"2026-03-04 08:30", "70", "0.5",
+		},
 		{"a day with hours", `<c s="3"><v>46085.354178240741</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30:01", "70", "40"},
-		{"typed zeros", `<c s="4"><v>46085.354166666664</v></c><c s="6"><v>70</v></c><c s="6"><v>40.25</v></c>`, "2026-03-04 08:30", "70.0", "40.25"},
+		{
+			"typed zeros", `<c s="4"><v>46085.354166666664</v></c><c s="6"><v>70</v></c><c s="6"><v>40.25</v></c>`, "2026-03-04 08:30", "70.0",
+			"40.25",
+		},
 		{"midnight", `<c s="4"><v>46085</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 00:00", "70", "40"},
 		{"ISO", `<c t="d" s="4"><v>2026-03-04T08:30:00</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
 		{"ISO, minutes", `<c t="d"><v>2026-03-04T08:30</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
-		{"ISO, parts of a second", `<c t="d"><v>2026-03-04T08:29:59.999Z</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
+		{
+			"ISO, parts of a second", `<c t="d"><v>2026-03-04T08:29:59.999Z</v></c><c><v>70</v></c><c><v>40</v></c>`, "2026-03-04 08:30", "70",
+			"40",
+		},
 		{"formulas", `<c s="4"><f t="shared" si="0"/><v>46085.354166666664</v></c><c><f>35*2</f><v>70</v></c><c><f t="shared" ref="C2:C9" si="1">C1</f><v>40</v></c>`, "2026-03-04 08:30", "70", "40"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -49,7 +67,8 @@ func TestDaysSince1904(t *testing.T) {
 func TestTextColumns(t *testing.T) {
 	p := airBook(t, "<row>"+inlines("2026-03-04 08:30", "70", "40", "T1")+inline("two_x000D_\nlines_x005F_x0041_ _xZZZZ_")+`</row>`+
 		"<row>"+inlines("2026-03-04 08:40", "70", "40")+`<c><v>7</v></c><c s="2"><v>0.25</v></c></row>`)
-	p.swap(t, "xl/worksheets/instruments.csv", inline("CM"), inline("air")).swap(t, "xl/worksheets/instruments.csv", inline("007"), `<c><v>7.0</v></c>`).swap(t, airSheet, "<c><v>7</v></c>", `<c><v>7.0</v></c>`)
+	p.swap(t, "xl/worksheets/instruments.csv", inline("CM"), inline("air")).swap(t, "xl/worksheets/instruments.csv", inline("007"),
+		`<c><v>7.0</v></c>`).swap(t, airSheet, "<c><v>7</v></c>", `<c><v>7.0</v></c>`)
 	rec := readBook(t, p.share("", styled))
 	if got, want := rec.Job.Air[0].Note, "two\r\nlines_x0041_ _xZZZZ_"; got != want {
 		t.Errorf("got %q, not %q", got, want)
@@ -72,7 +91,8 @@ func TestNumbersAsNames(t *testing.T) {
 		"instrument-checks.csv": "Checked at,Expected,Read,Instrument\n2026-03-01 08:00,0.75,75,T1\n",
 	}).share("", styled)
 	p.swap(t, slabSheet, inline("H1"), shown).swap(t, slabSheet, inline("H2"), `<c><v>7.0</v></c>`)
-	p.swap(t, "xl/worksheets/instruments.csv", inline("T1"), `<c><v>7</v></c>`).swap(t, "xl/worksheets/instrument-checks.csv", inline("T1"), shown)
+	p.swap(t, "xl/worksheets/instruments.csv", inline("T1"), `<c><v>7</v></c>`).swap(t, "xl/worksheets/instrument-checks.csv", inline("T1"),
+		shown)
 	const at = `Instrument checks!B2 "Expected": `
 	wants(t, faulty(t, p.save(t)), at+`"0.75" looks like a fraction of one; write 75`)
 	rec := readBook(t, p.swap(t, "xl/worksheets/instrument-checks.csv", "0.75", "75"))
@@ -86,7 +106,8 @@ func TestNumbersAsNames(t *testing.T) {
 // Runs in runs are refused, and however many there are do not exhaust the stack.
 func TestDeepRuns(t *testing.T) {
 	deep := strings.Repeat("<r>", 1_000_000) + "<t>x</t>" + strings.Repeat("</r>", 1_000_000)
-	p := airBook(t, "<row>"+inlines("2026-03-04 08:30", "70", "40", "T1")+`<c t="s"><v>0</v></c></row>`).share("<sst><si>"+deep+"</si></sst>", "")
+	p := airBook(t, "<row>"+inlines("2026-03-04 08:30", "70", "40",
+		"T1")+`<c t="s"><v>0</v></c></row>`).share("<sst><si>"+deep+"</si></sst>", "")
 	if got := faulty(t, p.save(t)); !strings.Contains(got, "xl/sharedStrings.xml: its elements are nested over 1000 deep") {
 		t.Errorf("got %q", got)
 	}
@@ -99,18 +120,54 @@ func TestDeepRuns(t *testing.T) {
 func TestWorkbookFaults(t *testing.T) {
 	for _, c := range []struct{ name, cells, want string }{
 		{"a decimal comma", inlines("2026-03-04 08:30", "70", "84,7"), `Air!C2 "RH (%)": "84,7" is not a plain number; write 84.7`},
-		{"a truth value", inlines("2026-03-04 08:30", "70") + `<c t="b"><v>1</v></c>`, `Air!C2 "RH (%)": TRUE is a truth value; write yes, no, a number or words`},
-		{"an error value", inlines("2026-03-04 08:30", "70") + `<c t="e"><f>1/0</f><v>#DIV/0!</v></c>`, `Air!C2 "RH (%)": "#DIV/0!" is an error value; write what was observed, or clear the cell`},
-		{"no result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f></c>`, `Air!C2 "RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`},
-		{"an empty result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f><v></v></c>`, `Air!C2 "RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`},
-		{"a plain number for a time", `<c><v>46085.5</v></c>` + inlines("70", "40"), `Air!A2 "Read at": "46085.5" is a number, not a time; write the day and the time, such as 2026-03-04 08:30`},
-		{"a day for a time", `<c s="3"><v>46085</v></c>` + inlines("70", "40"), `Air!A2 "Read at": "2026-03-04" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`},
-		{"an ISO day for a time", `<c t="d" s="3"><v>2026-03-04T00:00:00</v></c>` + inlines("70", "40"), `Air!A2 "Read at": "2026-03-04" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`},
-		{"a clock time alone", `<c s="4"><v>0.35416666666666669</v></c>` + inlines("70", "40"), `Air!A2 "Read at": "0.354166666666667" is a number, not a time; write the day and the time, such as 2026-03-04 08:30`},
-		{"a date for a number", inline("2026-03-04 08:30") + `<c s="3"><v>46085</v></c>` + inline("40"), `Air!B2 "Temp (F)": "2026-03-04" is a date, not a number; write the number, and format the cell as one`},
-		{"a percentage that is none", inlines("2026-03-04 08:30", "70") + `<c s="1"><v>84.7</v></c>`, `Air!C2 "RH (%)": "8470" is outside 0 to 100; write the number in the unit of its column, or leave the cell blank`},
-		{"a fraction", inlines("2026-03-04 08:30", "70") + `<c><v>0.84699999999999998</v></c>`, `Air!C2 "RH (%)": "0.847" looks like a fraction of one; write 84.7`},
-		{"a huge number", inlines("2026-03-04 08:30", "70") + `<c><v>1E+300</v></c>`, `Air!C2 "RH (%)": "100000000000000000000000000000000000000000000000000000000000..." has more digits than any reading; write the number as read`},
+		{
+			"a truth value", inlines("2026-03-04 08:30", "70") + `<c t="b"><v>1</v></c>`,
+			`Air!C2 "RH (%)": TRUE is a truth value; write yes, no, a number or words`,
+		},
+		{
+			"an error value", inlines("2026-03-04 08:30", "70") + `<c t="e"><f>1/0</f><v>#DIV/0!</v></c>`,
+			`Air!C2 "RH (%)": "#DIV/0!" is an error value; write what was observed, or clear the cell`,
+		},
+		{
+			"no result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f></c>`,
+			`Air!C2 "RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`,
+		},
+		{
+			"an empty result", inlines("2026-03-04 08:30", "70") + `<c><f>SUM(A1:A2)</f><v></v></c>`,
+			`Air!C2 "RH (%)": is a formula without a stored result; open the workbook in a spreadsheet program, let it calculate and save it, or write the value`,
+		},
+		{
+			"a plain number for a time", `<c><v>46085.5</v></c>` + inlines("70", "40"),
+			`Air!A2 "Read at": "46085.5" is a number, not a time; write the day and the time, such as 2026-03-04 08:30`,
+		},
+		{
+			"a day for a time", `<c s="3"><v>46085</v></c>` + inlines("70", "40"),
+			`Air!A2 "Read at": "2026-03-04" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`,
+		},
+		{
+			"an ISO day for a time", `<c t="d" s="3"><v>2026-03-04T00:00:00</v></c>` + inlines("70", "40"),
+			`Air!A2 "Read at": "2026-03-04" is a date, and a time is asked for; write the day and the time, such as 2026-03-04 08:30`,
+		},
+		{
+			"a clock time alone", `<c s="4"><v>0.35416666666666669</v></c>` + inlines("70", "40"),
+			`Air!A2 "Read at": "0.354166666666667" is a number, not a time; write the day and the time, such as 2026-03-04 08:30`,
+		},
+		{
+			"a date for a number", inline("2026-03-04 08:30") + `<c s="3"><v>46085</v></c>` + inline("40"),
+			`Air!B2 "Temp (F)": "2026-03-04" is a date, not a number; write the number, and format the cell as one`,
+		},
+		{
+			"a percentage that is none", inlines("2026-03-04 08:30", "70") + `<c s="1"><v>84.7</v></c>`,
+			`Air!C2 "RH (%)": "8470" is outside 0 to 100; write the number in the unit of its column, or leave the cell blank`,
+		},
+		{
+			"a fraction", inlines("2026-03-04 08:30", "70") + `<c><v>0.84699999999999998</v></c>`,
+			`Air!C2 "RH (%)": "0.847" looks like a fraction of one; write 84.7`,
+		},
+		{
+			"a huge number", inlines("2026-03-04 08:30", "70") + `<c><v>1E+300</v></c>`,
+			`Air!C2 "RH (%)": "100000000000000000000000000000000000000000000000000000000000..." has more digits than any reading; write the number as read`,
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := airBook(t, "<row>"+c.cells+inline("T1")+"</row>").share("", styled)

@@ -158,7 +158,8 @@ func airRecord(t testing.TB, rows int) string {
 		}
 	}
 	put("job.csv", []string{"Item", "Entry"}, []string{"Job", "Long logger"}, []string{"Time zone", "America/Chicago"})
-	put("areas.csv", []string{"Area", "Size (ft2)", "Substrate", "Flooring", "Climate", "Install on"}, []string{"A1", "1240", "slab", "P1", "C1", "2026-03-12"})
+	put("areas.csv", []string{"Area", "Size (ft2)", "Substrate", "Flooring", "Climate", "Install on"},
+		[]string{"A1", "1240", "slab", "P1", "C1", "2026-03-12"})
 	put("products.csv", []string{"Product", "Kind"}, []string{"P1", "resilient"})
 	put("climates.csv", []string{"Climate", "Period", "Temp (F)", "RH (%)"}, []string{"C1", "winter", "70", "30"})
 	put("instruments.csv", []string{"Instrument", "Kind"}, []string{"T1", "air"})
@@ -168,7 +169,10 @@ func airRecord(t testing.TB, rows int) string {
 		if h := at.Hour(); at.Month() == 3 && h == 2 {
 			at = at.Add(time.Hour)
 		}
-		lines = append(lines, []string{"A1", at.Format(minute), decimal.New(int64(180+i%50), -1).String(), decimal.New(int64(350+i%100), -1).String(), "T1"})
+		lines = append(lines, []string{
+			"A1", at.Format(minute), decimal.New(int64(180+i%50), -1).String(),
+			decimal.New(int64(350+i%100), -1).String(), "T1",
+		})
 		at = at.Add(time.Minute)
 	}
 	put("air.csv", lines...)

@@ -91,7 +91,8 @@ func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
 	first, last, ok := d.clocks.instants(clock, d.job.Zone)
 	if !ok {
-		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed", d.job.ZoneName)
+		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed",
+			d.job.ZoneName)
 		return evidence.Time{}
 	}
 	c.Kind = report.TimeCell
@@ -119,7 +120,8 @@ func (d *decoder) inYears(text string, t time.Time, from era) bool {
 	const longest = 366 // days from the last day of installing to any reading
 	switch late := d.installs.Shown() && int(evidence.DayOf(t)-d.installs.Day) > longest; {
 	case from.toInstall && late:
-		d.wrong(text, "is more than %d days after the last Install on, %s; is the year right?%s", longest, d.installs.Written, d.yearMeant(text, t))
+		d.wrong(text, "is more than %d days after the last Install on, %s; is the year right?%s", longest,
+			d.installs.Written, d.yearMeant(text, t))
 	case t.Year() >= from.since && t.Year() <= lastYear:
 		return true
 	case from.since == 0:

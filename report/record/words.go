@@ -68,5 +68,6 @@ func (x *index) complaint(id string) complaint {
 	if len(x.ids) == 0 {
 		return about(id, "is not listed in %s; list it there", x.table)
 	}
-	return about(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table, evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
+	return about(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table,
+		evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
 }

@@ -42,7 +42,8 @@ func TestWorkbookWriters(t *testing.T) {
 		},
 		"strict": func(p parts) parts {
 			for name := range p {
-				p[name] = strings.NewReplacer("http://schemas.openxmlformats.org/officeDocument/2006/", "http://purl.oclc.org/ooxml/officeDocument/",
+				p[name] = strings.NewReplacer("http://schemas.openxmlformats.org/officeDocument/2006/",
+					"http://purl.oclc.org/ooxml/officeDocument/",
 					mainSpace, "http://purl.oclc.org/ooxml/spreadsheetml/main").Replace(p[name])
 			}
 			return p
@@ -54,7 +55,8 @@ func TestWorkbookWriters(t *testing.T) {
 			return p
 		},
 		"absolute targets": func(p parts) parts {
-			return p.swap(t, "xl/_rels/workbook.xml.rels", `Target="worksheets/`, `Target="/xl/worksheets/`).swap(t, "_rels/.rels", `Target="xl`, `Target="/xl`)
+			return p.swap(t, "xl/_rels/workbook.xml.rels", `Target="worksheets/`, `Target="/xl/worksheets/`).swap(t, "_rels/.rels",
+				`Target="xl`, `Target="/xl`)
 		},
 		"backslashes and other capitals": func(p parts) parts {
 			p[`XL\Worksheets\Slab-RH.csv`] = p[slabSheet]
@@ -80,7 +82,8 @@ func TestWorkbookWriters(t *testing.T) {
 			return p.swap(t, slabSheet, "</sheetData>", `</sheetData><mergeCells><mergeCell ref="A5:B6"/></mergeCells>`)
 		},
 		"numbers": func(p parts) parts {
-			return p.swap(t, slabSheet, inline("84.70"), `<c><v>84.70</v></c>`).swap(t, slabSheet, inline("70"), `<c t="n"><v>7.0E1</v></c>`)
+			return p.swap(t, slabSheet, inline("84.70"), `<c><v>84.70</v></c>`).swap(t, slabSheet, inline("70"),
+				`<c t="n"><v>7.0E1</v></c>`)
 		},
 	}
 	for name, change := range write {
@@ -101,7 +104,8 @@ func TestWorkbookWriters(t *testing.T) {
 
 func TestWorkbookIdentity(t *testing.T) {
 	p := handWritten(t, nil)
-	p.swap(t, "xl/workbook.xml", "</sheets>", `<sheet name="Contacts" sheetId="98" r:id="none"/><sheet name="Cautions" sheetId="99" r:id="gone"/></sheets>`)
+	p.swap(t, "xl/workbook.xml", "</sheets>",
+		`<sheet name="Contacts" sheetId="98" r:id="none"/><sheet name="Cautions" sheetId="99" r:id="gone"/></sheets>`)
 	path := p.save(t)
 	rec, err := Read(path)
 	if err != nil {
@@ -131,7 +135,8 @@ func TestLibraryWorkbook(t *testing.T) {
 	percent, _ := f.NewStyle(&excelize.Style{NumFmt: 9})
 	for _, err := range []error{
 		f.SetCellValue("Air", "C2", 0.58), f.SetCellStyle("Air", "C2", "C2", percent),
-		f.SetCellValue("Air", "E2", "by hand"), f.MergeCell("Air", "F2", "F4"), f.SetCellValue("Air", "B2", nil), f.SetCellFormula("Air", "B2", "35*2"),
+		f.SetCellValue("Air", "E2", "by hand"), f.MergeCell("Air", "F2", "F4"), f.SetCellValue("Air", "B2", nil),
+		f.SetCellFormula("Air", "B2", "35*2"),
 	} {
 		if err != nil {
 			t.Fatal(err)

@@ -173,7 +173,8 @@ func (b *book) strange() []string {
 	var all []string
 	for _, part := range slices.Sorted(maps.Keys(b.parts)) {
 		for _, kind := range []string{
-			"vbaproject", "macrosheets", "externallinks", "pivottables", "querytables", "connections", "embeddings", "activex", "customui", "slicers",
+			"vbaproject", "macrosheets", "externallinks", "pivottables", "querytables", "connections", "embeddings",
+			"activex", "customui", "slicers",
 		} {
 			if strings.Contains(strings.ToLower(part), kind) {
 				all = append(all, "the part "+part)

@@ -153,7 +153,9 @@ func (b *book) walk(part string, mark func(*xml.Decoder, xml.StartElement) (stri
 	}
 }
 
-func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement, mark func(*xml.Decoder, xml.StartElement) (string, error)) error {
+func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement,
+	mark func(*xml.Decoder, xml.StartElement) (string, error),
+) error {
 	switch e.Name.Local {
 	case "t", "f", "v":
 		return p.keepText(d, e)

@@ -80,7 +80,8 @@ func shifted(formula string, rows, columns int) string {
 			b.WriteString(`"` + part + `"`)
 			continue
 		}
-		b.WriteString(cellPattern().ReplaceAllStringFunc(part, func(s string) string { return moved(s, rows, columns) }))
+		b.WriteString(cellPattern().ReplaceAllStringFunc(part,
+			func(s string) string { return moved(s, rows, columns) }))
 	}
 	return b.String()
 }

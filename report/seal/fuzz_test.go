@@ -46,16 +46,19 @@ func FuzzRead(f *testing.F) {
 func TestHostileFiles(t *testing.T) {
 	parts := partsOf(t, smallBook(t))
 	for name, book := range map[string][]byte{
-		"nothing":          nil,
-		"a letter":         []byte("a letter"),
-		"an empty file":    zipped(t, nil, "readme", "x"),
-		"no workbook":      zipped(t, parts, "_rels/.rels", "<Relationships/>"),
-		"no sheet":         zipped(t, parts, "xl/_rels/workbook.xml.rels", "<Relationships/>"),
-		"a cut sheet":      zipped(t, parts, "xl/worksheets/sheet1.xml", "<worksheet><sheetData><row><c>"),
-		"a lost text":      zipped(t, parts, "xl/worksheets/sheet1.xml", `<worksheet><sheetData><row r="1"><c r="A1" t="s"><v>99</v></c></row></sheetData></worksheet>`),
-		"a cell twice":     zipped(t, parts, "xl/worksheets/sheet1.xml", `<worksheet><sheetData><row r="1"><c r="A1"/><c r="A1"/></row></sheetData></worksheet>`),
-		"rows in no order": zipped(t, parts, "xl/worksheets/sheet1.xml", `<worksheet><sheetData><row r="2"/><row r="1"/></sheetData></worksheet>`),
-		"a part twice":     twice(t, "xl/workbook.xml"),
+		"nothing":       nil,
+		"a letter":      []byte("a letter"),
+		"an empty file": zipped(t, nil, "readme", "x"),
+		"no workbook":   zipped(t, parts, "_rels/.rels", "<Relationships/>"),
+		"no sheet":      zipped(t, parts, "xl/_rels/workbook.xml.rels", "<Relationships/>"),
+		"a cut sheet":   zipped(t, parts, "xl/worksheets/sheet1.xml", "<worksheet><sheetData><row><c>"),
+		"a lost text": zipped(t, parts, "xl/worksheets/sheet1.xml",
+			`<worksheet><sheetData><row r="1"><c r="A1" t="s"><v>99</v></c></row></sheetData></worksheet>`),
+		"a cell twice": zipped(t, parts, "xl/worksheets/sheet1.xml",
+			`<worksheet><sheetData><row r="1"><c r="A1"/><c r="A1"/></row></sheetData></worksheet>`),
+		"rows in no order": zipped(t, parts, "xl/worksheets/sheet1.xml",
+			`<worksheet><sheetData><row r="2"/><row r="1"/></sheetData></worksheet>`),
+		"a part twice": twice(t, "xl/workbook.xml"),
 	} {
 		if _, err := seal.Read(book); err == nil || strings.Contains(err.Error(), "\n") {
 			t.Errorf("%s: %v", name, err)
@@ -77,7 +80,8 @@ func smallBook(t testing.TB) []byte {
 		f.AddSparkline("Sheet1", &excelize.SparklineOptions{Location: []string{"E2"}, Range: []string{"Sheet1!B2:B3"}}),
 		f.SetDefinedName(&excelize.DefinedName{Name: "named", RefersTo: "Sheet1!$A$1"}),
 		f.AddDataValidation("Sheet1", &excelize.DataValidation{Type: "list", Sqref: "A8", Formula1: `"a,b"`}),
-		f.SetConditionalFormat("Sheet1", "B2", []excelize.ConditionalFormatOptions{{Type: "data_bar", Criteria: "=", MinType: "min", MaxType: "max"}}),
+		f.SetConditionalFormat("Sheet1", "B2",
+			[]excelize.ConditionalFormatOptions{{Type: "data_bar", Criteria: "=", MinType: "min", MaxType: "max"}}),
 	}
 	for _, err := range steps {
 		if err != nil {

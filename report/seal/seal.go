@@ -93,7 +93,8 @@ func decided(d report.AreaAnswer) [][]string {
 func StandsAlone(j report.Job, d report.Decision) bool {
 	whole := Of("", nil, report.Decided(j, []report.Decision{d}))
 	j.Areas = []report.Area{d.Area}
-	j.Holes = slices.DeleteFunc(slices.Clone(j.Holes), func(h slab.Hole) bool { return !evidence.Same(h.Area, d.Area.ID) })
+	j.Holes = slices.DeleteFunc(slices.Clone(j.Holes),
+		func(h slab.Hole) bool { return !evidence.Same(h.Area, d.Area.ID) })
 	return Of("", nil, report.Decided(j, report.Judge(j))) == whole
 }
 

@@ -95,7 +95,8 @@ func shown(s string) string {
 // otherVersion compares verdicts, findings and the seal alone: pages of another
 // version may look otherwise.
 func (v *verifier) otherVersion() {
-	v.note("it was written by %s, and this is %s: verdicts, findings and the seal are compared, pages are not", shown(v.By), v.Tool)
+	v.note("it was written by %s, and this is %s: verdicts, findings and the seal are compared, pages are not",
+		shown(v.By), v.Tool)
 	changes, _ := Differences(v.Again.only(v.ofRecord()), v.Given.only(v.ofRecord()), false)
 	v.edited = len(changes) > 0
 	v.tell(changes)

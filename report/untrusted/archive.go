@@ -36,7 +36,8 @@ func Archive(data []byte, most uint64) (*zip.Reader, error) {
 			return nil, ErrLarge
 		}
 		if size > smallPart && size/mostPacked > f.CompressedSize64 {
-			return nil, fmt.Errorf("its part %s unpacks to over %d times its size, so it is no table that anyone typed", f.Name, mostPacked)
+			return nil, fmt.Errorf("its part %s unpacks to over %d times its size, so it is no table that anyone typed",
+				f.Name, mostPacked)
 		}
 	}
 	return z, nil

@@ -91,7 +91,8 @@ func TestArchives(t *testing.T) {
 	if _, err := Archive(archive(t, "x", smallPart+1), 1<<30); err == nil || !strings.Contains(err.Error(), "over 200 times its size") {
 		t.Errorf("a larger one: %v", err)
 	}
-	if _, err := Archive(bytes.Repeat([]byte("PK\x01\x02"), mostParts+1), 1<<30); err == nil || !strings.Contains(err.Error(), "20001 parts") {
+	if _, err := Archive(bytes.Repeat([]byte("PK\x01\x02"), mostParts+1), 1<<30); err == nil ||
+		!strings.Contains(err.Error(), "20001 parts") {
 		t.Errorf("many parts: %v", err)
 	}
 }
@@ -161,7 +162,8 @@ func TestSizes(t *testing.T) {
 	if _, err := Read(path, Wanted{Most: 4, Smaller: "thin it"}); err == nil || err.Error() != "air.csv: is over 0 MB; thin it" {
 		t.Errorf("%v", err)
 	}
-	if _, err := Read(filepath.Dir(path), Wanted{Give: "a file"}); err == nil || !strings.HasSuffix(err.Error(), ": is not a regular file; give a file") {
+	if _, err := Read(filepath.Dir(path), Wanted{Give: "a file"}); err == nil ||
+		!strings.HasSuffix(err.Error(), ": is not a regular file; give a file") {
 		t.Errorf("%v", err)
 	}
 	if _, err := Read(path+"x", Wanted{}); err == nil || err.Error() != "air.csvx: there is no such file; check the name" {

@@ -68,7 +68,8 @@ func expected(a report.Advice) []string {
 func corrected(all []report.Correction) []string {
 	var lines []string
 	for _, c := range all {
-		lines = append(lines, fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source, c.Cite.Standing, c.Place))
+		lines = append(lines, fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source,
+			c.Cite.Standing, c.Place))
 	}
 	return lines
 }

@@ -73,7 +73,12 @@ func areaHead(b Book, d report.Decision) []row {
 	for _, e := range []struct {
 		label string
 		lines []string
-	}{{"Discarded", d.Discarded}, {"Conditions", d.Conditions}, {"Settings changed", changes(b.Job.Settings)}, {"Waivers", waivers(d)}} {
+	}{
+		{"Discarded", d.Discarded},
+		{"Conditions", d.Conditions},
+		{"Settings changed", changes(b.Job.Settings)},
+		{"Waivers", waivers(d)},
+	} {
 		rows = append(rows, entryRows(e.label, e.lines, 1)...)
 	}
 	return rows
@@ -112,7 +117,10 @@ func entryRows(label string, lines []string, over int) []row {
 func described(j report.Job, a report.Area) []entry {
 	var all []entry
 	for _, e := range []entry{{"Flooring", a.Flooring}, {"Adhesive", a.Adhesive}, {"Membrane", a.Membrane}} {
-		at := slices.IndexFunc(j.Products, func(p report.Product) bool { return e.says != "" && evidence.Same(p.ID, e.says) })
+		at := slices.IndexFunc(j.Products, func(p report.Product) bool {
+			return e.says != "" &&
+				evidence.Same(p.ID, e.says)
+		})
 		if at >= 0 {
 			p := j.Products[at]
 			for _, s := range []string{p.Description, p.DataSheet} {

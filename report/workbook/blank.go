@@ -40,7 +40,10 @@ func startPage(b Blank) page {
 	widths := []float64{5, 21, 88}
 	across := len(widths)
 	rows := []row{
-		{cells: []cell{{value: "An empty record of one job", look: look{size: large, bold: true}, across: across}}, least: 26},
+		{
+			cells: []cell{{value: "An empty record of one job", look: look{size: large, bold: true}, across: across}},
+			least: 26,
+		},
 		{cells: []cell{{value: "What one wood floor on a slab needs, in this order:", across: across}}, least: formRow},
 	}
 	for i, s := range b.Steps {
@@ -75,7 +78,10 @@ func columnsPage(b Blank) page {
 			}
 			example := text(field.Example)
 			example.look.form = literal
-			rows = append(rows, row{cells: []cell{text(f.Name), text(field.Header), text(asked), text(says(field)), example}})
+			rows = append(rows, row{cells: []cell{
+				text(f.Name), text(field.Header), text(asked), text(says(field)),
+				example,
+			}})
 		}
 	}
 	return page{
@@ -141,7 +147,10 @@ func formLine(f report.Form, nth int) row {
 		item := f.Rows[nth]
 		entry := fieldLook(item.Takes)
 		entry.boxed = true
-		r.cells = []cell{{value: item.Header, look: look{form: literal, boxed: true, bold: item.Must, stands: indented}}, {look: entry}}
+		r.cells = []cell{{
+			value: item.Header,
+			look:  look{form: literal, boxed: true, bold: item.Must, stands: indented},
+		}, {look: entry}}
 	}
 	return r
 }

@@ -39,7 +39,8 @@ func warning(t report.Takes) string {
 func allowance(t report.Takes) []string {
 	switch n := len(t.Words); {
 	case t.Several:
-		return []string{"One or more, with commas, of " + strings.Join(t.Words[:n-1], ", ") + " and " + t.Words[n-1] + "."}
+		return []string{"One or more, with commas, of " + strings.Join(t.Words[:n-1], ", ") + " and " + t.Words[n-1] +
+			"."}
 	case n > 0:
 		return []string{"Choose " + strings.Join(t.Words[:n-1], ", ") + " or " + t.Words[n-1] + "."}
 	case t.Kind == report.NumberField:

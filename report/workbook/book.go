@@ -103,7 +103,8 @@ func pages(b Book) []page {
 
 // filed are the sheets that are signed and filed, without a formula.
 func filed(b Book) []page {
-	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables), func(t report.Table) bool { return squash(t.Name) != squash(signOffName) })
+	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables),
+		func(t report.Table) bool { return squash(t.Name) != squash(signOffName) })
 	d := deskOf(b)
 	d.filed = true
 	all := []page{d.decisionPage()}

@@ -30,11 +30,13 @@ func sample() workbook.Book {
 	finding := evidence.Finding{
 		ID: "slab-rh", Asks: "does every hole meet the limit?", Deciding: true, Outcome: evidence.NotMet,
 		Value: "78.40", Limit: "75", Unit: evidence.RH, Reason: "hole H3 read 78.40 % RH; the limit is 75 % RH",
-		Cite: evidence.Cite{Source: "a data sheet, 2025", Standing: evidence.Manufacturer}, Evidence: []evidence.Place{place("slab-rh.csv row 4")},
+		Cite:     evidence.Cite{Source: "a data sheet, 2025", Standing: evidence.Manufacturer},
+		Evidence: []evidence.Place{place("slab-rh.csv row 4")},
 	}
 	wet := report.Decision{
 		Area:    report.Area{ID: "A/1", Name: "Hall", Flooring: "TILE"},
-		Verdict: evidence.NoGo, Why: evidence.OverLimit, Findings: []evidence.Finding{finding}, Conditions: []string{"provided it stays dry"},
+		Verdict: evidence.NoGo, Why: evidence.OverLimit, Findings: []evidence.Finding{finding},
+		Conditions: []string{"provided it stays dry"},
 	}
 	dry := report.Decision{
 		Area: report.Area{ID: strings.Repeat("long id ", 8)}, Verdict: evidence.Go,
@@ -45,7 +47,11 @@ func sample() workbook.Book {
 		Tables: []report.Table{{
 			Name: "Slab RH", Header: []string{"Area", "Hole", "Read at", "RH (%)", "Note"},
 			Rows: []report.TableRow{
-				{Number: 2, Cells: []report.Cell{textCell("A/1"), textCell("007"), {Kind: report.TimeCell, Text: "2026-03-04 08:30"}, numberCell("71.50")}},
+				{Number: 2, Cells: []report.Cell{
+					textCell("A/1"), textCell("007"),
+					{Kind: report.TimeCell, Text: "2026-03-04 08:30"},
+					numberCell("71.50"),
+				}},
 				{Number: 4, Cells: []report.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
 			},
 		}},
@@ -104,7 +110,8 @@ func TestAreasWhoseNamesCollideGetSheetsOfTheirOwn(t *testing.T) {
 
 func TestARecordsTableKeepsItsNameBeforeAnyOtherSheet(t *testing.T) {
 	b := sample()
-	b.Tables = append(b.Tables, report.Table{Name: "Limits", Header: []string{"Area"}}, report.Table{Name: "Area A-1", Header: []string{"Area"}})
+	b.Tables = append(b.Tables, report.Table{Name: "Limits", Header: []string{"Area"}},
+		report.Table{Name: "Area A-1", Header: []string{"Area"}})
 	sheets := opened(t, b).GetSheetList()
 	for _, want := range []string{"Limits", "Limits (2)", "Area A-1", "Area A-1 (2)"} {
 		if !slices.Contains(sheets, want) {

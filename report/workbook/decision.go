@@ -31,7 +31,8 @@ const toldRow = 2
 // numbered once below, and lines to sign.
 func (d *desk) decisionPage() page {
 	rows := d.decisionHead()
-	rows = append(rows, smaller(header("Area", "Verdict", "Over or missing", "What next, who, when", "Worst reading, cell",
+	rows = append(rows, smaller(header("Area", "Verdict", "Over or missing", "What next, who, when",
+		"Worst reading, cell",
 		"Limit, whose", "Tested", "Good until", "Notes", "Signed")))
 	head := len(rows)
 	notes := d.notes()
@@ -44,9 +45,13 @@ func (d *desk) decisionPage() page {
 	told.formula, told.value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
 	return page{
-		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head, small: true,
+		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
+		small: true,
 		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
-			tint{fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)), look{tone: orange, size: small}}),
+			tint{
+				fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)),
+				look{tone: orange, size: small},
+			}),
 	}
 }
 
@@ -91,7 +96,8 @@ func (d *desk) decisionHead() []row {
 			{value: report.Tally(b.Decisions), look: look{size: large, bold: true}, across: decisionAcross - title},
 		}},
 		line(unchanged, look{}),
-		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company, "General contractor", j.GeneralContractor), look{}),
+		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company,
+			"General contractor", j.GeneralContractor), look{}),
 		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", acceptance(j)), look{gray: true}),
 	}
 }
@@ -127,7 +133,10 @@ func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
 	sheet := d.titles.areas[nth]
 	return row{cells: []cell{
 		text(named(decision.Area)),
-		{value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow), look: look{tone: verdictTone(decision)}},
+		{
+			value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow),
+			look: look{tone: verdictTone(decision)},
+		},
 		text(stops(decision, sheet)), text(d.next(nth, decision)),
 		text(d.worst(decision)), text(limitOf(decision)), text(tested(decision)), text(goodUntil(decision)),
 		text(n.of(nth)), text(signers(decision)),
@@ -234,7 +243,8 @@ func (d *desk) decisionFoot(n notes) []row {
 	rows = append(rows,
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
 			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", look{gray: true}),
-		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog), d.whereToRead()), look{gray: true}),
+		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog),
+			d.whereToRead()), look{gray: true}),
 	)
 	sign := row{least: signTall}
 	for _, c := range []struct {

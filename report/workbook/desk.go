@@ -79,9 +79,15 @@ func (d *desk) figuresPage() page {
 	for _, r := range d.figures.Rows {
 		cells := []cell{{value: r.What}}
 		for _, f := range r.Figures {
-			cells = append(cells, cell{value: f.Value, formula: f.Formula, look: look{form: number, places: decimals(f.Value)}})
+			cells = append(cells, cell{
+				value: f.Value, formula: f.Formula,
+				look: look{form: number, places: decimals(f.Value)},
+			})
 		}
 		rows = append(rows, row{cells: cells})
 	}
-	return page{name: d.titles.figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
+	return page{
+		name: d.titles.figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows),
+		grid: true, hidden: true,
+	}
 }

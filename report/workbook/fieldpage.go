@@ -36,7 +36,10 @@ func fieldPage(job report.Job, sheets []report.FieldSheet) page {
 	for _, s := range sheets {
 		f.sheet(job, s)
 	}
-	return page{name: fieldName, widths: f.widths, rows: numbered(f.rows), last: len(f.rows), breaks: append([]int{}, f.breaks...)}
+	return page{
+		name: fieldName, widths: f.widths, rows: numbered(f.rows), last: len(f.rows),
+		breaks: append([]int{}, f.breaks...),
+	}
 }
 
 // fieldPaper are rows laid onto sheets of paper, no list begun at the foot of
@@ -54,7 +57,8 @@ func (f *fieldPaper) sheet(job report.Job, s report.FieldSheet) {
 		f.turn()
 	}
 	f.lay(fieldLine(fmt.Sprintf("%s: %s", s.When, s.Who), look{size: large, bold: true}, titleRow))
-	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", look{gray: true}, 0))
+	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", look{gray: true},
+		0))
 	for _, part := range s.Parts {
 		f.part(part)
 	}
@@ -76,7 +80,11 @@ func (f *fieldPaper) part(part report.FieldPart) {
 // list is a list with its heads, told again on every sheet of paper.
 func (f *fieldPaper) list(l report.FieldList) {
 	heads := func(more string) []row {
-		return []row{{}, fieldLine("Into "+l.Title+more+":", look{bold: true}, 0), fieldRow(l.Columns, look{tone: heading, stands: indented}, 0)}
+		return []row{
+			{},
+			fieldLine("Into "+l.Title+more+":", look{bold: true}, 0),
+			fieldRow(l.Columns, look{tone: heading, stands: indented}, 0),
+		}
 	}
 	for i, entries := range l.Rows {
 		line := fieldRow(entries, look{boxed: true, stands: indented}, writingRow)

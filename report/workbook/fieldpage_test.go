@@ -28,7 +28,10 @@ func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
 			t.Errorf("row %d begins a sheet of paper with %q", number, r.cells[0].value)
 		}
 	}
-	for _, want := range []any{"2026-03-03: installer", "A1", "☐ read boards B1 to B60", "Into Wood, flooring:", "Into Wood, flooring, continued:", "B60"} {
+	for _, want := range []any{
+		"2026-03-03: installer", "A1", "☐ read boards B1 to B60", "Into Wood, flooring:",
+		"Into Wood, flooring, continued:", "B60",
+	} {
 		if !slices.Contains(first, want) {
 			t.Errorf("no row begins with %q", want)
 		}

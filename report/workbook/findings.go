@@ -41,7 +41,8 @@ func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 	if f.Worked.Unusable > 0 {
 		good = evidence.NotShown
 	}
-	w.outcome.formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""), evidence.NotMet, good)
+	w.outcome.formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""),
+		evidence.NotMet, good)
 	w.follows = true
 	return w
 }
@@ -121,7 +122,8 @@ func (d *desk) findingHeader() row {
 	if d.filed {
 		follows = ""
 	}
-	return header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)", follows)
+	return header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)",
+		follows)
 }
 
 func (d *desk) findingsNote() string {

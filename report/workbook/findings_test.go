@@ -118,11 +118,15 @@ func TestAFindingThatFiguresDoNotGiveIsAValue(t *testing.T) {
 func TestFindingsStandInThreeGroups(t *testing.T) {
 	b := withNewCheck("74")
 	for _, id := range []string{"slab-cm", "slab-ph"} {
-		b.Decisions[1].Findings = append(b.Decisions[1].Findings, evidence.Finding{ID: id, Deciding: true, Outcome: evidence.NotNeeded, Reason: "no product states a limit"})
+		b.Decisions[1].Findings = append(b.Decisions[1].Findings,
+			evidence.Finding{ID: id, Deciding: true, Outcome: evidence.NotNeeded, Reason: "no product states a limit"})
 	}
 	f := opened(t, b)
 	last := 0
-	for _, first := range []string{"Over a limit or not proven", "new-check", "Met", "slab-rh", "Not needed", "slab-cm, slab-ph: no product states a limit"} {
+	for _, first := range []string{
+		"Over a limit or not proven", "new-check", "Met", "slab-rh", "Not needed",
+		"slab-cm, slab-ph: no product states a limit",
+	} {
 		row := rowOf(t, f, "Area B", first)
 		if row <= last {
 			t.Errorf("%s stands in row %d, above what must stand before it", first, row)

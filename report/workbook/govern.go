@@ -25,7 +25,10 @@ func governing(d report.Decision) (evidence.Finding, bool) {
 // mainFinding is the met finding that matters most, by the order in which an
 // installer would ask.
 func mainFinding(all []evidence.Finding) (evidence.Finding, bool) {
-	for _, id := range []string{"slab-rh", "wood-difference", "flooring-target", "subfloor-mc", "mver-rate", "slab-cm", "flooring-mc"} {
+	for _, id := range []string{
+		"slab-rh", "wood-difference", "flooring-target", "subfloor-mc", "mver-rate", "slab-cm",
+		"flooring-mc",
+	} {
 		i := slices.IndexFunc(all, func(f evidence.Finding) bool {
 			return f.ID == id && f.Deciding && f.Outcome == evidence.Met
 		})

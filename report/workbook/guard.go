@@ -123,15 +123,27 @@ func (g guard) page() page {
 	for _, one := range g.tables {
 		from := first + len(parts)
 		for _, p := range one.parts {
-			parts = append(parts, row{cells: []cell{{value: one.name}, {value: one.copy}, g.count("IFERROR(" + p.formula + ",1)"), {value: p.says}}})
+			parts = append(parts, row{cells: []cell{
+				{value: one.name},
+				{value: one.copy},
+				g.count("IFERROR(" + p.formula + ",1)"),
+				{value: p.says},
+			}})
 		}
 		total := g.count(fmt.Sprintf("SUM(C%d:C%d)", from, first+len(parts)-1))
 		rows = append(rows, row{cells: []cell{{value: one.name}, {value: one.copy}, total}})
 	}
-	rows = append(rows, row{cells: []cell{{value: "Sheets added or removed, and tables that the record lacks"}, {}, g.count(g.others())}}, row{})
+	rows = append(rows, row{cells: []cell{
+		{value: "Sheets added or removed, and tables that the record lacks"},
+		{},
+		g.count(g.others()),
+	}}, row{})
 	rows[guardTotal-1].cells[2].formula = fmt.Sprintf("IFERROR(SUM(C%d:C%d),1)", guardHead+1, guardHead+1+len(g.tables))
 	rows = append(rows, parts...)
-	return page{name: g.sheet, widths: []float64{50, 30, 12, 20}, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
+	return page{
+		name: g.sheet, widths: []float64{50, 30, 12, 20}, rows: numbered(rows), last: len(rows), grid: true,
+		hidden: true,
+	}
 }
 
 func (g guard) count(text string) cell {
@@ -162,11 +174,13 @@ const (
 func (g guard) told() (text, value string) {
 	var names strings.Builder
 	for _, one := range g.tables {
-		fmt.Fprintf(&names, "&IF(%s!%s=0,\"\",%s)", formula.Quoted(g.sheet), formula.Fixed(guardColumn, one.row), formula.Text("; "+one.name))
+		fmt.Fprintf(&names, "&IF(%s!%s=0,\"\",%s)", formula.Quoted(g.sheet), formula.Fixed(guardColumn, one.row),
+			formula.Text("; "+one.name))
 	}
 	at := formula.Quoted(g.sheet) + "!" + formula.Fixed(guardColumn, guardHead+1+len(g.tables))
 	fmt.Fprintf(&names, "&IF(%s=0,\"\",%s)", at, formula.Text("; sheets were added or removed"))
-	return fmt.Sprintf("IF(%s,%s,%s%s)", g.same(), formula.Text(unchanged), formula.Text(changed), names.String()), unchanged
+	return fmt.Sprintf("IF(%s,%s,%s%s)", g.same(), formula.Text(unchanged), formula.Text(changed), names.String()),
+		unchanged
 }
 
 // marks color the cells of a table that differ from their copy, and those next

@@ -38,7 +38,10 @@ func limitsPage(b Book, t titles) page {
 	for _, s := range standings() {
 		means = append(means, string(s.standing)+": "+s.means)
 	}
-	rows = append(rows, row{cells: []cell{{value: "Standing of a source. " + strings.Join(means, "; ") + ".", look: look{gray: true}, across: limitColumns}}})
+	rows = append(rows, row{cells: []cell{{
+		value: "Standing of a source. " + strings.Join(means, "; ") + ".",
+		look:  look{gray: true}, across: limitColumns,
+	}}})
 	return listPage(t.limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
 }
@@ -49,7 +52,10 @@ func foldedLimits(area, says string, all []string) []row {
 		return nil
 	}
 	l := look{boxed: true, gray: true}
-	return []row{{cells: []cell{{value: area, look: l}, {value: says + evidence.List(all), look: l, across: limitColumns - 1}}}}
+	return []row{{cells: []cell{
+		{value: area, look: l},
+		{value: says + evidence.List(all), look: l, across: limitColumns - 1},
+	}}}
 }
 
 const limitColumns = 8
@@ -80,14 +86,18 @@ func (d *desk) checksPage() page {
 	for _, s := range standings() {
 		name := text(string(s.standing))
 		name.look.bold = true
-		rows = append(rows, row{cells: []cell{name, {value: s.means, look: look{boxed: true}, across: len(checksWidths()) - 1}}})
+		rows = append(rows, row{cells: []cell{
+			name,
+			{value: s.means, look: look{boxed: true}, across: len(checksWidths()) - 1},
+		}})
 	}
 	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
 	for _, r := range d.book.Catalog {
 		id := text(r.ID)
 		id.look.bold = true
 		rows = append(rows, row{cells: []cell{
-			id, text(r.Asks), text(r.Default), text(r.Cite.Source), text(string(r.Cite.Standing)), text(counts(r.Deciding)),
+			id, text(r.Asks), text(r.Default), text(r.Cite.Source), text(string(r.Cite.Standing)),
+			text(counts(r.Deciding)),
 		}})
 	}
 	return page{name: d.titles.checks, widths: checksWidths(), rows: numbered(rows), last: len(rows), unprinted: true}

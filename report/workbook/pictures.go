@@ -144,7 +144,10 @@ func (s *sheet) place(c placedChart) error {
 	err := s.file.AddChart(s.page.name, formula.Name(column, c.row), &excelize.Chart{
 		Type: excelize.Scatter, Series: []excelize.ChartSeries{{}},
 		Dimension: excelize.ChartDimension{Width: uint(c.wide * dots), Height: rowDots - 1},
-		Format:    excelize.GraphicOptions{OffsetX: int(into * dots), OffsetY: 1, Name: fmt.Sprintf("Picture %d", s.charts), AltText: c.title},
+		Format: excelize.GraphicOptions{
+			OffsetX: int(into * dots), OffsetY: 1,
+			Name: fmt.Sprintf("Picture %d", s.charts), AltText: c.title,
+		},
 	})
 	if err != nil {
 		return err

@@ -75,7 +75,8 @@ func (t titles) runs(places []evidence.Place) []run {
 	var all []run
 	for _, p := range places {
 		r := t.runOf(p)
-		if n := len(all); n > 0 && r.first > 0 && all[n-1].sheet == r.sheet && all[n-1].column == r.column && all[n-1].last+1 == r.first {
+		if n := len(all); n > 0 && r.first > 0 && all[n-1].sheet == r.sheet && all[n-1].column == r.column &&
+			all[n-1].last+1 == r.first {
 			all[n-1].last = r.last
 			continue
 		}

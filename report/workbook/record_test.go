@@ -10,7 +10,10 @@ import (
 
 // A workbook that no reader would take is refused while it is written.
 func TestRecordTooBig(t *testing.T) {
-	tables := []report.Table{{Name: "Air", Header: []string{"Note"}, Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{{Kind: report.TextCell, Text: "calm"}}}}}}
+	tables := []report.Table{{
+		Name: "Air", Header: []string{"Note"},
+		Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{{Kind: report.TextCell, Text: "calm"}}}},
+	}}
 	f := Filling{Tool: "firstboard", Tables: tables, Forms: []report.Form{{Name: "Air", Fields: make([]report.Field, 1)}}, Most: 1 << 20}
 	var out bytes.Buffer
 	if err := WriteRecord(&out, f); err != nil {

@@ -16,7 +16,8 @@ import (
 func TestRecordTablesAreCopiedUnchanged(t *testing.T) {
 	f := opened(t, sample())
 	for at, want := range map[string]string{
-		"A1": "Area", "D1": "RH (%)", "B2": "007", "C2": "2026-03-04 08:30", "D2": "71.50", "A3": "", "B4": "H3", "C4": "", "D4": "78.40", "E4": "=1+1",
+		"A1": "Area", "D1": "RH (%)", "B2": "007", "C2": "2026-03-04 08:30", "D2": "71.50", "A3": "", "B4": "H3", "C4": "", "D4": "78.40",
+		"E4": "=1+1",
 	} {
 		if got, err := f.GetCellValue("Slab RH", at); err != nil || got != want {
 			t.Errorf("%s shows %q (%v), want %q", at, got, err, want)
@@ -51,7 +52,10 @@ func TestCellsKeepTheirKindAndPlaces(t *testing.T) {
 		{textCell("  two spaces "), "  two spaces ", "@"},
 	} {
 		b := sample()
-		b.Tables = []report.Table{{Name: "Air", Header: []string{"Entry"}, Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{c.cell}}}}}
+		b.Tables = []report.Table{{
+			Name: "Air", Header: []string{"Entry"},
+			Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{c.cell}}},
+		}}
 		f := opened(t, b)
 		if got, err := f.GetCellValue("Air", "A2"); err != nil || got != c.shows {
 			t.Errorf("%+v shows %q (%v), want %q", c.cell, got, err, c.shows)

@@ -25,7 +25,8 @@ func (d *desk) verdict(decision report.Decision, first, last int) string {
 
 // deciding counts the deciding findings of an outcome.
 func deciding(o evidence.Outcome, first, last int) string {
-	return fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding", between(outcomeColumn, first, last), o)
+	return fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding",
+		between(outcomeColumn, first, last), o)
 }
 
 func between(column, first, last int) string {
@@ -46,7 +47,8 @@ func areaTints(first, last int) []tint {
 	cells := cellsOf(outcomeColumn, first, last)
 	at := fmt.Sprintf("$%s%d", outcome, first)
 	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met")`, counts, first, at)
-	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)), tint{cells, stops, look{tone: orange}})
+	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)),
+		tint{cells, stops, look{tone: orange}})
 }
 
 // verdictTints are blue for a GO and orange for anything else.

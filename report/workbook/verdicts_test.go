@@ -87,7 +87,8 @@ func TestListings(t *testing.T) {
 func TestListingOfTooManyRows(t *testing.T) {
 	l := listing()
 	l.Rows = make([]report.TableRow, excelize.TotalRows)
-	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil || !strings.Contains(err.Error(), "more than a sheet holds") {
+	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil ||
+		!strings.Contains(err.Error(), "more than a sheet holds") {
 		t.Errorf("%v", err)
 	}
 }

@@ -55,7 +55,8 @@ func (p *parts) Close() error {
 		total += one.size
 	}
 	if p.most > 0 && total > p.most {
-		return fmt.Errorf("its sheets come to over %d MB, more than a record may; write a folder, or split the record", p.most>>20)
+		return fmt.Errorf("its sheets come to over %d MB, more than a record may; write a folder, or split the record",
+			p.most>>20)
 	}
 	slices.SortFunc(p.all, func(a, b *part) int { return strings.Compare(a.name, b.name) })
 	zw := zip.NewWriter(p.to)

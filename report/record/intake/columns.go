@@ -88,7 +88,9 @@ func fits(c record.Column, name string) bool {
 	}
 	has := func(heads ...string) bool {
 		return slices.ContainsFunc(nameWords(name), func(w string) bool {
-			return slices.ContainsFunc(heads, func(head string) bool { return strings.HasPrefix(strings.Trim(w, "%"), head) })
+			return slices.ContainsFunc(heads, func(head string) bool {
+				return strings.HasPrefix(strings.Trim(w, "%"), head)
+			})
 		})
 	}
 	switch c.Name {
@@ -145,7 +147,8 @@ func (l layout) column(told string) (at int, unit, complaint string) {
 		}
 		switch {
 		case len(found) > 1:
-			return 0, "", fmt.Sprintf("columns #%d and #%d both have that name; write the number", found[0]+1, found[1]+1)
+			return 0, "", fmt.Sprintf("columns #%d and #%d both have that name; write the number", found[0]+1,
+				found[1]+1)
 		case len(found) == 1 && i == 0:
 			return found[0], "", ""
 		case len(found) == 1:

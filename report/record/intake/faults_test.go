@@ -21,9 +21,12 @@ func TestRefusedExports(t *testing.T) {
 			"2026-03-14 08:00,70,45\n2026-03-14 08:10,70,45\n", airLog(),
 			"x.csv: no header was found in its first 200 lines: a line of column names with rows below it that hold a time; write the names of the columns into a line above the first row",
 		},
-		"a workbook":      {"PK\x03\x04abc", airLog(), "x.csv: is a workbook or an archive; save its sheet of readings as CSV"},
-		"not text":        {"Time,Temp\x00\x01\x02\n", airLog(), "x.csv: is not text; export the readings as CSV"},
-		"an endless line": {head + strings.Repeat("x", 2<<20), airLog(), "x.csv line 2: is longer than any row of readings; export them again as CSV, a row a line"},
+		"a workbook": {"PK\x03\x04abc", airLog(), "x.csv: is a workbook or an archive; save its sheet of readings as CSV"},
+		"not text":   {"Time,Temp\x00\x01\x02\n", airLog(), "x.csv: is not text; export the readings as CSV"},
+		"an endless line": {
+			head + strings.Repeat("x", 2<<20), airLog(),
+			"x.csv line 2: is longer than any row of readings; export them again as CSV, a row a line",
+		},
 		"two separators": {
 			"a,b;Time;c,d\n1,2;2026-03-14;3,2026-03-14,4\n", airLog(),
 			"x.csv line 1: its columns may be parted by commas or by semicolons; export it with one of them alone, or with tabs",
@@ -126,10 +129,25 @@ func TestRefusedExports(t *testing.T) {
 			Intake{Table: "surface", Instrument: "S1"},
 			"x.csv line 1: no column offers Area, which every row needs; add --area",
 		},
-		"an unknown table":      {head, Intake{Table: "scan", Instrument: "T1"}, `--table "scan": a logger's or meter's file goes into air, surface, slab-rh or wood`},
-		"an unknown area":       {head, Intake{Table: "air", Area: "A9", Instrument: "T1"}, `--area "A9": is not listed in Areas; write A1, or list it there first`},
-		"an unknown instrument": {head, Intake{Table: "air", Instrument: "T2"}, `--instrument "T2": is not listed in Instruments; write 007, RP1, S1, T1 or W1, or list it there first`},
-		"a header and no row":   {"Time,Temp (F),RH\n,,\n2026-03-14,,\n", airLog(), "x.csv: no header was found in its first 200 lines: a line of column names with rows below it that hold a time; write the names of the columns into a line above the first row"},
+		"an unknown table": {
+			head,
+			Intake{Table: "scan", Instrument: "T1"},
+			`--table "scan": a logger's or meter's file goes into air, surface, slab-rh or wood`,
+		},
+		"an unknown area": {
+			head,
+			Intake{Table: "air", Area: "A9", Instrument: "T1"},
+			`--area "A9": is not listed in Areas; write A1, or list it there first`,
+		},
+		"an unknown instrument": {
+			head,
+			Intake{Table: "air", Instrument: "T2"},
+			`--instrument "T2": is not listed in Instruments; write 007, RP1, S1, T1 or W1, or list it there first`,
+		},
+		"a header and no row": {
+			"Time,Temp (F),RH\n,,\n2026-03-14,,\n", airLog(),
+			"x.csv: no header was found in its first 200 lines: a line of column names with rows below it that hold a time; write the names of the columns into a line above the first row",
+		},
 		"none that can be read": {
 			head + "2026-03-14 08:00,170,45\n2026-03-14 08:10,70,145\n", airLog(),
 			"x.csv: none of its 2 rows can be read, so nothing is written:\n" +

@@ -57,7 +57,8 @@ func TestRoundedRows(t *testing.T) {
 		"A1|S1|2026-03-14 08:20|10.555556|S1",
 		"A1|S1|2026-03-14 08:30|0|S1",
 	))
-	if all := strings.Join(l.Guesses, "\n"); !strings.Contains(all, "rounded: 1 number, to 6 places, where the converted number does not end") {
+	if all := strings.Join(l.Guesses, "\n"); !strings.Contains(all,
+		"rounded: 1 number, to 6 places, where the converted number does not end") {
 		t.Errorf("not told: %s", all)
 	}
 }
@@ -84,7 +85,8 @@ func TestWoodRows(t *testing.T) {
 	const text = "Read at,of,PIECE,Method,Moisture content (%),Wood Temp (°C),Area\n2026-03-14 08:00,Flooring,B1,pin,8.1,21.0,a1\n2026-03-14 08:00,ceiling,B2,pin,8.1,21.0,a1\n"
 	l := logged(t, rec, text, Intake{Table: "wood", Instrument: "W1"})
 	wants(t, texts(l.Table), "Area|Of|Piece|Read at|Method|Reading (%)|Wood temp (C)|Instrument\na1|Flooring|B1|2026-03-14 08:00|pin|8.1|21.0|W1")
-	if diff := cmp.Diff([]string{`x.csv line 3 column "of": "ceiling" is not a word for this column; write flooring, subfloor or joist`}, l.Faults); diff != "" {
+	if diff := cmp.Diff([]string{`x.csv line 3 column "of": "ceiling" is not a word for this column; write flooring, subfloor or joist`},
+		l.Faults); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -47,7 +47,8 @@ func (b *matcher) guessTime() error {
 	case len(days) == 1:
 		return b.fail(days[0], "holds days, and no column holds a time of day; export the time of each reading as well")
 	default:
-		return fmt.Errorf(`%s line %d: no column holds times; add --column "time=..." with the file's column`, b.file, b.header)
+		return fmt.Errorf(`%s line %d: no column holds times; add --column "time=..." with the file's column`, b.file,
+			b.header)
 	}
 	b.ties = append(b.ties, t)
 	return nil

@@ -100,7 +100,10 @@ func headerOf(lines []headLine) (headerAt, bool) {
 
 func (at headerAt) layout(sep byte, lines []headLine) layout {
 	// A line with a quote out of place is none of these lines, and is a row that cannot be read.
-	l := layout{sep: sep, header: lines[at.header].number, names: lines[at.header].cells, first: lines[at.first-1].number + 1}
+	l := layout{
+		sep: sep, header: lines[at.header].number, names: lines[at.header].cells,
+		first: lines[at.first-1].number + 1,
+	}
 	for l.names[len(l.names)-1] == "" {
 		l.names = l.names[:len(l.names)-1]
 	}
@@ -173,7 +176,8 @@ func (l layout) widened(file, told string) (layout, error) {
 // byNumber says whether columns are told, each by its number.
 func byNumber(told string) bool {
 	all, err := pairs("--column", told)
-	return err == nil && len(all) > 0 && !slices.ContainsFunc(all, func(p pair) bool { return !strings.HasPrefix(p.told, "#") })
+	return err == nil && len(all) > 0 &&
+		!slices.ContainsFunc(all, func(p pair) bool { return !strings.HasPrefix(p.told, "#") })
 }
 
 // tooWide refuses rows that have more cells than the header has names.

@@ -95,13 +95,16 @@ func (in *Intake) settle(rec record.Record) (string, error) {
 	table := loggedTable(in.Table)
 	switch {
 	case table == "":
-		return "", fmt.Errorf("--table %s: a logger's or meter's file goes into %s", evidence.Quote(in.Table), evidence.Either(loggedNames()))
+		return "", fmt.Errorf("--table %s: a logger's or meter's file goes into %s", evidence.Quote(in.Table),
+			evidence.Either(loggedNames()))
 	case in.Area != "" && !respelt(&in.Area, areas):
-		return "", fmt.Errorf("--area %s: is not listed in Areas; write %s, or list it there first", evidence.Quote(in.Area), evidence.Either(areas))
+		return "", fmt.Errorf("--area %s: is not listed in Areas; write %s, or list it there first",
+			evidence.Quote(in.Area), evidence.Either(areas))
 	case len(meters) == 0:
 		return "", fmt.Errorf("%s: lists no instrument; fill Instruments first", rec.Name)
 	case !respelt(&in.Instrument, meters):
-		return "", fmt.Errorf("--instrument %s: is not listed in Instruments; write %s, or list it there first", evidence.Quote(in.Instrument), evidence.Either(meters))
+		return "", fmt.Errorf("--instrument %s: is not listed in Instruments; write %s, or list it there first",
+			evidence.Quote(in.Instrument), evidence.Either(meters))
 	}
 	return table, nil
 }

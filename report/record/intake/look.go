@@ -184,7 +184,8 @@ func toldOrder(told string) (dateOrder, error) {
 		}
 		names = append(names, name)
 	}
-	return 0, fmt.Errorf("--time-format %s: there is no such format; write %s", evidence.Quote(told), evidence.Either(names))
+	return 0, fmt.Errorf("--time-format %s: there is no such format; write %s", evidence.Quote(told),
+		evidence.Either(names))
 }
 
 func (k survey) mixed(file string) error {
@@ -213,7 +214,8 @@ func (k survey) ambiguous(file string, left []dateOrder) error {
 // below it and the cells, which must not gainsay each other.
 func (b *matcher) settle(k survey) error {
 	if k.comma.line > 0 && k.point.line > 0 {
-		return fmt.Errorf("%s: numbers have a comma (%s) and a point (%s); export it with one of them", b.file, k.comma, k.point)
+		return fmt.Errorf("%s: numbers have a comma (%s) and a point (%s); export it with one of them", b.file, k.comma,
+			k.point)
 	}
 	for i := range b.ties {
 		t := &b.ties[i]
@@ -274,7 +276,8 @@ func (b *matcher) unit(t *tie, cells []unitMention) error {
 	}
 	for _, s := range said[1:] {
 		if s.unit != said[0].unit {
-			return b.fail(t.at, "it is in %s (%s) and in %s (%s); mend the file, or export it with one unit", said[0].unit, said[0].how, s.unit, s.how)
+			return b.fail(t.at, "it is in %s (%s) and in %s (%s); mend the file, or export it with one unit",
+				said[0].unit, said[0].how, s.unit, s.how)
 		}
 	}
 	t.unit, t.how = said[0].unit, said[0].how

@@ -37,7 +37,9 @@ type arrival struct {
 
 const batchRows = 4096
 
-func newArrival(rec record.Record, table string, text export, b matcher, look survey, order dateOrder) (*arrival, error) {
+func newArrival(
+	rec record.Record, table string, text export, b matcher, look survey, order dateOrder,
+) (*arrival, error) {
 	x := &arrival{
 		export: text, matcher: b, look: look, order: order, table: table, job: rec.Job,
 		settler: record.NewSettler(rec.Job), left: sheet.NewRoom(), blanks: make([]int, len(b.heads)),
@@ -110,7 +112,8 @@ func (x *arrival) nothing(which string) error {
 	if x.out.Unread == 0 {
 		return fmt.Errorf("%s: has no row below its header in line %d; export the readings again", x.name, x.header)
 	}
-	return fmt.Errorf("%s: none of its %s%d rows can be read, so nothing is written:\n%s", x.name, which, x.out.Unread, strings.Join(x.out.Faults, "\n"))
+	return fmt.Errorf("%s: none of its %s%d rows can be read, so nothing is written:\n%s", x.name, which, x.out.Unread,
+		strings.Join(x.out.Faults, "\n"))
 }
 
 // line puts one row into the batch, or faults it.

@@ -78,7 +78,8 @@ func (x *arrival) sayConverted() {
 		}
 	}
 	if x.rounded > 0 {
-		x.guess("rounded: %s, to 6 places, where the converted number does not end", evidence.Count(x.rounded, "number", "numbers"))
+		x.guess("rounded: %s, to 6 places, where the converted number does not end",
+			evidence.Count(x.rounded, "number", "numbers"))
 	}
 	if x.cut > 0 {
 		x.guess("left out: parts of a second in %s", evidence.Count(x.cut, "time", "times"))
@@ -93,7 +94,8 @@ func (x *arrival) sayToFill() {
 		case n == x.out.Added:
 			x.out.ToFill = append(x.out.ToFill, x.goal.table.Header[x.goal.at[i]])
 		default:
-			x.out.ToFill = append(x.out.ToFill, fmt.Sprintf("%s in %s", x.goal.table.Header[x.goal.at[i]], evidence.Count(n, "row", "rows")))
+			x.out.ToFill = append(x.out.ToFill,
+				fmt.Sprintf("%s in %s", x.goal.table.Header[x.goal.at[i]], evidence.Count(n, "row", "rows")))
 		}
 	}
 }

@@ -99,7 +99,8 @@ func (t *export) unmarked() error {
 }
 
 func unread(name string, err error) error {
-	return fmt.Errorf("%s: cannot be read (%w); check that it is a file and that you may read it", name, untrusted.Cause(err))
+	return fmt.Errorf("%s: cannot be read (%w); check that it is a file and that you may read it", name,
+		untrusted.Cause(err))
 }
 
 // scanner are the lines of an export, counted from 1.
@@ -133,7 +134,8 @@ func (l *scanner) text() string { return l.scan.Text() }
 func (l *scanner) err() error {
 	switch err := l.scan.Err(); {
 	case errors.Is(err, bufio.ErrTooLong):
-		return fmt.Errorf("%s line %d: is longer than any row of readings; export them again as CSV, a row a line", l.name, l.number)
+		return fmt.Errorf("%s line %d: is longer than any row of readings; export them again as CSV, a row a line",
+			l.name, l.number)
 	case err != nil:
 		return unread(l.name, err)
 	}

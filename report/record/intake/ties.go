@@ -44,7 +44,8 @@ func (b *matcher) bind(in Intake) error {
 
 // fail is an error at a column of the file's header.
 func (b *matcher) fail(at int, format string, args ...any) error {
-	return fmt.Errorf("%s line %d column %s: %s", b.file, b.header, evidence.Quote(b.names[at]), fmt.Sprintf(format, args...))
+	return fmt.Errorf("%s line %d column %s: %s", b.file, b.header, evidence.Quote(b.names[at]),
+		fmt.Sprintf(format, args...))
 }
 
 func (b *matcher) tied(name string) bool {
@@ -72,11 +73,13 @@ func (b *matcher) keyed(flag, key string) (head int, in string, err error) {
 	for i, c := range b.heads {
 		names = append(names, c.Name)
 		switch {
-		case short == squashed(c.Name), short == "time" && c.Name == "Read at", short == "temp" && c.Name == "Wood temp":
+		case short == squashed(c.Name), short == "time" && c.Name == "Read at", short == "temp" &&
+			c.Name == "Wood temp":
 			return i, in, nil
 		}
 	}
-	return 0, "", fmt.Errorf("%s %s: the table has no such column; write time, date, %s", flag, evidence.Quote(key), evidence.Either(names))
+	return 0, "", fmt.Errorf("%s %s: the table has no such column; write time, date, %s", flag, evidence.Quote(key),
+		evidence.Either(names))
 }
 
 // tell ties the columns that --column names.
@@ -112,11 +115,13 @@ func (b *matcher) tellOne(p pair) error {
 	case complaint != "":
 		return fmt.Errorf("--column %s: %s line %d: %s", evidence.Quote(p.key+"="+p.told), b.file, b.header, complaint)
 	case b.tied(t.Name):
-		return fmt.Errorf("--column %s: %s is told twice; keep one of the two", evidence.Quote(p.key+"="+p.told), t.Name)
+		return fmt.Errorf("--column %s: %s is told twice; keep one of the two", evidence.Quote(p.key+"="+p.told),
+			t.Name)
 	case unit != "":
 		var ok bool
 		if t.unit, ok = t.measured(unit); !ok && len(t.Units) > 0 {
-			return fmt.Errorf("--column %s: its unit is not known here; write %s", evidence.Quote(p.key+"="+p.told), evidence.Either(t.titles()))
+			return fmt.Errorf("--column %s: its unit is not known here; write %s", evidence.Quote(p.key+"="+p.told),
+				evidence.Either(t.titles()))
 		}
 		t.how = "as told"
 	}
@@ -153,7 +158,8 @@ func (b *matcher) tellDate(told string) error {
 	case complaint != "":
 		return fmt.Errorf("--column %s: %s line %d: %s", evidence.Quote("date="+told), b.file, b.header, complaint)
 	case i < 0:
-		return fmt.Errorf("--column %s: the times of day are not told; add time= and their column", evidence.Quote("date="+told))
+		return fmt.Errorf("--column %s: the times of day are not told; add time= and their column",
+			evidence.Quote("date="+told))
 	}
 	b.ties[i].at, b.ties[i].clock = at, b.ties[i].at
 	return nil
@@ -212,7 +218,8 @@ func (b *matcher) guess(head int) error {
 func (b *matcher) several(c record.Column, found []int) error {
 	var names, ways []string
 	for _, at := range found {
-		names, ways = append(names, evidence.Quote(b.names[at])), append(ways, evidence.Quote(strings.ToLower(c.Name)+"="+b.tellable(at)))
+		names, ways = append(names, evidence.Quote(b.names[at])),
+			append(ways, evidence.Quote(strings.ToLower(c.Name)+"="+b.tellable(at)))
 	}
 	return fmt.Errorf("%s line %d: the columns %s could each be %s; add --column %s",
 		b.file, b.header, evidence.List(names), c.Name, evidence.Either(ways))

@@ -121,7 +121,8 @@ func (s *Table) readCSV(data []byte) error {
 	if row, quoted := overlong(data); quoted {
 		return broken(s.File, &csv.ParseError{StartLine: row, Err: csv.ErrQuote})
 	} else if row > 0 {
-		return fmt.Errorf("%s row %d: is longer than %d MB; write a row of the table on each line", s.File, row, longestRow>>20)
+		return fmt.Errorf("%s row %d: is longer than %d MB; write a row of the table on each line", s.File, row,
+			longestRow>>20)
 	}
 	sep := separator(data)
 	s.Comma = sep == ';'

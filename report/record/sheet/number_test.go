@@ -48,7 +48,10 @@ func TestFormats(t *testing.T) {
 			t.Errorf("%q is %d, not %d", code, got, want)
 		}
 	}
-	for id, want := range map[int]format{0: general, 2: decimals + 2, 4: decimals + 2, 9: percentage, 10: percentage, 11: general, 14: dayFormat, 22: clockFormat, 46: clockFormat, 49: general} {
+	for id, want := range map[int]format{
+		0: general, 2: decimals + 2, 4: decimals + 2, 9: percentage, 10: percentage, 11: general,
+		14: dayFormat, 22: clockFormat, 46: clockFormat, 49: general,
+	} {
 		if got := builtIn(id); got != want {
 			t.Errorf("%d is %d, not %d", id, got, want)
 		}

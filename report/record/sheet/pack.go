@@ -36,7 +36,8 @@ func openPack(name string, data []byte) (pack, error) {
 	z, err := untrusted.Archive(data, MostBytes)
 	switch {
 	case errors.Is(err, untrusted.ErrLarge):
-		return p, fmt.Errorf("%s: unpacks to over %d MB; take out pictures and other sheets, or split the record", name, MostBytes>>20)
+		return p, fmt.Errorf("%s: unpacks to over %d MB; take out pictures and other sheets, or split the record", name,
+			MostBytes>>20)
 	case err != nil:
 		return p, p.damaged("%w", err)
 	}

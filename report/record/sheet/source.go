@@ -161,6 +161,7 @@ const MostBytes = 256 << 20
 // load is the whole of a file of a size that can be read.
 func load(path string) ([]byte, error) {
 	return untrusted.Read(path, untrusted.Wanted{
-		Give: "a workbook or a folder of CSV files", Most: MostBytes, Smaller: "split the record or thin its logger rows",
+		Give: "a workbook or a folder of CSV files", Most: MostBytes,
+		Smaller: "split the record or thin its logger rows",
 	})
 }

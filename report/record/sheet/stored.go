@@ -19,7 +19,8 @@ const exactDigits = 15
 // meant is the plain decimal that a spreadsheet means by a stored number:
 // 84.7 by 84.700000000000003.
 func meant(stored string) (string, bool) {
-	if evidence.Plain(stored) && len(stored) <= exactDigits && (stored[0] != '0' || len(stored) == 1 || stored[1] == '.') {
+	if evidence.Plain(stored) && len(stored) <= exactDigits &&
+		(stored[0] != '0' || len(stored) == 1 || stored[1] == '.') {
 		return stored, true
 	}
 	if stored == "" || strings.Trim(stored, "0123456789.+-eE") != "" {

@@ -99,7 +99,8 @@ func formatOf(code string) format {
 	case strings.Contains(letters, "%"):
 		return percentage
 	}
-	if whole, fraction, _ := strings.Cut(letters, "."); strings.Trim(whole, "#,0") == "" && strings.Trim(fraction, "0") == "" {
+	if whole, fraction, _ := strings.Cut(letters, "."); strings.Trim(whole, "#,0") == "" &&
+		strings.Trim(fraction, "0") == "" {
 		return decimals + format(min(len(fraction), mostDecimals))
 	}
 	return general

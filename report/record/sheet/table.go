@@ -63,7 +63,8 @@ func NewRoom() *Room { return &Room{MostRows, MostCells, MostBytes} }
 // hold takes a text out of the room: a workbook may name one text in many cells.
 func (r *Room) hold(text string) error {
 	if r.bytes -= len(text); r.bytes < 0 {
-		return TooBig(fmt.Sprintf("holds over %d MB of text; clear what is no reading, or split the record", MostBytes>>20))
+		return TooBig(fmt.Sprintf("holds over %d MB of text; clear what is no reading, or split the record",
+			MostBytes>>20))
 	}
 	return nil
 }

@@ -61,7 +61,8 @@ func (o *Source) addSheets(w *workbook) error {
 			continue
 		}
 		if was := o.Tables[table]; was != nil {
-			return fmt.Errorf("%s: the sheets %q and %q are both the table %s; keep one of them", o.Name, was.Sheet, s.Name, table)
+			return fmt.Errorf("%s: the sheets %q and %q are both the table %s; keep one of them", o.Name, was.Sheet,
+				s.Name, table)
 		}
 		src := o.place(table, s.Name)
 		if err := w.read(src, part); err != nil {

@@ -59,7 +59,8 @@ func (r *weatherRows) read(line string) error {
 		r.columns = max(len(fields), fewestColumns)
 	}
 	if len(fields) < r.columns {
-		return r.fault("has %d columns where %d are due; the row is cut short, so give the weather file whole", len(fields), r.columns)
+		return r.fault("has %d columns where %d are due; the row is cut short, so give the weather file whole",
+			len(fields), r.columns)
 	}
 	if err := r.inOrder(fields); err != nil {
 		return err
@@ -98,11 +99,13 @@ func (r *weatherRows) degrees(field, what string) (x float64, shown bool, err er
 	x, err = strconv.ParseFloat(field, 64)
 	switch {
 	case err != nil:
-		return 0, false, r.fault("%s %s", what, evidence.Saying(field, "is not a number; give the weather file as it was published"))
+		return 0, false, r.fault("%s %s", what,
+			evidence.Saying(field, "is not a number; give the weather file as it was published"))
 	case x >= missing:
 		return 0, false, nil
 	case !(x > -most && x < most):
-		return 0, false, r.fault("%s %s", what, evidence.Saying(field, "is outside -%d to %d C; give the weather file as it was published", most, most))
+		return 0, false, r.fault("%s %s", what,
+			evidence.Saying(field, "is outside -%d to %d C; give the weather file as it was published", most, most))
 	}
 	return x, true, nil
 }
@@ -114,7 +117,8 @@ func (r *weatherRows) inOrder(fields []string) error {
 		what := []string{"month", "day", "hour"}[i]
 		n, err := strconv.Atoi(strings.TrimSpace(fields[column]))
 		if err != nil {
-			return r.fault("%s %s", what, evidence.Saying(fields[column], "is not a whole number; give the weather file as it was published"))
+			return r.fault("%s %s", what, evidence.Saying(fields[column],
+				"is not a whole number; give the weather file as it was published"))
 		}
 		if most := []int{12, 31, 24}[i]; n < 1 || n > most {
 			return r.fault("%s %d is outside 1 to %d; give the weather file as it was published", what, n, most)
@@ -171,7 +175,8 @@ func (r *weatherRows) end() error {
 	case r.last == (weatherHour{}):
 		return r.fault("no hour follows the head; give the weather file whole")
 	case r.last != last:
-		return r.fault("the hours end with %s, %d of at least 8760; give a weather file of one whole year", r.last, len(r.hours))
+		return r.fault("the hours end with %s, %d of at least 8760; give a weather file of one whole year", r.last,
+			len(r.hours))
 	}
 	return r.turn()
 }

@@ -81,7 +81,8 @@ func heads() []string {
 func (r *weatherRows) head(line string) error {
 	want := heads()[r.line-1]
 	if !strings.HasPrefix(strings.ToUpper(line), want) {
-		return r.fault("%s", evidence.Saying(line, "stands where the head's line %s is due; give the weather file whole, its head of %d lines from LOCATION to DATA PERIODS included", want, len(heads())))
+		return r.fault("%s", evidence.Saying(line,
+			"stands where the head's line %s is due; give the weather file whole, its head of %d lines from LOCATION to DATA PERIODS included", want, len(heads())))
 	}
 	const longest = 1000
 	switch {

@@ -117,37 +117,77 @@ func TestWeatherFaults(t *testing.T) {
 		spoil func([]string) []string
 		want  string
 	}{
-		{"no head", func(all []string) []string { return all[8:] }, `fen.epw line 1: "2021,1,1,1,60,?9,1.0,0.0,93,101325,0,0,0,0,0,0,0,0,0,0,0,0,0..." stands where the head's line LOCATION is due`},
-		{"a line of the head missing", func(all []string) []string { return append(all[:4:4], all[5:]...) }, `fen.epw line 5: "COMMENTS 1,invented" stands where the head's line HOLIDAYS/DAYLIGHT SAVING is due`},
-		{"no end of the head", func(all []string) []string { return append(all[:7:7], all[8:]...) }, "stands where the head's line DATA PERIODS is due"},
+		{
+			"no head", func(all []string) []string { return all[8:] },
+			`fen.epw line 1: "2021,1,1,1,60,?9,1.0,0.0,93,101325,0,0,0,0,0,0,0,0,0,0,0,0,0..." stands where the head's line LOCATION is due`,
+		},
+		{
+			"a line of the head missing", func(all []string) []string { return append(all[:4:4], all[5:]...) },
+			`fen.epw line 5: "COMMENTS 1,invented" stands where the head's line HOLIDAYS/DAYLIGHT SAVING is due`,
+		},
+		{
+			"no end of the head", func(all []string) []string { return append(all[:7:7], all[8:]...) },
+			"stands where the head's line DATA PERIODS is due",
+		},
 		{"nothing at all", func([]string) []string { return nil }, `fen.epw line 1: "" stands where the head's line LOCATION is due`},
 		{"cut in the head", func(all []string) []string { return all[:5] }, "fen.epw line 5: the file ends in its head"},
 		{"cut after the head", func(all []string) []string { return all[:8] }, "fen.epw line 8: no hour follows the head"},
 		{"a control character", row(1, "LOCATION,Nowhere\x01"), "fen.epw line 1: holds a control character"},
 		{"an endless place", row(1, "LOCATION,"+strings.Repeat("x", 1000)), "fen.epw line 1: names a place in more than 1000 letters"},
 		{"too few columns in the first row", row(9, "2021,1,1,1,60,?9,1.0,0.0"), "fen.epw line 9: has 8 columns where 23 are due"},
-		{"too few columns later", row(10, strings.TrimSuffix(weatherLine(2021, 1, 1, 2, "1.0", "0.0"), ",0")), "fen.epw line 10: has 34 columns where 35 are due"},
+		{
+			"too few columns later", row(10, strings.TrimSuffix(weatherLine(2021, 1, 1, 2, "1.0", "0.0"), ",0")),
+			"fen.epw line 10: has 34 columns where 35 are due",
+		},
 		{"a blank line", row(10, ""), "fen.epw line 10: has 1 columns where 35 are due"},
-		{"a month that is no number", row(9, strings.Replace(weatherLine(2021, 1, 1, 1, "1", "0"), ",1,1,1,", ",x,1,1,", 1)), `fen.epw line 9: month "x" is not a whole number`},
+		{
+			"a month that is no number", row(9, strings.Replace(weatherLine(2021, 1, 1, 1, "1", "0"), ",1,1,1,", ",x,1,1,", 1)),
+			`fen.epw line 9: month "x" is not a whole number`,
+		},
 		{"a month too many", row(9, weatherLine(2021, 13, 1, 1, "1", "0")), "fen.epw line 9: month 13 is outside 1 to 12"},
 		{"a day too many", row(9, weatherLine(2021, 1, 32, 1, "1", "0")), "fen.epw line 9: day 32 is outside 1 to 31"},
 		{"an hour counted from zero", row(9, weatherLine(2021, 1, 1, 0, "1", "0")), "fen.epw line 9: hour 0 is outside 1 to 24"},
 		{"a dry bulb that is no number", row(9, weatherLine(2021, 1, 1, 1, "1;0", "0")), `fen.epw line 9: dry bulb "1;0" is not a number`},
-		{"a dew point that is no number", row(9, weatherLine(2021, 1, 1, 1, "1", "dry")), `fen.epw line 9: dew point "dry" is not a number`},
+		{
+			"a dew point that is no number", row(9, weatherLine(2021, 1, 1, 1, "1", "dry")),
+			`fen.epw line 9: dew point "dry" is not a number`,
+		},
 		{"a dry bulb too high", row(9, weatherLine(2021, 1, 1, 1, "70.0", "0")), `fen.epw line 9: dry bulb "70.0" is outside -70 to 70 C`},
-		{"a dry bulb just not missing", row(9, weatherLine(2021, 1, 1, 1, "99.8", "0")), `fen.epw line 9: dry bulb "99.8" is outside -70 to 70 C`},
+		{
+			"a dry bulb just not missing", row(9, weatherLine(2021, 1, 1, 1, "99.8", "0")),
+			`fen.epw line 9: dry bulb "99.8" is outside -70 to 70 C`,
+		},
 		{"a dew point too low", row(9, weatherLine(2021, 1, 1, 1, "1", "-70")), `fen.epw line 9: dew point "-70" is outside -70 to 70 C`},
 		{"not a number at all", row(9, weatherLine(2021, 1, 1, 1, "NaN", "0")), `fen.epw line 9: dry bulb "NaN" is outside -70 to 70 C`},
-		{"a year that begins late", func(all []string) []string { return append(all[:8:8], all[9:]...) }, "fen.epw line 9: the hours begin with January 1 hour 2"},
-		{"an hour left out", func(all []string) []string { return append(all[:20:20], all[21:]...) }, "fen.epw line 21: January 1 hour 14 follows January 1 hour 12"},
-		{"a day left out", func(all []string) []string { return append(all[:32:32], all[56:]...) }, "fen.epw line 33: January 3 hour 1 follows January 1 hour 24"},
-		{"two rows an hour", func(all []string) []string { return append(all[:9:9], all[8:]...) }, "fen.epw line 10: January 1 hour 1 follows January 1 hour 1"},
-		{"a year that ends early", func(all []string) []string { return all[:len(all)-1] }, "fen.epw line 8767: the hours end with December 31 hour 23, 8759 of at least 8760"},
-		{"a second year", func(all []string) []string { return append(all, all[8]) }, "fen.epw line 8769: January 1 hour 1 follows December 31 hour 24"},
+		{
+			"a year that begins late", func(all []string) []string { return append(all[:8:8], all[9:]...) },
+			"fen.epw line 9: the hours begin with January 1 hour 2",
+		},
+		{
+			"an hour left out", func(all []string) []string { return append(all[:20:20], all[21:]...) },
+			"fen.epw line 21: January 1 hour 14 follows January 1 hour 12",
+		},
+		{
+			"a day left out", func(all []string) []string { return append(all[:32:32], all[56:]...) },
+			"fen.epw line 33: January 3 hour 1 follows January 1 hour 24",
+		},
+		{
+			"two rows an hour", func(all []string) []string { return append(all[:9:9], all[8:]...) },
+			"fen.epw line 10: January 1 hour 1 follows January 1 hour 1",
+		},
+		{
+			"a year that ends early", func(all []string) []string { return all[:len(all)-1] },
+			"fen.epw line 8767: the hours end with December 31 hour 23, 8759 of at least 8760",
+		},
+		{
+			"a second year", func(all []string) []string { return append(all, all[8]) },
+			"fen.epw line 8769: January 1 hour 1 follows December 31 hour 24",
+		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := parsed(c.spoil(weatherLines(2021)), "\n")
-			if got := errorText(err); !strings.Contains(got, c.want) || !strings.HasPrefix(got, "fen.epw line ") || !strings.Contains(got, ";") {
+			if got := errorText(err); !strings.Contains(got, c.want) || !strings.HasPrefix(got, "fen.epw line ") ||
+				!strings.Contains(got, ";") {
 				t.Errorf("got %q, want %q", got, c.want)
 			}
 		})

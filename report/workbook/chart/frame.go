@@ -119,5 +119,6 @@ func (f frame) legendMarkup() string {
 	if f.legend.x > edge {
 		at = "r"
 	}
-	return `<c:legend><c:legendPos val="` + at + `"/>` + f.markup(f.legend, "") + `<c:overlay val="0"/>` + lettered() + `</c:legend>`
+	return `<c:legend><c:legendPos val="` + at + `"/>` + f.markup(f.legend, "") + `<c:overlay val="0"/>` + lettered() +
+		`</c:legend>`
 }

@@ -28,16 +28,19 @@ func truth(yes bool) string {
 
 // lettered are the letters of an axis or a legend.
 func lettered() string {
-	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", letterSize, false, black) + `</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
+	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", letterSize, false, black) +
+		`</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
 }
 
 func paragraph(s string, size int, bold bool, ink string) string {
-	return `<a:p><a:pPr>` + letters("defRPr", size, bold, ink) + `</a:pPr><a:r>` + letters("rPr", size, bold, ink) + `<a:t>` + escaped(s) + `</a:t></a:r></a:p>`
+	return `<a:p><a:pPr>` + letters("defRPr", size, bold, ink) + `</a:pPr><a:r>` + letters("rPr", size, bold, ink) +
+		`<a:t>` + escaped(s) + `</a:t></a:r></a:p>`
 }
 
 // titled is a picture's title.
 func titled(title string) string {
-	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, letterSize, true, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, letterSize, true, black) +
+		`</c:rich></c:tx><c:overlay val="0"/></c:title>`
 }
 
 // sideTitle is the title of an axis, upright at the left of a picture.
@@ -49,7 +52,8 @@ func sideTitle(title string, across bool) string {
 	if across {
 		turn = ""
 	}
-	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + paragraph(title, letterSize, false, black) + `</c:rich></c:tx><c:overlay val="0"/></c:title>`
+	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + paragraph(title, letterSize, false, black) +
+		`</c:rich></c:tx><c:overlay val="0"/></c:title>`
 }
 
 // folded are notes in lines that fit a width in points.
@@ -76,7 +80,8 @@ func lined(width float64, ink, dash string) string {
 	if width == 0 {
 		return `<a:ln><a:noFill/></a:ln>`
 	}
-	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink), orElse(dash, "solid"))
+	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink),
+		orElse(dash, "solid"))
 }
 
 func escaped(s string) string {

@@ -33,7 +33,10 @@ func (p *Plots) byName(b *block, before []*block) {
 		}
 		name.Form = Heading
 		b.rows[0] = append(b.rows[0], name)
-		b.lines = append(b.lines, line{role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, len(names)}, y: stretch{i + 1, 1, len(names)}})
+		b.lines = append(b.lines, line{
+			role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, len(names)},
+			y: stretch{i + 1, 1, len(names)},
+		})
 		nth[s.Role]++
 	}
 }

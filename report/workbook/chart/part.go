@@ -23,7 +23,8 @@ func (p *Plots) Part(area, nth int, wide, tall float64) string {
 	}
 	return xml.Header + `<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main">` +
 		`<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>` +
-		titled(b.title()) + `<c:autoTitleDeleted val="0"/><c:plotArea>` + f.markup(f.plot(), `<c:layoutTarget val="inner"/>`) +
+		titled(b.title()) + `<c:autoTitleDeleted val="0"/><c:plotArea>` +
+		f.markup(f.plot(), `<c:layoutTarget val="inner"/>`) +
 		group(x, lines.String()) + x.markup("b", true) + y.markup("l", false) +
 		`<c:spPr><a:noFill/></c:spPr></c:plotArea>` + f.legendMarkup() +
 		`<c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
@@ -34,9 +35,11 @@ func (p *Plots) Part(area, nth int, wide, tall float64) string {
 func group(x axis, lines string) string {
 	const axes = `<c:axId val="1"/><c:axId val="2"/>`
 	if x.names {
-		return `<c:lineChart><c:grouping val="standard"/><c:varyColors val="0"/>` + lines + `<c:marker val="1"/>` + axes + `</c:lineChart>`
+		return `<c:lineChart><c:grouping val="standard"/><c:varyColors val="0"/>` + lines + `<c:marker val="1"/>` +
+			axes + `</c:lineChart>`
 	}
-	return `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>` + lines + axes + `</c:scatterChart>`
+	return `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>` + lines + axes +
+		`</c:scatterChart>`
 }
 
 // markup is an axis, across for the one below the picture.
@@ -53,11 +56,14 @@ func (x axis) markup(at string, across bool) string {
 	if !across || x.ruled {
 		s += `<c:majorGridlines><c:spPr>` + lined(0.5, "D0D0D0", "solid") + `</c:spPr></c:majorGridlines>`
 	}
-	s += sideTitle(x.title, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`, orElse(x.format, "General")) +
-		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` + lined(0.75, darkGrey, "solid") + `</c:spPr>` +
+	s += sideTitle(x.title, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`,
+		orElse(x.format, "General")) +
+		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` +
+		lined(0.75, darkGrey, "solid") + `</c:spPr>` +
 		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, other)
 	if x.names {
-		return s + `<c:auto val="0"/><c:lblAlgn val="ctr"/><c:lblOffset val="100"/><c:noMultiLvlLbl val="1"/></` + name + `>`
+		return s + `<c:auto val="0"/><c:lblAlgn val="ctr"/><c:lblOffset val="100"/><c:noMultiLvlLbl val="1"/></` +
+			name + `>`
 	}
 	s += `<c:crossBetween val="` + map[bool]string{true: "between", false: "midCat"}[x.between] + `"/>`
 	if x.unit > 0 {

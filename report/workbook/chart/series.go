@@ -16,9 +16,11 @@ func (p *Plots) seriesOf(b *block, nth int, l line) string {
 	labels := p.labels(b, l)
 	switch {
 	case b.byNames():
-		return s + look.markup(l) + labels + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val><c:smooth val="0"/></c:ser>`
+		return s + look.markup(l) + labels + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) +
+			`</c:val><c:smooth val="0"/></c:ser>`
 	}
-	return s + look.markup(l) + labels + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) + `</c:yVal><c:smooth val="0"/></c:ser>`
+	return s + look.markup(l) + labels + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) +
+		`</c:yVal><c:smooth val="0"/></c:ser>`
 }
 
 func (b *block) byNames() bool {
@@ -44,7 +46,8 @@ func (k stroke) markup(l line) string {
 	if k.mark == "x" || k.mark == "plus" {
 		ground, weight = `<a:noFill/>`, 2
 	}
-	return s + fmt.Sprintf(`<c:symbol val="%s"/><c:size val="%d"/><c:spPr>%s%s</c:spPr></c:marker>`, k.mark, k.size, ground, lined(weight, k.ink, "solid"))
+	return s + fmt.Sprintf(`<c:symbol val="%s"/><c:size val="%d"/><c:spPr>%s%s</c:spPr></c:marker>`, k.mark, k.size,
+		ground, lined(weight, k.ink, "solid"))
 }
 
 // labels are the values of few holes and periods, and the names of points on
@@ -57,7 +60,8 @@ func (p *Plots) labels(b *block, l line) string {
 	}
 	switch shows := b.picture.Shows; {
 	case (shows == pictures.HoleReadings || shows == pictures.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
-		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() + `<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
+		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() +
+			`<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
 	case shows == pictures.Positions && (len(b.rows) <= places || l.role == pictures.Judged || l.role == pictures.Dish):
 		return namesAt(l)
 	}
@@ -86,7 +90,8 @@ func namesAt(l line) string {
 
 // showing says whether a label shows a value; it shows nothing else.
 func showing(value bool) string {
-	return `<c:showLegendKey val="0"/><c:showVal val="` + truth(value) + `"/><c:showCatName val="0"/><c:showSerName val="0"/><c:showPercent val="0"/><c:showBubbleSize val="0"/>`
+	return `<c:showLegendKey val="0"/><c:showVal val="` + truth(value) +
+		`"/><c:showCatName val="0"/><c:showSerName val="0"/><c:showPercent val="0"/><c:showBubbleSize val="0"/>`
 }
 
 // ref is cells as a chart refers to them.
@@ -105,7 +110,8 @@ func (p *Plots) texts(b *block, s stretch) string {
 			fmt.Fprintf(&points, `<c:pt idx="%d"><c:v>%s</c:v></c:pt>`, i, escaped(value))
 		}
 	}
-	return fmt.Sprintf(`<c:strRef><c:f>%s</c:f><c:strCache><c:ptCount val="%d"/>%s</c:strCache></c:strRef>`, p.ref(b, s), s.to-s.from+1, &points)
+	return fmt.Sprintf(`<c:strRef><c:f>%s</c:f><c:strCache><c:ptCount val="%d"/>%s</c:strCache></c:strRef>`,
+		p.ref(b, s), s.to-s.from+1, &points)
 }
 
 func (p *Plots) numbers(b *block, s stretch) string {

@@ -73,7 +73,8 @@ func TestTheNearestValueStandsInRows(t *testing.T) {
 	if want := "MIN('Figures'!C3:C4)"; !known || room != want {
 		t.Errorf("the room is %s, want %s", room, want)
 	}
-	if rows := p.Figures.Rows; len(rows) != 2 || rows[1].Figures[0] != (formula.Figure{Formula: "'Holes'!B7", Value: 84}) || rows[1].Figures[1].Value != 1 {
+	if rows := p.Figures.Rows; len(rows) != 2 || rows[1].Figures[0] != (formula.Figure{Formula: "'Holes'!B7", Value: 84}) ||
+		rows[1].Figures[1].Value != 1 {
 		t.Errorf("the figures are %+v", p.Figures.Rows)
 	}
 }
@@ -90,7 +91,8 @@ func TestLongStepsGetCellsOfTheirOwn(t *testing.T) {
 		differences = append(differences, evidence.Unsigned(evidence.Less(typed(2, 2+2*i, "70"), typed(3, 2+2*i, "71"))))
 	}
 	for _, w := range []evidence.Working{
-		evidence.Highest(scattered...), evidence.MeanOf(differences...), evidence.Inside(evidence.Holes, stated(1), stated(2), differences...),
+		evidence.Highest(scattered...), evidence.MeanOf(differences...),
+		evidence.Inside(evidence.Holes, stated(1), stated(2), differences...),
 	} {
 		p := printer()
 		text, ok := p.Print(w)

@@ -38,7 +38,8 @@ func (p *Printer) dewPoint(w evidence.Working, args []expr) expr {
 	dew := p.step("dew point, a first guess (C)", number(243.04).times(x).over(number(17.625).minus(x)))
 	frost := pressure.below(6.416171714)
 	for range 5 {
-		miss := either(frost, pressure.minus(overIce(dew)).over(slopeOverIce(dew)), pressure.minus(overWater(dew)).over(slopeOverWater(dew)))
+		miss := either(frost, pressure.minus(overIce(dew)).over(slopeOverIce(dew)),
+			pressure.minus(overWater(dew)).over(slopeOverWater(dew)))
 		dew = p.step("dew point, a closer guess (C)", dew.plus(miss))
 	}
 	if w.Unit != evidence.Celsius {
