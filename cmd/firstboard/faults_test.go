@@ -32,6 +32,10 @@ func TestOutputsThatCannotBeWritten(t *testing.T) {
 		{"full: print", "2", []string{"check", "job", "--print", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
 		{"full: areas", "2", []string{"check", "job", "--per-area", "new"}, "A1.xlsx: cannot be written: file too large"},
 		{"full: plan", "2", []string{"plan", "job", "-o", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
+		{"full: gather", "2", append(gathered(), "--force"), "out.xlsx: cannot be written: file too large"},
+		{"full: lines of JSON", "0", append(gathered(), "--force"), "cannot be written: file too large"},
+		{"full: climate", "2", append(climateInto(), "new.xlsx"), "new.xlsx: cannot be written: file too large"},
+		{"full: climate, a folder", "0", append(climateInto(), "new"), "new: cannot be written: file too large"},
 		{"full: blank", "2", []string{"blank", "out.xlsx", "--force"}, "out.xlsx: cannot be written: file too large"},
 		{
 			"full: log, a folder", "0",
@@ -65,7 +69,7 @@ func TestOutputsThatCannotBeWritten(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			w := newWork(t)
-			w.reset([]string{"out.xlsx", "out.json", "out.html"}, nil)
+			w.reset([]string{"out.xlsx", "out.json", "out.jsonl", "out.html"}, nil)
 			before := w.files()
 			self, err := exec.LookPath(toolName)
 			if err != nil {

@@ -68,7 +68,7 @@ func gatherRecords(c *cli.Context) error {
 	if err := out.mayWrite(found); err != nil {
 		return err
 	}
-	out.Gathered = gather.Join(readAll(found, workers, c.App.ErrWriter))
+	out.Gathered = gather.Join(readAll(found, workers, c.App.ErrWriter, readOne))
 	if err := save(out.targets(), c.Bool("force")); err != nil {
 		return err
 	}

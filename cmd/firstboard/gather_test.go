@@ -7,7 +7,10 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strings"
 	"testing"
+
+	"firstboard/report/gather"
 )
 
 // manyRecords are so many records made of the bases, each with a job of its own,
@@ -92,7 +95,7 @@ func TestGatheredRowsLetTheirRecordsGo(t *testing.T) {
 		return int64(m.HeapAlloc)
 	}
 	before := live()
-	parts, unread := readAll(found, 2, io.Discard)
+	parts, unread := readAll(found, 2, io.Discard, readOne)
 	each := (live() - before) / records
 	if len(parts) != records || len(unread) != 0 {
 		t.Fatalf("%d were read, %d not", len(parts), len(unread))
@@ -102,4 +105,22 @@ func TestGatheredRowsLetTheirRecordsGo(t *testing.T) {
 	}
 	t.Logf("%d bytes for each record", each)
 	runtime.KeepAlive(parts)
+}
+
+func TestAFailureOnOneRecordIsThatRecordsAlone(t *testing.T) {
+	found := []candidate{{path: "/one", shown: "one"}, {path: "/two", shown: "two"}, {path: "/three", shown: "three"}}
+	parts, unread := readAll(found, 2, io.Discard, func(f candidate) result {
+		if f.shown == "two" {
+			var none []int
+			_ = none[len(f.shown)]
+		}
+		return result{}
+	})
+	if len(parts) != 2 || len(unread) != 1 {
+		t.Fatalf("%d were read and %d not; want 2 and 1", len(parts), len(unread))
+	}
+	u := unread[0]
+	if u.Record != "two" || u.What != gather.Faulty || !strings.Contains(u.Why, "failed while it judged this record: runtime error") {
+		t.Errorf("told as %+v", u)
+	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"io"
 	"path/filepath"
 	"runtime/debug"
@@ -18,7 +19,9 @@ import (
 
 // readAll reads and judges records, so many at a time, with a bar where
 // somebody looks on. Each is reduced to its rows at once and let go.
-func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part, unread []gather.Unread) {
+func readAll(
+	found []candidate, workers int, on io.Writer, read func(candidate) result,
+) (parts []gather.Part, unread []gather.Unread) {
 	// What is read is let go at once: memory is swept seldom, which else takes longer than judging.
 	const seldom = 200 // percent
 	defer debug.SetGCPercent(debug.SetGCPercent(seldom))
@@ -29,7 +32,7 @@ func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part,
 	for range min(workers, len(found)) {
 		busy.Go(func() {
 			for i := range next {
-				all[i] = readOne(found[i])
+				all[i] = alone(found[i], read)
 				if bar != nil {
 					bar.Add(1)
 				}
@@ -58,6 +61,18 @@ func readAll(found []candidate, workers int, on io.Writer) (parts []gather.Part,
 type result struct {
 	part   gather.Part
 	unread gather.Unread
+}
+
+// alone reads a record so that a fault of the program itself, which would end
+// all the others too, is told as that record's.
+func alone(f candidate, read func(candidate) result) (r result) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			const mend = "check it alone, and report what that says as a fault of the program"
+			r = result{unread: unreadable(f, fmt.Errorf("%s failed while it judged this record: %v; %s", toolName, fault, mend))}
+		}
+	}()
+	return read(f)
 }
 
 func readOne(f candidate) result {

@@ -34,7 +34,14 @@ func newWork(t *testing.T) work {
 	w := work{t, t.TempDir()}
 	folderOfBase(t, w.dir)
 	put(t, w.dir, "export.csv", "Time,Temp (F),RH (%)\n2026-03-04 08:05,70,40\n2026-03-04 09:05,70,41\n")
+	put(t, w.dir, "fen.epw", strings.Join(weatherFile(strings.Split(inventedClimate, ", ")), "\n")+"\n")
 	return w
+}
+
+func gathered() []string { return []string{"gather", "job", "-o", "out.xlsx", "--jsonl", "out.jsonl"} }
+
+func climateInto() []string {
+	return []string{"climate", "fen.epw", "--name", "home", "--heat-to", "70F", "--into", "job", "-o"}
 }
 
 // files are the files of the folder beside the record, by their names.
@@ -46,7 +53,7 @@ func (w work) files() map[string]string {
 			return err
 		}
 		name, err := filepath.Rel(w.dir, path)
-		if err != nil || name == "export.csv" || strings.HasPrefix(name, "job"+string(filepath.Separator)) {
+		if err != nil || name == "export.csv" || name == "fen.epw" || strings.HasPrefix(name, "job"+string(filepath.Separator)) {
 			return err
 		}
 		data, err := os.ReadFile(path)
@@ -117,6 +124,8 @@ func TestKilledRuns(t *testing.T) {
 		{"blank, a folder", []string{"blank", "blank"}, nil, []string{"blank"}},
 		{"log", []string{"log", "job", "export.csv", "--table", "air", "--instrument", "AL1", "-o", "new"}, nil, []string{"new"}},
 		{"plan", []string{"plan", "job", "-o", "plan.xlsx", "--force"}, []string{"plan.xlsx"}, nil},
+		{"gather", append(gathered(), "--force"), []string{"out.xlsx", "out.jsonl"}, nil},
+		{"climate", append(climateInto(), "new"), nil, []string{"new"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			w := newWork(t)
