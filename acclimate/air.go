@@ -80,6 +80,14 @@ func (r Room) HeldWindow() (from, to time.Time, known bool) {
 	return w.from, w.to, true
 }
 
+// HeldLike says whether the air of a room is to be held over the same stretch as
+// that of another one.
+func (r Room) HeldLike(o Room) bool {
+	from, to, known := r.HeldWindow()
+	oFrom, oTo, oKnown := o.HeldWindow()
+	return from.Equal(oFrom) && to.Equal(oTo) && known == oKnown && r.NoHeld == o.NoHeld && r.HeldLack == o.HeldLack
+}
+
 // heldWindow runs from the wait before the first judged row to the last.
 func (r Room) heldWindow() window {
 	byTime := func(a, b evidence.Time) int { return a.First.Compare(b.First) }
@@ -102,9 +110,9 @@ func (r Room) WidestInterval() time.Duration {
 		return 0
 	}
 	var widest time.Duration
-	times := r.times(r.heldWindow())
-	for i := 1; i < len(times); i++ {
-		widest = max(widest, times[i].Sub(times[i-1]))
+	rows := r.behind(r.heldWindow())
+	for i := 1; i < len(rows); i++ {
+		widest = max(widest, interval(rows, i))
 	}
 	return widest
 }

@@ -11,7 +11,8 @@ type gauge struct {
 	read  func(*Air) evidence.Reading                   // blank where what was typed is not believed
 	u     func(instrument string) *evidence.Uncertainty // nil: compared as read
 	acc   evidence.Acceptance
-	known map[meterUnit]meterEnds
+	known map[meterUnit]*meterEnds
+	last  *meterEnds // neighboring rows are mostly of one instrument
 }
 
 // meterUnit is an instrument, as typed, and the unit it was read in.
@@ -23,6 +24,7 @@ type meterUnit struct {
 // meterEnds are the ends for one instrument's readings in one unit. Where its
 // uncertainty is not known, guarded acceptance compares nothing.
 type meterEnds struct {
+	by           meterUnit
 	judged, asRead, far ends
 	usable              bool
 }
@@ -49,7 +51,7 @@ func (r Room) gauges(w window) []*gauge {
 	var all []*gauge
 	for _, g := range []*gauge{temp, rh} {
 		if g.limit.Shown() {
-			g.known = map[meterUnit]meterEnds{}
+			g.known = map[meterUnit]*meterEnds{}
 			all = append(all, g)
 		}
 	}
@@ -91,20 +93,25 @@ func (g *gauge) mark(a *Air) mark {
 }
 
 // ends are the ends for readings of an instrument in a unit.
-func (g *gauge) ends(by meterUnit) meterEnds {
-	e, known := g.known[by]
-	if known {
-		return e
+func (g *gauge) ends(by meterUnit) *meterEnds {
+	if g.last == nil || g.last.by != by {
+		if g.known[by] == nil {
+			g.known[by] = g.endsFor(by)
+		}
+		g.last = g.known[by]
 	}
+	return g.last
+}
+
+func (g *gauge) endsFor(by meterUnit) *meterEnds {
 	wide := func(x evidence.Exact) ends {
 		return endsOf(g.limit, by.unit, evidence.ConvertSpan(x, g.limit.Unit(), by.unit))
 	}
-	e = meterEnds{asRead: wide(evidence.Exact{}), far: wide(g.far), usable: true}
+	e := &meterEnds{by: by, asRead: wide(evidence.Exact{}), far: wide(g.far), usable: true}
 	e.judged = e.asRead
 	if u := g.uncertainty(by.instrument); g.acc.Guarded && u != nil {
 		e.judged, e.usable = wide(evidence.Exact{}.Sub(u.Value)), u.Known
 	}
-	g.known[by] = e
 	return e
 }
 

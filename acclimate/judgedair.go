@@ -2,6 +2,7 @@ package acclimate
 
 import (
 	"slices"
+	"time"
 
 	"firstboard/report/evidence"
 )
@@ -18,37 +19,63 @@ type meterDay struct {
 // instrument and day the first and the last row stand for all: a rule on
 // instruments that holds for these holds for the rows between.
 func (r Room) JudgedAir() []*Air {
-	ends := map[meterDay][2]*Air{}
-	take := func(rows []*Air) {
-		for _, a := range rows {
-			key := meterDay{a.Instrument, a.ReadAt.Day()}
-			e, known := ends[key]
-			if !known || later(a, e[0]) {
-				e[0] = a
-			}
-			if !known || later(e[1], a) {
-				e[1] = a
-			}
-			ends[key] = e
-		}
-	}
-	for _, rows := range r.judgedStretches() {
-		take(rows)
-	}
-	judged := slices.Clone(r.Air.Untimed())
-	for _, e := range ends {
-		judged = append(judged, e[0])
-		if e[1] != e[0] {
-			judged = append(judged, e[1])
-		}
-	}
-	slices.SortFunc(judged, func(a, b *Air) int {
-		if c := earlier(a, b); c != 0 {
-			return c
-		}
-		return evidence.Order(a.Instrument, b.Instrument)
-	})
+	judged := append(slices.Clone(r.Air.Untimed()), dayEnds(r.judgedStretches()...)...)
+	slices.SortStableFunc(judged, inOrder)
 	return judged
+}
+
+// Since are the rows from the last one at or before a time on, of each
+// instrument and day the first and the last, which stand for all.
+func (r AirRows) Since(t time.Time) []*Air {
+	from := t
+	if a := r.before(t); a != nil {
+		from = a.ReadAt.First
+	}
+	last := r.Latest()
+	if last == nil {
+		return nil
+	}
+	return dayEnds(r.between(from, last.ReadAt.First))
+}
+
+// dayEnds are the first and the last row of each instrument and day, in order.
+func dayEnds(stretches ...[]*Air) []*Air {
+	ends := map[meterDay]*reach{}
+	var key meterDay
+	var e *reach // of the key: neighboring rows are mostly of one
+	for _, rows := range stretches {
+		for _, a := range rows {
+			if by := (meterDay{a.Instrument, a.ReadAt.Day()}); e == nil || by != key {
+				if ends[by] == nil {
+					ends[by] = &reach{a, a}
+				}
+				key, e = by, ends[by]
+			}
+			if later(a, e.low) {
+				e.low = a
+			}
+			if later(e.high, a) {
+				e.high = a
+			}
+		}
+	}
+	var judged []*Air
+	for _, e := range ends {
+		judged = append(judged, e.low)
+		if e.high != e.low {
+			judged = append(judged, e.high)
+		}
+	}
+	slices.SortFunc(judged, inOrder)
+	return judged
+}
+
+// inOrder orders rows by time, and those of one time by their instruments.
+func inOrder(a, b *Air) int {
+	if c := earlier(a, b); c != 0 {
+		return c
+	}
+	return evidence.Order(a.Instrument, b.Instrument)
 }
 
 // judgedStretches are the rows behind the checks, some of them more than once.

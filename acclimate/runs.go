@@ -9,8 +9,7 @@ import (
 
 // reading is what one instrument showed at one time: usually one row.
 type reading struct {
-	at         time.Time
-	first, end int // of the instrument's rows
+	first, end int32 // of the instrument's rows
 	mark       mark
 }
 
@@ -51,11 +50,20 @@ func (m *meter) add(a *Air, gauges []*gauge) {
 		mark |= g.mark(a)
 	}
 	m.rows = append(m.rows, a)
-	if n := len(m.readings); n > 0 && m.readings[n-1].at.Equal(a.ReadAt.First) {
-		m.readings[n-1].end, m.readings[n-1].mark = len(m.rows), m.readings[n-1].mark|mark
+	end := int32(len(m.rows))
+	if n := len(m.readings); n > 0 && m.at(n-1).Equal(a.ReadAt.First) {
+		m.readings[n-1].end, m.readings[n-1].mark = end, m.readings[n-1].mark|mark
 		return
 	}
-	m.readings = append(m.readings, reading{a.ReadAt.First, len(m.rows) - 1, len(m.rows), mark})
+	m.readings = append(m.readings, reading{end - 1, end, mark})
+}
+
+// at is the time of the i-th reading.
+func (m *meter) at(i int) time.Time { return m.rows[m.readings[i].first].ReadAt.First }
+
+// between are the rows of the readings from one up to another.
+func (m *meter) between(first, end int) []*Air {
+	return m.rows[m.readings[first].first:m.readings[end-1].end]
 }
 
 // mayBegin finds where a run out of range may begin: at a reading that is out
@@ -71,7 +79,7 @@ func (m *meter) mayBegin(guarded bool) {
 		var begins []time.Time
 		for i, x := range m.readings {
 			if x.mark&(out|blank) != 0 && (i == 0 || m.readings[i-1].mark&out == 0) {
-				begins = append(begins, x.at)
+				begins = append(begins, m.at(i))
 			}
 		}
 		m.begins = append(m.begins, begins)
@@ -102,7 +110,7 @@ func (m *meter) runs(n int) []run {
 // range at most so long apart, shows every value and none too far outside, and
 // begins more than a day from every other run, of its instrument or of none.
 func (m *meter) excused(x run, n int, longest time.Duration, nameless *meter) bool {
-	if x.first == 0 || x.end == n || m.readings[x.end].at.Sub(m.readings[x.first-1].at) > longest {
+	if x.first == 0 || x.end == n || m.at(x.end).Sub(m.at(x.first-1)) > longest {
 		return false
 	}
 	for _, r := range m.readings[x.first:x.end] {
@@ -110,7 +118,7 @@ func (m *meter) excused(x run, n int, longest time.Duration, nameless *meter) bo
 			return false
 		}
 	}
-	first, last := m.readings[x.first].at, m.readings[x.end-1].at
+	first, last := m.at(x.first), m.at(x.end-1)
 	for way, begins := range m.begins {
 		own := within(begins, first, last)
 		if len(own) == 0 {

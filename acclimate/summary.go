@@ -27,7 +27,7 @@ type extremes struct {
 	lacking      []*Air // the first that cannot be compared
 }
 
-// reach is the lowest and the highest of a quantity's rows.
+// reach is the lowest and the highest of a quantity's rows, or the first and the last.
 type reach struct{ low, high *Air }
 
 // outlier is a value out of range: how far, as a part of what may be excused.

@@ -3,6 +3,7 @@ package acclimate
 import (
 	"fmt"
 	"slices"
+	"sort"
 	"time"
 
 	"firstboard/report/evidence"
@@ -55,22 +56,19 @@ func (r Room) excursion() time.Duration { return evidence.Duration(r.Excursion.E
 // judgeMeter adds one instrument's rows in the window, and those read at the
 // last time before it: all but those of runs that are excused.
 func (r Room) judgeMeter(m *meter, sum *summary, w window, before time.Time, nameless *meter) {
-	n, found := slices.BinarySearchFunc(m.readings, w.to, func(x reading, t time.Time) int { return x.at.Compare(t) })
-	if found {
-		n++
-	}
-	counts := func(x reading) bool { return !x.at.Before(w.from) || x.at.Equal(before) }
+	n := sort.Search(len(m.readings), func(i int) bool { return m.at(i).After(w.to) })
+	counts := func(i int) bool { return !m.at(i).Before(w.from) || m.at(i).Equal(before) }
 	judged := func(first, end int) {
-		for _, x := range m.readings[first:end] {
-			if counts(x) {
-				sum.judge(m.rows[x.first:x.end]...)
+		for i := first; i < end; i++ {
+			if counts(i) {
+				sum.judge(m.between(i, i+1)...)
 			}
 		}
 	}
 	next, longest := 0, r.excursion()
 	for _, x := range m.runs(n) {
-		if counts(m.readings[x.end-1]) && m.excused(x, n, longest, nameless) {
-			sum.excuse(m.rows[m.readings[x.first].first:m.readings[x.end-1].end]...)
+		if counts(x.end-1) && m.excused(x, n, longest, nameless) {
+			sum.excuse(m.between(x.first, x.end)...)
 			judged(next, x.first)
 			next = x.end
 		}
@@ -88,30 +86,31 @@ func (r Room) uncovered(w window) []evidence.Item {
 	for _, a := range r.Air.Untimed() {
 		items = append(items, evidence.Item{Name: "an air row", Limit: w.temp, Lack: evidence.NoTime, Place: a.Place})
 	}
-	times, gap := r.times(w), evidence.Duration(r.Gap.Exact())
+	rows, gap := r.behind(w), evidence.Duration(r.Gap.Exact())
 	if w.covered && r.Air.before(w.from) == nil {
 		add("no reading at or before %s, where the window begins", clock(w.from))
 	}
-	for i := 1; i < len(times); i++ {
-		if times[i].Sub(times[i-1]) > gap {
-			add("no reading from %s to %s, more than %s h", clock(times[i-1]), clock(times[i]), r.Gap.Written)
+	for i := 1; i < len(rows); i++ {
+		if interval(rows, i) > gap {
+			add("no reading from %s to %s, more than %s h", clock(rows[i-1].ReadAt.First), clock(rows[i].ReadAt.First),
+				r.Gap.Written)
 		}
 	}
-	if n := len(times); n > 0 && w.to.Sub(times[n-1]) > gap {
+	if last := tail(rows); last != nil && w.to.Sub(last.ReadAt.First) > gap {
 		add("no reading in the %s h before %s, where the window ends", r.Gap.Written, clock(w.to))
 	}
 	return items
 }
 
-// times are the times of the rows of a window in order, from the last one at or
+// behind are the rows of a window in order of time, from the last one at or
 // before its start where that must be covered.
-func (r Room) times(w window) []time.Time {
-	var times []time.Time
+func (r Room) behind(w window) []*Air {
+	from := w.from
 	if a := r.Air.before(w.from); w.covered && a != nil {
-		times = append(times, a.ReadAt.First)
+		from = a.ReadAt.First
 	}
-	for _, a := range r.Air.between(w.from, w.to) {
-		times = append(times, a.ReadAt.First)
-	}
-	return times
+	return r.Air.between(from, w.to)
 }
+
+// interval is the time from the row before to the i-th.
+func interval(rows []*Air, i int) time.Duration { return rows[i].ReadAt.First.Sub(rows[i-1].ReadAt.First) }

@@ -13,8 +13,14 @@ func readingAge(s Site) evidence.Finding {
 	}
 	rows := s.agedRows()
 	items := make([]evidence.Item, 0, len(rows))
+	lives := map[rowKind]evidence.Limit{}
 	for _, e := range rows {
-		it := evidence.Item{Name: e.what, Limit: s.lifeOf(e.kind), Lack: e.lack, Place: e.place}
+		life, known := lives[e.kind]
+		if !known {
+			life = s.lifeOf(e.kind)
+			lives[e.kind] = life
+		}
+		it := evidence.Item{Name: e.what, Limit: life, Lack: e.lack, Place: e.place}
 		if e.lack == "" {
 			it = s.aged(it, e)
 		}

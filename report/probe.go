@@ -20,7 +20,7 @@ func probeCheck(s Site) evidence.Finding {
 	for _, hole := range s.Slab.JudgedHoles() {
 		for _, h := range hole.Rows {
 			for _, it := range s.ProbeItems("hole "+hole.Name, h) {
-				if key := strings.Join([]string{it.Name, it.Lack, it.Says, fmt.Sprint(it.Place)}, "\x00"); !seen[key] {
+				if key := strings.Join([]string{it.Name, it.Lack, it.Says, evidence.RowKey(it.Place)}, "\x00"); !seen[key] {
 					seen[key] = true
 					items = append(items, it)
 				}

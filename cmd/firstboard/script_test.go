@@ -21,7 +21,7 @@ func TestMain(m *testing.M) {
 	debug.SetGCPercent(400) // hundreds of workbooks are written: memory is cheaper here than time
 	testscript.Main(m, map[string]func(){
 		toolName: func() {
-			debug.SetGCPercent(100)
+			debug.SetGCPercent(sweptOften)
 			os.Exit(run(os.Args, os.Stdout, os.Stderr))
 		},
 		measurer: measured,

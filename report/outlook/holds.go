@@ -43,7 +43,7 @@ type holder struct {
 // aside.
 func ofReadings() []string {
 	return slices.Concat([]string{
-		"air-held", "slab-depth", "slab-wait", "slab-temp", "mver-time", "heat-run",
+		airHeld, "slab-depth", "slab-wait", "slab-temp", "mver-time", "heat-run",
 		"calibration", "probe-check", "reading-age",
 	},
 		ofSingles(), ofMeans())
@@ -93,18 +93,13 @@ func (h *holder) moved() {
 
 // ofNoGo looks for the one thing without which a NO-GO would be a GO.
 func (h *holder) ofNoGo() {
-	var blocking []evidence.Finding
-	for _, f := range h.found {
-		if f.Blocks() {
-			blocking = append(blocking, f)
-		}
-	}
+	blocking := h.blocking()
 	ids := idsOf(blocking)
 	if len(ids) == 0 || len(among(ids, ofReadings())) < len(ids) {
 		return
 	}
 	apart := slices.ContainsFunc(blocking, func(f evidence.Finding) bool {
-		return f.ID != "air-held" && !(slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet)
+		return f.ID != airHeld && !(slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet)
 	})
 	h.edges(h.goesWithout)
 	if !apart {
@@ -112,7 +107,7 @@ func (h *holder) ofNoGo() {
 		return
 	}
 	spared := slices.DeleteFunc(slices.Clone(h.all), func(m measured) bool { return !h.census.spares(m) })
-	for _, m := range h.offenders(spared, slices.Contains(ids, "air-held")) {
+	for _, m := range h.offenders(spared, slices.Contains(ids, airHeld)) {
 		if h.goesWithout(m) {
 			h.turns[m.id] = true
 		}
@@ -182,19 +177,51 @@ func (h *holder) passWithout(some []measured, withAir bool) bool {
 	if !withAir {
 		ids = ids[1:]
 	}
-	for _, f := range h.site.Again(without(some)).Find(ids) {
-		if f.Blocks() && !(slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet) {
+	return h.passes(some, ids, func(f evidence.Finding) bool {
+		return !f.Blocks() || slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet
+	})
+}
+
+// goesWithout says whether the area is a GO without a thing, counts and all that
+// no reading decides staying as they are.
+func (h *holder) goesWithout(m measured) bool {
+	return h.passes([]measured{m}, ofReadings(), func(f evidence.Finding) bool { return !f.Blocks() })
+}
+
+// passes says whether all answers to some checks pass without some things. What
+// stops the area as it is comes first: it mostly still does.
+func (h *holder) passes(some []measured, ids []string, pass func(evidence.Finding) bool) bool {
+	site := h.site.Again(without(some))
+	stopping := among(ids, idsOf(h.blocking()))
+	for _, part := range [][]string{stopping, beside(ids, stopping)} {
+		if slices.ContainsFunc(h.find(site, part), func(f evidence.Finding) bool { return !pass(f) }) {
 			return false
 		}
 	}
 	return true
 }
 
-// goesWithout says whether the area is a GO without a thing, counts and all that
-// no reading decides staying as they are.
-func (h *holder) goesWithout(m measured) bool {
-	return allPass(h.site.Again(without([]measured{m})).Find(ofReadings()))
+// find is the answers of another site to some checks. Air that is to be held for
+// as long as before is not judged again.
+func (h *holder) find(site report.Site, ids []string) []evidence.Finding {
+	if !slices.Contains(ids, airHeld) || !site.Room.HeldLike(h.site.Room) {
+		return site.Find(ids)
+	}
+	var held []evidence.Finding
+	for _, f := range h.found {
+		if f.ID == airHeld {
+			held = append(held, f)
+		}
+	}
+	return append(held, site.Find(beside(ids, []string{airHeld}))...)
 }
+
+// blocking are the findings that stop the area.
+func (h *holder) blocking() []evidence.Finding {
+	return slices.DeleteFunc(slices.Clone(h.found), func(f evidence.Finding) bool { return !f.Blocks() })
+}
+
+const airHeld = "air-held"
 
 func allPass(found []evidence.Finding) bool {
 	return !slices.ContainsFunc(found, evidence.Finding.Blocks)
@@ -211,4 +238,9 @@ func idsOf(found []evidence.Finding) []string {
 // among are the names that another list holds too.
 func among(names, list []string) []string {
 	return slices.DeleteFunc(slices.Clone(names), func(n string) bool { return !slices.Contains(list, n) })
+}
+
+// beside are the names that another list does not hold.
+func beside(names, list []string) []string {
+	return slices.DeleteFunc(slices.Clone(names), func(n string) bool { return slices.Contains(list, n) })
 }

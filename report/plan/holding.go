@@ -177,11 +177,8 @@ func (p *planner) airCounted() []report.JudgedRow {
 		return all
 	}
 	back := p.now.Add(-evidence.Duration(p.Job.Settings.HeldConditions.Exact()))
-	for _, a := range slices.Backward(p.Room.Air.Timed()) {
+	for _, a := range slices.Backward(p.Room.Air.Since(back)) {
 		all = append(all, report.AirRow(a))
-		if !a.ReadAt.First.After(back) {
-			break
-		}
 	}
 	return all
 }

@@ -92,14 +92,19 @@ func (t table[T]) read(d *decoder, src *sheet.Table) {
 	if t.rows != nil {
 		into = t.rows(&d.job)
 	}
-	*into = make([]T, min(len(src.Rows), mostFaults)) // until it is known that the rows are worth more
+	const few = 4096 // until it is known that the rows are worth more
+	*into = make([]T, min(len(src.Rows), few))
 	for i := range src.Rows {
 		if d.wrongs >= mostFaults {
 			d.giveUp(src.Rows[i].Number)
 			return
 		}
 		if i == len(*into) {
-			*into = append(*into, make([]T, len(src.Rows)-i)...)
+			more := len(src.Rows) - i
+			if d.wrongs > 0 {
+				more = min(more, i)
+			}
+			*into = append(*into, make([]T, more)...)
 		}
 		d.row, d.nth = &src.Rows[i], i
 		t.row(d, columns, &(*into)[i])
