@@ -24,7 +24,7 @@ type meterUnit struct {
 // meterEnds are the ends for one instrument's readings in one unit. Where its
 // uncertainty is not known, guarded acceptance compares nothing.
 type meterEnds struct {
-	by           meterUnit
+	by                  meterUnit
 	judged, asRead, far ends
 	usable              bool
 }

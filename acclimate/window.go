@@ -113,4 +113,6 @@ func (r Room) behind(w window) []*Air {
 }
 
 // interval is the time from the row before to the i-th.
-func interval(rows []*Air, i int) time.Duration { return rows[i].ReadAt.First.Sub(rows[i-1].ReadAt.First) }
+func interval(rows []*Air, i int) time.Duration {
+	return rows[i].ReadAt.First.Sub(rows[i-1].ReadAt.First)
+}
