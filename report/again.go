@@ -93,3 +93,8 @@ func (s Site) Whole() evidence.Verdict {
 	v, _ := evidence.Fold(all)
 	return v
 }
+
+// As is the decision on the same area, described otherwise.
+func (d Decision) As(a Area) Decision {
+	return d.Site.Job.siteOf(a, d.Site.record).decide()
+}

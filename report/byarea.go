@@ -6,6 +6,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -26,7 +27,7 @@ type byArea struct {
 	events   map[string][]Event
 	signOffs map[string][]SignOff
 	zones    map[string][]Area
-	checks   map[string][]InstrumentCheck
+	checks   map[string][]instruments.Comparison
 	probes   map[string][]slab.Hole // by instrument
 	doubtful doubtful
 	latest   time.Time // of any entry
@@ -46,7 +47,7 @@ func (j Job) byArea() *byArea {
 		events:   gathered(j.Events, func(r Event) string { return r.Area }),
 		signOffs: gathered(j.SignOffs, func(r SignOff) string { return r.Area }),
 		zones:    gathered(j.Areas, func(a Area) string { return a.Zone }),
-		checks:   gathered(j.Checks, func(r InstrumentCheck) string { return r.Instrument }),
+		checks:   gathered(j.Checks, func(r instruments.Comparison) string { return r.Instrument }),
 		probes:   gathered(j.Holes, func(r slab.Hole) string { return r.Instrument }),
 		doubtful: j.doubtful(),
 		latest:   j.latest(),

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -29,8 +30,8 @@ func Catalog() []evidence.Check[Site] {
 		over(acclimate.Checks(), func(s Site) acclimate.Room { return s.Room }),
 		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
 		over(wood.Checks(), func(s Site) wood.Floor { return s.Wood }),
+		over(instruments.Checks(), func(s Site) instruments.Readings { return s.Readings }),
 		[]evidence.Check[Site]{limitsKnown(), heatRun()},
-		instrumentChecks(),
 	)
 	order := Order()
 	slices.SortStableFunc(all, func(a, b evidence.Check[Site]) int {

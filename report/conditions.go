@@ -7,6 +7,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -34,7 +35,7 @@ func (s Site) slabConditions() []string {
 	overSlab := a.Substrate != onWood
 	onGround := a.SlabKind == "" || a.SlabKind == slab.OnGrade || a.SlabKind == slab.BelowGrade
 	return []string{
-		provided(a.Membrane != "" && !s.covered.Shown(),
+		provided(a.Membrane != "" && !s.Slab.Covered.Shown(),
 			"provided "+a.Membrane+" is in place and cured as its manufacturer says before anything is installed"),
 		provided(overSlab && onGround && a.UnderSlab == "unknown" && a.Membrane == "",
 			"it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
@@ -61,8 +62,8 @@ func (s Site) defaultRH() bool {
 // leveledSince says when a leveler was placed after a judged row of the slab.
 func (s Site) leveledSince() string {
 	leveled := s.lastEvent("leveler placed").At
-	before := func(e entry) bool { return e.kind == slabRow && leveled.After(e.at) }
-	if !slices.ContainsFunc(s.rows, before) {
+	before := func(e instruments.Row) bool { return e.Kind == instruments.OfSlab && leveled.After(e.At) }
+	if !slices.ContainsFunc(s.Rows, before) {
 		return ""
 	}
 	return "a leveler was placed on " + leveled.Day().String() +

@@ -93,7 +93,7 @@ func (s Site) worthALook() []string {
 	looks = append(looks, s.twoPlacesAtOnce(mine)...)
 	looks = append(looks, sameDigits(mine)...)
 	looks = append(looks, s.coordinates(mine)...)
-	return append(looks, s.standards()...)
+	return append(looks, s.WrongSalts()...)
 }
 
 // fewest is how many readings make a likeness worth a word.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // heatRun is the check of a heated floor's run before it was read.
@@ -29,20 +30,28 @@ func heatedLong(s Site) evidence.Finding {
 		return evidence.Unshown("since when the heating has run is not recorded").Against(limit)
 	}
 	var items []evidence.Item
-	for _, e := range append(s.baseRows(), s.subfloorRows()...) {
+	for _, e := range s.HeatedRows() {
 		items = append(items, s.heated(e, limit))
 	}
 	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading of slab, subfloor or flooring")
 }
 
 // heated is how long the heating had run when a row began.
-func (s Site) heated(e entry, limit evidence.Limit) evidence.Item {
-	it := evidence.Item{Name: e.what, Limit: limit, Place: e.place}
-	if !e.from.Shown() {
+func (s Site) heated(e instruments.Row, limit evidence.Limit) evidence.Item {
+	it := evidence.Item{Name: e.What, Limit: limit, Place: e.Place}
+	if !e.From.Shown() {
 		it.Lack = "when it began is not recorded"
 		return it
 	}
-	it = it.By(evidence.HoursBetween(s.Area.HeatOnSince, e.from, evidence.Shortest).Called(e.what))
-	it.Says = fmt.Sprintf("the heating had run for %s h when %s began", it.Figure(), e.what)
+	it = it.By(evidence.HoursBetween(s.Area.HeatOnSince, e.From, evidence.Shortest).Called(e.What))
+	it.Says = fmt.Sprintf("the heating had run for %s h when %s began", it.Figure(), e.What)
 	return it
+}
+
+// Unheated says whether a row was read before the heating of the floor had run
+// for long enough.
+func (s Site) Unheated(r instruments.Row) bool {
+	run := s.Area.HeatOnSince
+	return s.Area.RadiantHeat == "yes" && run.Shown() &&
+		evidence.Hours(evidence.Shortest(run, r.From)).Cmp(s.Job.Settings.HeatRun.Exact()) < 0
 }

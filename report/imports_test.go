@@ -15,7 +15,7 @@ import (
 // evidence up to the command.
 func allowed() map[string][]string {
 	domain := []string{"report/evidence", "slab", "wood", "acclimate"}
-	outer := append(slices.Clone(domain), "report")
+	outer := append(slices.Clone(domain), "report", "report/instruments")
 	return map[string][]string{
 		"report/evidence":  {},
 		"report/untrusted": {},
@@ -26,7 +26,8 @@ func allowed() map[string][]string {
 		"wood":                  {"report/evidence"},
 		"acclimate":             {"report/evidence", "slab", "wood"},
 		"acclimate/settling":    {"report/evidence", "wood"},
-		"report":                domain,
+		"report/instruments":    domain,
+		"report":                append(slices.Clone(domain), "report/instruments"),
 		"report/record/sheet":   append(slices.Clone(outer), "report/untrusted"),
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),

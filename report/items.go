@@ -107,12 +107,12 @@ func (s Site) uncertaintyStated() bool {
 
 // everyMeter says whether all instruments behind judged rows have something.
 func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
-	for _, e := range s.rows {
-		if m, listed := s.Job.Instruments.Find(e.instrument); !listed || !has(m) {
+	for _, e := range s.Rows {
+		if m, listed := s.Job.Instruments.Find(e.Instrument); !listed || !has(m) {
 			return false
 		}
 	}
-	return len(s.rows) > 0
+	return len(s.Rows) > 0
 }
 
 func (s Site) sheetsNamed() bool {

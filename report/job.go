@@ -5,6 +5,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -28,7 +29,7 @@ type Job struct {
 	Products    []Product
 	Climates    []acclimate.Period
 	Instruments evidence.Instruments
-	Checks      []InstrumentCheck // of instruments, not of the catalog
+	Checks      []instruments.Comparison // of instruments, not of the catalog
 
 	Holes    []slab.Hole
 	Dishes   []slab.Dish
@@ -106,16 +107,6 @@ type Product struct {
 	Across    evidence.Reading
 	DataSheet string
 	Place     evidence.Place
-}
-
-// InstrumentCheck is one comparison of an instrument with a standard.
-type InstrumentCheck struct {
-	Instrument     string
-	CheckedAt      evidence.Time
-	Standard       string
-	Expected, Read evidence.Reading
-	By             string
-	Place          evidence.Place
 }
 
 // Event is something that happened to an area, or to the whole site where

@@ -25,7 +25,7 @@ func (s Site) decide() Decision {
 	}
 	d.Verdict, d.Why = evidence.Fold(d.Findings)
 	if d.Verdict == evidence.Go {
-		d.GoodUntil, d.ReRead = s.goodUntil()
+		d.GoodUntil, d.ReRead = s.GoodUntil()
 	}
 	d.Holes = s.holeCount()
 	if s.Wood.NoFlooring == "" {

@@ -12,6 +12,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -178,7 +179,7 @@ func installedOn(j report.Job, area int, on evidence.Day) report.Job {
 func keepAreas(j report.Job, keep func(area string) bool) report.Job {
 	j = copied(j)
 	for _, rows := range tables(&j) {
-		if rows.Type() != reflect.TypeFor[[]report.InstrumentCheck]() {
+		if rows.Type() != reflect.TypeFor[[]instruments.Comparison]() {
 			filter(rows, func(i int) bool {
 				area := rows.Index(i).FieldByName("Area").String()
 				return area == "" || keep(area)

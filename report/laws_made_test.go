@@ -10,6 +10,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -107,7 +108,7 @@ func (m *builder) start() {
 	}
 	for _, id := range []string{"RP1", "RP2"} {
 		for _, at := range []float64{-600, -200, -10} {
-			m.job.Checks = append(m.job.Checks, report.InstrumentCheck{
+			m.job.Checks = append(m.job.Checks, instruments.Comparison{
 				Instrument: id, CheckedAt: since(at),
 				Expected: num(75.3, evidence.RH), Read: num(75.9, evidence.RH),
 			})

@@ -9,6 +9,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -46,7 +47,7 @@ func small() report.Job {
 			Area: "A1", Of: wood.OfFlooring, Piece: "B1", ReadAt: since(-24), Method: wood.Pin, Reading: num(7.5, evidence.MC),
 			Scale: "white oak", Instrument: "PM1",
 		}},
-		Checks: []report.InstrumentCheck{check("RP1", -60, 75, 75)},
+		Checks: []instruments.Comparison{check("RP1", -60, 75, 75)},
 	}
 	for id, kind := range map[string]string{
 		"RP1": evidence.Probe, "BL1": evidence.Balance, "PH1": evidence.PHMeter,
@@ -57,8 +58,8 @@ func small() report.Job {
 	return placed(j)
 }
 
-func check(id string, hour, expected, read float64) report.InstrumentCheck {
-	return report.InstrumentCheck{
+func check(id string, hour, expected, read float64) instruments.Comparison {
+	return instruments.Comparison{
 		Instrument: id, CheckedAt: since(hour), Expected: num(expected, evidence.None),
 		Read: num(read, evidence.None), Place: spot("check of " + id),
 	}
@@ -73,7 +74,7 @@ func meter(id string, change func(*evidence.Instrument)) func(*report.Job) {
 	}
 }
 
-func checks(all ...report.InstrumentCheck) func(*report.Job) {
+func checks(all ...instruments.Comparison) func(*report.Job) {
 	return func(j *report.Job) { j.Checks = append(slices.Clone(j.Checks), all...) }
 }
 
@@ -191,7 +192,7 @@ func TestCalibrationBoundaries(t *testing.T) {
 
 // The age and the agreement of a probe's checks, each at its edge.
 func TestProbeCheckBoundaries(t *testing.T) {
-	alone := func(all ...report.InstrumentCheck) func(*report.Job) {
+	alone := func(all ...instruments.Comparison) func(*report.Job) {
 		return func(j *report.Job) { j.Checks = all }
 	}
 	kind := func(kinds ...string) func(*report.Job) {

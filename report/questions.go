@@ -27,7 +27,7 @@ func (s Site) questions(d Decision) []string {
 	ask(otherUnit("Slab RH", s.Slab.Holes, nil, func(h slab.Hole) evidence.Reading { return h.Temp }), "slab-temp")
 	ask(otherUnit("Surface", s.Room.Surfaces, nil, func(f acclimate.Surface) evidence.Reading { return f.Temp }),
 		"surface-dew", "surface-max")
-	ask(s.otherYear("Air", s.LatestAir().ReadAt()), "reading-age")
+	ask(s.otherYear("Air", s.Room.Latest()), "reading-age")
 	ask(s.otherYear("Slab RH", evidence.Last(s.Slab.Holes, func(h slab.Hole) evidence.Time { return h.ReadAt })),
 		"reading-age")
 	return all

@@ -25,12 +25,12 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 	r.SurfaceMax = s.Limits.SurfaceMax
 	r.DewF, r.DewC = j.Settings.dewMargins()
 	r.NoDew, r.NoMax, r.NoHeld = s.noDew(), s.noSurfaces(), s.noHeld()
-	for _, e := range s.heldRows() {
-		if lack := e.began(); lack != "" {
-			r.HeldLack = e.what + ": " + lack
+	for _, e := range s.HeldRows() {
+		if lack := e.Began(); lack != "" {
+			r.HeldLack = e.What + ": " + lack
 			continue
 		}
-		r.HeldFor = append(r.HeldFor, e.from, e.at)
+		r.HeldFor = append(r.HeldFor, e.From, e.At)
 	}
 	return r
 }

@@ -4,6 +4,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // Settings are the figures of the rules that a job may change, each with the
@@ -32,9 +33,9 @@ func DefaultSettings() Settings {
 		HeldConditions:  h("48"),
 		LargestAirGap:   h("26"),
 		AirExcursion:    h("2"),
-		SlabReadingLife: evidence.Typed("30", evidence.DayUnit),
-		WoodReadingLife: evidence.Typed("7", evidence.DayUnit),
-		AirReadingLife:  h("48"),
+		SlabReadingLife: instruments.SlabLife(),
+		WoodReadingLife: instruments.WoodLife(),
+		AirReadingLife:  instruments.AirLife(),
 		DewMarginF:      evidence.Typed("5", evidence.Fahrenheit),
 		DewMarginC:      evidence.Typed("3", evidence.Celsius),
 		TargetTolerance: evidence.Typed("2.0", evidence.Points),

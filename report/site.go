@@ -6,24 +6,21 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
 
-// Site is one area made ready to be judged: its flooring system, the limits in force,
-// and its slab, wood and air.
+// Site is one area made ready to be judged: its flooring system, the limits in
+// force, and its readings of slab, wood and air.
 type Site struct {
 	Job    Job
 	Area   Area
 	Limits Limits
-	Slab   slab.Floor
-	Wood   wood.Floor
-	Room   acclimate.Room
+	instruments.Readings
 
-	system  system
-	record  *byArea
-	covered evidence.Date // blank without a membrane, and where water came after it
-	rows    []entry       // every judged row
+	system system
+	record *byArea
 }
 
 // Fixed words of the record that a rule names.
@@ -40,13 +37,14 @@ func (j Job) siteOf(a Area, record *byArea) Site {
 	service := rowsOf(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
 	s.Limits = s.system.limits(service)
 	wet := s.lastWater()
-	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
-		s.covered = a.CoveredOn
-	}
-	s.Slab = s.slabFloor(wet.First)
+	s.Slab = s.slabFloor(wet)
 	s.Wood = s.woodFloor(wet.First)
 	s.Room = s.room(service)
-	s.rows = s.judgedRows()
+	s.Compared, s.Probed, s.Zone = record.checks, record.probes, j.Zone
+	s.SlabLife = j.Settings.Bound("Slab reading life (days)")
+	s.WoodLife = j.Settings.Bound("Wood reading life (days)")
+	s.AirLife = j.Settings.Bound("Air reading life (h)")
+	s.Rows = s.JudgedRows()
 	return s
 }
 
@@ -73,7 +71,7 @@ func (j Job) acceptance() evidence.Acceptance {
 	return evidence.Acceptance{Guarded: j.Guarded, Agreed: agreed}
 }
 
-func (s Site) slabFloor(wet time.Time) slab.Floor {
+func (s Site) slabFloor(wet evidence.Time) slab.Floor {
 	j, a := s.Job, s.Area
 	f := slab.Floor{
 		Area: a.ID, Place: a.Place,
@@ -83,8 +81,11 @@ func (s Site) slabFloor(wet time.Time) slab.Floor {
 		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.system.states(slabRH()),
 		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
-		Covered: s.covered, Wet: wet, Leveled: s.lastEvent("leveler placed").At.First,
+		Wet: wet.First, Leveled: s.lastEvent("leveler placed").At.First,
 		Acceptance: j.acceptance(), Instruments: j.Instruments,
+	}
+	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
+		f.Covered = a.CoveredOn
 	}
 	if p := s.system.flooring; p != nil {
 		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.system.woodFlooring(), p.BelowGrade

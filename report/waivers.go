@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // waivers are the blocking checks of a decision that somebody signed away,
@@ -60,7 +61,7 @@ func (s Site) ownerOf(product string) string {
 
 // lastReading is the time of the last judged reading of the area.
 func (s Site) lastReading() evidence.Time {
-	return evidence.Last(s.rows, func(e entry) evidence.Time { return e.at })
+	return evidence.Last(s.Rows, func(e instruments.Row) evidence.Time { return e.At })
 }
 
 // UnderWaiver says whether every blocking check of the decision is waived.

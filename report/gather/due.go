@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // Due is one thing that falls due on a day: of one area, or of an instrument
@@ -53,8 +54,8 @@ func meterDue(j report.Job, decisions []report.Decision) []Due {
 	used := map[string][]Text{} // areas, by the key of the instrument
 	var keys []string
 	for _, d := range decisions {
-		for _, row := range d.Site.JudgedRows() {
-			key := evidence.Key(row.Instrument())
+		for _, row := range d.Site.Rows {
+			key := evidence.Key(row.Instrument)
 			if used[key] == nil {
 				keys = append(keys, key)
 			}
@@ -72,7 +73,7 @@ func meterDue(j report.Job, decisions []report.Decision) []Due {
 		}
 		of := Due{Of: kept(meter.ID), Job: kept(j.Name), Areas: used[key]}
 		if meter.CalibratedOn.Shown() || meter.DueOn.Shown() {
-			of.On, of.What = Text(report.DueOn(meter).String()), dueCalibration
+			of.On, of.What = Text(instruments.DueOn(meter).String()), dueCalibration
 			all = append(all, of)
 		}
 		if day, known := probeDue(j, meter); known {
@@ -85,7 +86,7 @@ func meterDue(j report.Job, decisions []report.Decision) []Due {
 
 // probeDue is the last day that a probe's last check speaks for.
 func probeDue(j report.Job, meter evidence.Instrument) (day evidence.Day, known bool) {
-	last := evidence.Last(j.Checks, func(c report.InstrumentCheck) evidence.Time {
+	last := evidence.Last(j.Checks, func(c instruments.Comparison) evidence.Time {
 		if !evidence.Same(c.Instrument, meter.ID) {
 			return evidence.Time{}
 		}
@@ -94,7 +95,7 @@ func probeDue(j report.Job, meter evidence.Instrument) (day evidence.Day, known 
 	if !meter.Has(evidence.Probe) || !last.Shown() {
 		return 0, false
 	}
-	life := evidence.Duration(report.ProbeLife().Most.Number.Exact())
+	life := evidence.Duration(instruments.ProbeLife().Most.Number.Exact())
 	return evidence.DayOf(last.First.Add(life)), true
 }
 

@@ -202,7 +202,7 @@ func (p *planner) airRows() {
 // day of installing.
 func (p *planner) airIsOld() bool {
 	last := p.LatestAir()
-	return !last.ReadAt().Shown() || p.TooOld(last)
+	return !last.At.Shown() || p.TooOld(last)
 }
 
 // rest asks for whatever else stops the area.

@@ -4,8 +4,8 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -16,7 +16,7 @@ func (p *planner) surveyDishes() {
 		return
 	}
 	p.dishes = survey(p, f.JudgedDishes(), view[slab.Dish]{
-		heat: true, tool: aBalance(), row: report.DishRow, spoil: p.spoiltDish, all: f.Dishes,
+		heat: true, tool: aBalance(), row: instruments.DishRow, spoil: p.spoiltDish, all: f.Dishes,
 		id:    func(d slab.Dish) (string, string) { return d.Area, d.Dish },
 		place: func(d slab.Dish) evidence.Place { return d.Place },
 		read:  func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },

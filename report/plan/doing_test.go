@@ -10,6 +10,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/report/plan"
 	"firstboard/slab"
 	"firstboard/wood"
@@ -92,7 +93,7 @@ func amid(l evidence.Limit, usual string, unit evidence.Unit) evidence.Reading {
 func (d *doing) meter(at time.Time, kinds ...string) string {
 	var ids []string
 	for _, m := range d.job.Instruments {
-		on, due := m.CalibratedOn, report.DueOn(m)
+		on, due := m.CalibratedOn, instruments.DueOn(m)
 		if slices.ContainsFunc(kinds, m.Has) && on.Shown() && on.Day <= evidence.DayOf(at) && due >= evidence.DayOf(at) {
 			ids = append(ids, m.ID)
 		}
@@ -217,7 +218,7 @@ func (d *doing) check(instrument string, at time.Time) {
 	if _, renewed := d.job.Instruments.Find(instrument + " new"); renewed {
 		instrument += " new"
 	}
-	d.job.Checks = append(d.job.Checks, report.InstrumentCheck{
+	d.job.Checks = append(d.job.Checks, instruments.Comparison{
 		Instrument: instrument, CheckedAt: moment(at.Add(-time.Minute)), Expected: evidence.Typed("75.3", evidence.RH),
 		Read: evidence.Typed("75.3", evidence.RH),
 	})

@@ -6,8 +6,8 @@ import (
 	"time"
 
 	"firstboard/acclimate"
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // holding is what the air log says of the readings to come: from when on one of
@@ -171,14 +171,16 @@ func (p *planner) airDistrusted() string {
 
 // airCounted are the rows of the air behind the findings, and those behind
 // today that the air of readings to come rests on.
-func (p *planner) airCounted() []report.JudgedRow {
-	all := slices.DeleteFunc(p.JudgedRows(), func(r report.JudgedRow) bool { return !r.OfAir() || r.Untimed() })
+func (p *planner) airCounted() []instruments.Row {
+	all := slices.DeleteFunc(slices.Clone(p.Rows), func(r instruments.Row) bool {
+		return r.Kind != instruments.OfAir || r.Untimed()
+	})
 	if !p.readsHeld() {
 		return all
 	}
 	back := p.now.Add(-evidence.Duration(p.Job.Settings.HeldConditions.Exact()))
 	for _, a := range slices.Backward(p.Room.Air.Since(back)) {
-		all = append(all, report.AirRow(a))
+		all = append(all, instruments.AirRow(a))
 	}
 	return all
 }

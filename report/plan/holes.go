@@ -8,8 +8,8 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -42,10 +42,8 @@ func (p *planner) viewOfHoles() view[slab.Hole] {
 		heat: true, recounts: true, tool: anRHProbe(), all: p.Slab.Holes, spoil: p.spoiltHole,
 		id:    func(h slab.Hole) (string, string) { return h.Area, h.Hole },
 		place: func(h slab.Hole) evidence.Place { return h.Place },
-		row: func(name string, h slab.Hole) report.JudgedRow {
-			return report.SlabRow(name, h.ReadAt, h.Instrument)
-		},
-		read: func(h slab.Hole) bool { return h.RH.Shown() },
+		row:   instruments.HoleRow,
+		read:  func(h slab.Hole) bool { return h.RH.Shown() },
 		blank: func(h slab.Hole) []string {
 			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()},
 				cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})

@@ -10,6 +10,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -226,16 +227,16 @@ func doubts() map[string]mishap {
 			j.Instruments[k] = m
 		}
 	}
-	check := func(do func(c *report.InstrumentCheck)) mishap {
+	check := func(do func(c *instruments.Comparison)) mishap {
 		return func(t *rapid.T, j *report.Job) { one(t, j.Checks, do) }
 	}
 	return map[string]mishap{
 		"uncalibrated":  meter(func(m *evidence.Instrument) { m.CalibratedOn = evidence.Date{} }),
 		"past due":      meter(func(m *evidence.Instrument) { m.DueOn = dated(m.CalibratedOn.Day + 30) }),
-		"check off":     check(func(c *report.InstrumentCheck) { c.Read = evidence.Typed("81", evidence.RH) }),
-		"check blank":   check(func(c *report.InstrumentCheck) { clear(&c.Expected) }),
-		"check untimed": check(func(c *report.InstrumentCheck) { unset(&c.CheckedAt) }),
-		"check old": check(func(c *report.InstrumentCheck) {
+		"check off":     check(func(c *instruments.Comparison) { c.Read = evidence.Typed("81", evidence.RH) }),
+		"check blank":   check(func(c *instruments.Comparison) { clear(&c.Expected) }),
+		"check untimed": check(func(c *instruments.Comparison) { unset(&c.CheckedAt) }),
+		"check old": check(func(c *instruments.Comparison) {
 			if c.CheckedAt.Shown() {
 				c.CheckedAt = moment(c.CheckedAt.First.Add(-2000 * time.Hour))
 			}

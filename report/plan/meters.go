@@ -4,8 +4,8 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -51,12 +51,12 @@ func (once asker) calibrated(m evidence.Instrument) {
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
 	for _, r := range append(p.byMeter(), p.airCounted()...) {
-		meter, listed := p.Job.Instruments.Find(r.Instrument())
-		if !listed && r.As() != "" {
+		meter, listed := p.Job.Instruments.Find(r.Instrument)
+		if !listed && r.As != "" {
 			p.mayHaveRead(once, r)
 		}
 		switch {
-		case !listed && r.OfAir():
+		case !listed && r.Kind == instruments.OfAir:
 			once(installer, []string{"calibration"}, "write down the instrument of the air's readings",
 				"(Air, Instrument), from whoever kept the log",
 				Fill{"Air", p.Area.ID, "", []string{"Instrument"}})
@@ -73,8 +73,8 @@ func (p *planner) metersUsed(once asker) {
 
 // mayHaveRead asks for the calibration of the instruments that may have taken a
 // row that does not say which did.
-func (p *planner) mayHaveRead(once asker, r report.JudgedRow) {
-	for _, m := range p.metersOf(tool{kinds: []string{r.As()}}) {
+func (p *planner) mayHaveRead(once asker, r instruments.Row) {
+	for _, m := range p.metersOf(tool{kinds: []string{r.As}}) {
 		if !m.CalibratedOn.Shown() {
 			once.calibrated(m)
 		}
@@ -101,7 +101,7 @@ func (p *planner) metersToCome(once asker) {
 					"(Instrument checks): it does not agree", Fill{"Instrument checks", "", m.ID, nil})
 			case renewed:
 				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID,
-					"it lapses on "+report.DueOn(m).String()+
+					"it lapses on "+instruments.DueOn(m).String()+
 						", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
 					Fill{"Instruments", "", m.ID, []string{"Calibrated on", "Due on"}})
 			}
@@ -112,7 +112,7 @@ func (p *planner) metersToCome(once asker) {
 // isRenewed says whether an instrument has to be calibrated anew for a day of the
 // plan.
 func (p *planner) isRenewed(m evidence.Instrument, day int) bool {
-	return (m.CalibratedOn.Shown() || m.DueOn.Shown()) && p.lapses(report.DueOn(m), day)
+	return (m.CalibratedOn.Shown() || m.DueOn.Shown()) && p.lapses(instruments.DueOn(m), day)
 }
 
 // lapses says whether a calibration ends before a day of the plan.
@@ -128,10 +128,10 @@ func (p *planner) lapses(due evidence.Day, day int) bool {
 }
 
 // byMeter are the judged rows in the order of their instruments.
-func (p *planner) byMeter() []report.JudgedRow {
-	rows := p.JudgedRows()
-	slices.SortStableFunc(rows, func(a, b report.JudgedRow) int {
-		return evidence.Order(a.Instrument(), b.Instrument())
+func (p *planner) byMeter() []instruments.Row {
+	rows := slices.Clone(p.Rows)
+	slices.SortStableFunc(rows, func(a, b instruments.Row) int {
+		return evidence.Order(a.Instrument, b.Instrument)
 	})
 	return rows
 }
@@ -245,7 +245,7 @@ func (p *planner) probesToCome() {
 		}
 		a := Act{
 			Short: "check probe " + m.ID + " against a salt",
-			How: "or another standard (Instrument checks), at most " + report.ProbeLife().Most.Number.String() +
+			How: "or another standard (Instrument checks), at most " + instruments.ProbeLife().Most.Number.String() +
 				" before the holes are read: " + why,
 			Who: tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
 			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept.from).Add(-evidence.Again)),
@@ -281,7 +281,7 @@ func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 		case it.Breaks(evidence.Acceptance{}) && it.Place != nil:
 			why, from = it.Says, last.Last.Add(evidence.Again+time.Minute)
 		case it.Breaks(evidence.Acceptance{}), it.Lack != "" && it.Place == nil:
-			until := last.First.Add(evidence.Duration(report.ProbeLife().Most.Number.Exact()))
+			until := last.First.Add(evidence.Duration(instruments.ProbeLife().Most.Number.Exact()))
 			why = "its last check is good for readings to " + clock(until)
 		}
 	}
@@ -291,13 +291,13 @@ func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 // checkBegun says whether a row for a check of an instrument stands ready: without
 // a time, and without what was read.
 func (p *planner) checkBegun(m evidence.Instrument) bool {
-	return slices.ContainsFunc(p.Job.Checks, func(c report.InstrumentCheck) bool {
+	return slices.ContainsFunc(p.Job.Checks, func(c instruments.Comparison) bool {
 		return evidence.Same(c.Instrument, m.ID) && !c.CheckedAt.Shown() && !c.Read.Shown()
 	})
 }
 
 func (p *planner) lastCheck(m evidence.Instrument) evidence.Time {
-	return evidence.Last(p.Job.Checks, func(c report.InstrumentCheck) evidence.Time {
+	return evidence.Last(p.Job.Checks, func(c instruments.Comparison) evidence.Time {
 		if !evidence.Same(c.Instrument, m.ID) {
 			return evidence.Time{}
 		}

@@ -4,8 +4,8 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -45,15 +45,13 @@ func (p *planner) surveySpots() {
 			heat: true, recounts: true, tool: aCarbideKit(), all: f.Carbides, spoil: never[slab.Carbide],
 			id:    func(r slab.Carbide) (string, string) { return r.Area, r.Spot },
 			place: func(r slab.Carbide) evidence.Place { return r.Place },
-			row: func(name string, r slab.Carbide) report.JudgedRow {
-				return report.SlabRow(name, r.ReadAt, r.Instrument)
-			},
+			row:   instruments.CarbideRow,
 			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
 			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		})
 	}
 	p.others = survey(p, f.JudgedOthers(), view[slab.Other]{
-		row: report.OtherRow, spoil: never[slab.Other], all: f.Others,
+		row: instruments.OtherRow, spoil: never[slab.Other], all: f.Others,
 		id:    func(r slab.Other) (string, string) { return r.Area, r.Test + atSpot + r.Spot },
 		place: func(r slab.Other) evidence.Place { return r.Place },
 		read:  func(r slab.Other) bool { return r.Result.Shown() },
@@ -71,7 +69,7 @@ func (p *planner) viewOfPH() view[slab.PH] {
 		heat: true, recounts: true, tool: aPHMeter(), all: p.Slab.PHs,
 		id:    func(r slab.PH) (string, string) { return r.Area, r.Spot },
 		place: func(r slab.PH) evidence.Place { return r.Place },
-		row:   func(name string, r slab.PH) report.JudgedRow { return report.SlabRow(name, r.ReadAt, r.Instrument) },
+		row:   instruments.PHRow,
 		read:  func(r slab.PH) bool { return r.PH.Shown() },
 		blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
 		spoil: func(r slab.PH) string {

@@ -6,8 +6,8 @@ import (
 	"slices"
 
 	"firstboard/acclimate"
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 func (p *planner) surveySurfaces() {
@@ -16,7 +16,7 @@ func (p *planner) surveySurfaces() {
 		return
 	}
 	p.surfaces = survey(p, r.JudgedSurfaces(), view[acclimate.Surface]{
-		spoil: p.farFromAir, tool: aThermometer(), row: report.SurfaceRow, all: r.Surfaces,
+		spoil: p.farFromAir, tool: aThermometer(), row: instruments.SurfaceRow, all: r.Surfaces,
 		id:    func(s acclimate.Surface) (string, string) { return p.Area.ID, s.Spot },
 		place: func(s acclimate.Surface) evidence.Place { return s.Place },
 		read:  func(s acclimate.Surface) bool { return s.Temp.Shown() },
@@ -44,7 +44,7 @@ func (p *planner) dewless(near []*acclimate.Air) string {
 		if !a.Temp.Shown() || !a.Humidity().Shown() {
 			return "the air read beside it has no temperature or no humidity"
 		}
-		why = firstOf(why, p.disbelievedAny(report.AirRow(a), anAirMeter()))
+		why = firstOf(why, p.disbelievedAny(instruments.AirRow(a), anAirMeter()))
 	}
 	return why
 }

@@ -4,8 +4,8 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 // thing is one hole, dish, spot or piece of the record as a plan sees it.
@@ -49,7 +49,7 @@ type view[T any] struct {
 	all      []T  // every row on record
 	id       func(T) (area, name string)
 	place    func(T) evidence.Place
-	row      func(what string, r T) report.JudgedRow
+	row      func(what string, r T) instruments.Row
 	read     func(T) bool
 	blank    func(T) []string
 	spoil    func(T) string
@@ -119,7 +119,7 @@ func idOf(area, name string) [2]string { return [2]string{evidence.Key(area), ev
 func (v view[T]) see(p *planner, t *thing, r T) {
 	t.area, t.id = v.id(r)
 	row := v.row(t.name, r)
-	again, timed := firstOf(p.rereads(row, v.heat, v.tool), v.spoil(r)), row.ReadAt().Shown()
+	again, timed := firstOf(p.rereads(row, v.heat, v.tool), v.spoil(r)), row.At.Shown()
 	t.waits = t.waits || !timed
 	t.open = t.open || !timed || !v.read(r) && again == ""
 	t.again = firstOf(t.again, again)
@@ -128,10 +128,10 @@ func (v view[T]) see(p *planner, t *thing, r T) {
 		t.lack = firstOf(t.lack, v.lack(r))
 	}
 	if timed {
-		if from := row.BeganAt(); from.Shown() && (t.from.IsZero() || from.First.Before(t.from)) {
+		if from := row.From; from.Shown() && (t.from.IsZero() || from.First.Before(t.from)) {
 			t.from = from.First
 		}
-		t.to = latest(t.to, row.ReadAt().Last)
+		t.to = latest(t.to, row.At.Last)
 	}
 }
 
@@ -146,7 +146,7 @@ func (v view[T]) faults(p *planner, t *thing, rows []T) {
 				t.over = append(t.over, id)
 			}
 		}
-		at := v.row("", r).ReadAt()
+		at := v.row("", r).At
 		if v.recounts && at.Shown() && (len(broken) > 0 || v.saysNothing(r)) {
 			t.not = latest(t.not, at.Last.Add(evidence.Again+time.Minute))
 		}
@@ -185,7 +185,7 @@ const tooOld = "too old on the day of installing"
 // rereads says why a reading has to be taken again although it was made: it
 // will be too old, its instrument cannot be believed, or the heating had not
 // run for long enough.
-func (p *planner) rereads(r report.JudgedRow, heat bool, with tool) string {
+func (p *planner) rereads(r instruments.Row, heat bool, with tool) string {
 	if r.Untimed() {
 		return ""
 	}
@@ -203,22 +203,23 @@ func (p *planner) rereads(r report.JudgedRow, heat bool, with tool) string {
 
 // disbelieved says why the instrument of a row cannot be believed, empty where it
 // can.
-func (p *planner) disbelieved(r report.JudgedRow) string {
-	if p.distrusted[evidence.Key(r.Instrument())] {
-		return "a check of " + r.Instrument() + " does not agree with its standard"
+func (p *planner) disbelieved(r instruments.Row) string {
+	if p.distrusted[evidence.Key(r.Instrument)] {
+		return "a check of " + r.Instrument + " does not agree with its standard"
 	}
 	return p.Uncalibrated(r)
 }
 
 // disbelievedAny is disbelieved for a row that may not say with what it was read:
 // where it does not, every instrument it can have been has to be disbelieved.
-func (p *planner) disbelievedAny(r report.JudgedRow, with tool) string {
-	if r.Instrument() != "" {
+func (p *planner) disbelievedAny(r instruments.Row, with tool) string {
+	if r.Instrument != "" {
 		return p.disbelieved(r)
 	}
 	why := ""
 	for _, m := range p.metersOf(with) {
-		if why = p.disbelieved(r.By(m.ID)); why == "" {
+		r.Instrument = m.ID
+		if why = p.disbelieved(r); why == "" {
 			return ""
 		}
 	}

@@ -4,8 +4,8 @@ import (
 	"slices"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/wood"
 )
 
@@ -76,7 +76,7 @@ func (p *planner) pieces(per1000 int) int {
 
 func (p *planner) viewOfWood(of string) view[wood.Row] {
 	return view[wood.Row]{
-		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: report.WoodRow,
+		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: instruments.WoodRow,
 		spoil: never[wood.Row],
 		all:   p.Wood.Of(of),
 		id:    func(r wood.Row) (string, string) { return r.Area, r.Piece },

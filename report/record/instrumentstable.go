@@ -3,6 +3,7 @@ package record
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 )
 
 func instrumentKinds() []string {
@@ -34,8 +35,8 @@ func instrumentsTable() table[evidence.Instrument] {
 	}
 }
 
-func checksTable() table[report.InstrumentCheck] {
-	type check = report.InstrumentCheck
+func checksTable() table[instruments.Comparison] {
+	type check = instruments.Comparison
 	return table[check]{
 		name: "Instrument checks",
 		columns: []column[check]{
@@ -71,11 +72,11 @@ func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrumen
 
 // checked is a column of numbers in the unit of the row's instrument: no
 // fractions of one where that reads RH.
-func checked(title string, field func(*report.InstrumentCheck) *evidence.Reading) column[report.InstrumentCheck] {
+func checked(title string, field func(*instruments.Comparison) *evidence.Reading) column[instruments.Comparison] {
 	takes := report.Takes{Kind: report.NumberField}
-	return column[report.InstrumentCheck]{
+	return column[instruments.Comparison]{
 		name: title, takes: takes, rule: anything,
-		read: func(d *decoder, c *report.Cell, row *report.InstrumentCheck) {
+		read: func(d *decoder, c *report.Cell, row *instruments.Comparison) {
 			named := d.typed("Instrument")
 			meter, _ := d.job.Instruments.Find(words(&named))
 			rule := anything

@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"fmt"
@@ -13,11 +13,11 @@ const calibrationLife = 365
 
 // calibration weighs, for each instrument behind a judged row, the days since
 // its calibration and until it is due, and its checks against a standard.
-func calibration(s Site) evidence.Finding {
+func calibration(rs Readings) evidence.Finding {
 	var items []evidence.Item
-	for _, u := range s.meterUses() {
-		items = append(items, s.calibrated(u)...)
-		items = append(items, s.agrees(u)...)
+	for _, u := range rs.meterUses() {
+		items = append(items, rs.calibrated(u)...)
+		items = append(items, rs.agrees(u)...)
 	}
 	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading")
 }
@@ -27,34 +27,34 @@ type meterUse struct {
 	meter evidence.Instrument
 	as    string
 	unit  evidence.Unit // of surfaces
-	rows  []entry       // those that have an instrument and their times
+	rows  []Row         // those that have an instrument and their times
 	lacks []evidence.Item
 }
 
 // meterUses are the instruments behind the judged rows, in the order of their
 // names; rows without an instrument or a time lack what they lack.
-func (s Site) meterUses() []*meterUse {
+func (rs Readings) meterUses() []*meterUse {
 	uses := map[string]*meterUse{}
 	var all []*meterUse
-	for _, e := range s.rows {
-		if e.kind == otherRow && e.instrument == "" {
+	for _, e := range rs.Rows {
+		if e.Kind == OfOther && e.Instrument == "" {
 			continue
 		}
-		meter, listed := s.Job.Instruments.Find(e.instrument)
-		key := evidence.Key(e.instrument) + "\x00" + e.as + "\x00" + string(e.unit)
+		meter, listed := rs.Slab.Instruments.Find(e.Instrument)
+		key := evidence.Key(e.Instrument) + "\x00" + e.As + "\x00" + string(e.Unit)
 		u := uses[key]
 		if u == nil {
-			u = &meterUse{meter: meter, as: e.as, unit: e.unit}
+			u = &meterUse{meter: meter, as: e.As, unit: e.Unit}
 			uses[key] = u
 			all = append(all, u)
 		}
-		switch lack := e.began(); {
+		switch lack := e.Began(); {
 		case lack != "":
-			u.lacks = append(u.lacks, evidence.Item{Name: e.what, Lack: lack, Limit: noDaysLess(), Place: e.place})
+			u.lacks = append(u.lacks, evidence.Item{Name: e.What, Lack: lack, Limit: noDaysLess(), Place: e.Place})
 		case !listed:
 			u.lacks = append(u.lacks, evidence.Item{
-				Name: e.what, Lack: "no instrument named", Limit: noDaysLess(),
-				Place: e.place,
+				Name: e.What, Lack: "no instrument named", Limit: noDaysLess(),
+				Place: e.Place,
 			})
 		default:
 			u.rows = append(u.rows, e)
@@ -62,7 +62,7 @@ func (s Site) meterUses() []*meterUse {
 	}
 	slices.SortStableFunc(all, func(a, b *meterUse) int { return evidence.Order(a.meter.ID, b.meter.ID) })
 	for _, u := range all {
-		slices.SortStableFunc(u.rows, func(a, b entry) int { return a.at.First.Compare(b.at.First) })
+		slices.SortStableFunc(u.rows, func(a, b Row) int { return a.At.First.Compare(b.At.First) })
 	}
 	return all
 }
@@ -73,8 +73,24 @@ func noDaysLess() evidence.Limit {
 }
 
 // covers says whether the calibration on record covers a row.
-func covers(meter evidence.Instrument, e entry) bool {
-	return meter.CalibratedOn.Shown() && meter.CalibratedOn.Day <= e.from.Day() && DueOn(meter) >= e.at.Day()
+func covers(meter evidence.Instrument, e Row) bool {
+	return meter.CalibratedOn.Shown() && meter.CalibratedOn.Day <= e.From.Day() && DueOn(meter) >= e.At.Day()
+}
+
+// Uncalibrated says why the instrument of a row was not calibrated when it was
+// read; empty where it was, and where that is not known.
+func (rs Readings) Uncalibrated(r Row) string {
+	meter, listed := rs.Slab.Instruments.Find(r.Instrument)
+	if !listed || covers(meter, r) {
+		return ""
+	}
+	use := &meterUse{meter: meter, as: r.As, unit: r.Unit, rows: []Row{r}}
+	for _, it := range rs.calibrated(use) {
+		if it.Breaks(evidence.Acceptance{}) {
+			return it.Says
+		}
+	}
+	return ""
 }
 
 // DueOn is the last day that a calibration covers.
@@ -87,44 +103,44 @@ func DueOn(meter evidence.Instrument) evidence.Day {
 
 // calibrated are the days of calibration around the rows of an instrument: of
 // those that it covers the first and the last, and each day that it does not.
-func (s Site) calibrated(u *meterUse) []evidence.Item {
+func (rs Readings) calibrated(u *meterUse) []evidence.Item {
 	items := u.lacks
-	var first, last entry
+	var first, last Row
 	seen := map[string]bool{}
 	for _, e := range u.rows {
 		if covers(u.meter, e) {
-			if first.what == "" || e.from.Day() < first.from.Day() {
+			if first.What == "" || e.From.Day() < first.From.Day() {
 				first = e
 			}
 			last = e
 			continue
 		}
-		if block, shown := s.onItsBlock(u, e); shown {
+		if block, shown := rs.onItsBlock(u, e); shown {
 			items = append(items, block...)
 			continue
 		}
-		if day := e.from.Day().String() + e.at.Day().String(); !seen[day] {
+		if day := e.From.Day().String() + e.At.Day().String(); !seen[day] {
 			seen[day] = true
 			items = append(items, uncovered(u.meter, e)...)
 		}
 	}
-	if first.what != "" {
+	if first.What != "" {
 		items = append(items, sinceCalibration(u.meter, first), untilDue(u.meter, last))
 	}
 	return items
 }
 
 // uncovered says what the calibration of an instrument lacks for a row.
-func uncovered(meter evidence.Instrument, e entry) []evidence.Item {
+func uncovered(meter evidence.Instrument, e Row) []evidence.Item {
 	var items []evidence.Item
 	switch {
 	case meter.CalibratedOn.Shown():
 		items = append(items, sinceCalibration(meter, e), untilDue(meter, e))
-	case meter.DueOn.Shown() && meter.DueOn.Day < e.at.Day():
+	case meter.DueOn.Shown() && meter.DueOn.Day < e.At.Day():
 		items = append(items, untilDue(meter, e))
 	default:
 		lack := "no day of calibration"
-		if e.as == evidence.PinMeter || e.as == evidence.Pinless {
+		if e.As == evidence.PinMeter || e.As == evidence.Pinless {
 			lack += fmt.Sprintf(", and no check on its block in the %d h before", blockLife)
 		}
 		items = append(items, evidence.Item{
@@ -135,21 +151,21 @@ func uncovered(meter evidence.Instrument, e entry) []evidence.Item {
 	return items
 }
 
-func sinceCalibration(meter evidence.Instrument, e entry) evidence.Item {
-	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.place}
-	it = it.By(evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), evidence.Moment("used", e.from)))
-	it.Says = fmt.Sprintf("instrument %s, used on %s, %s after its calibration", meter.ID, e.from.Day(),
+func sinceCalibration(meter evidence.Instrument, e Row) evidence.Item {
+	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.Place}
+	it = it.By(evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), evidence.Moment("used", e.From)))
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s after its calibration", meter.ID, e.From.Day(),
 		inDays(it.Value))
 	if it.Value.Sign() < 0 {
-		it.Says = fmt.Sprintf("instrument %s, used on %s, calibrated only on %s", meter.ID, e.from.Day(),
+		it.Says = fmt.Sprintf("instrument %s, used on %s, calibrated only on %s", meter.ID, e.From.Day(),
 			meter.CalibratedOn.Day)
 	}
 	return it
 }
 
-func untilDue(meter evidence.Instrument, e entry) evidence.Item {
-	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.place}
-	used, due := evidence.Moment("used", e.at), meter.DueOn.Day.String()
+func untilDue(meter evidence.Instrument, e Row) evidence.Item {
+	it := evidence.Item{Name: "instrument " + meter.ID, Limit: noDaysLess(), Place: e.Place}
+	used, due := evidence.Moment("used", e.At), meter.DueOn.Day.String()
 	if meter.DueOn.Shown() {
 		it = it.By(evidence.DaysBetween(used, evidence.OnDay("due", meter.DueOn)))
 	} else {
@@ -157,10 +173,10 @@ func untilDue(meter evidence.Instrument, e entry) evidence.Item {
 		it = it.By(evidence.Less(life, evidence.DaysBetween(evidence.OnDay("calibrated", meter.CalibratedOn), used)))
 		due = fmt.Sprintf("%s, %d days from its calibration", DueOn(meter), calibrationLife)
 	}
-	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.at.Day(),
+	it.Says = fmt.Sprintf("instrument %s, used on %s, %s before it is due on %s", meter.ID, e.At.Day(),
 		inDays(it.Value), due)
 	if it.Value.Sign() < 0 {
-		it.Says = fmt.Sprintf("instrument %s, used on %s, %s past due on %s", meter.ID, e.at.Day(),
+		it.Says = fmt.Sprintf("instrument %s, used on %s, %s past due on %s", meter.ID, e.At.Day(),
 			inDays(it.Value.Abs()), due)
 	}
 	return it

@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"fmt"
@@ -11,15 +11,15 @@ import (
 )
 
 // probeCheck asks of every judged hole whether its probe could be believed.
-func probeCheck(s Site) evidence.Finding {
-	if s.Slab.NoHoles != "" {
-		return evidence.Unneeded("%s", s.Slab.NoHoles)
+func probeCheck(rs Readings) evidence.Finding {
+	if rs.Slab.NoHoles != "" {
+		return evidence.Unneeded("%s", rs.Slab.NoHoles)
 	}
 	var items []evidence.Item
 	seen := map[string]bool{} // a check of a probe speaks once, whatever holes it was read in
-	for _, hole := range s.Slab.JudgedHoles() {
+	for _, hole := range rs.Slab.JudgedHoles() {
 		for _, h := range hole.Rows {
-			for _, it := range s.ProbeItems("hole "+hole.Name, h) {
+			for _, it := range rs.ProbeItems("hole "+hole.Name, h) {
 				if key := strings.Join([]string{it.Name, it.Lack, it.Says, evidence.RowKey(it.Place)}, "\x00"); !seen[key] {
 					seen[key] = true
 					items = append(items, it)
@@ -31,17 +31,17 @@ func probeCheck(s Site) evidence.Finding {
 }
 
 // ProbeItems are what is weighed of the instrument in a hole.
-func (s Site) ProbeItems(name string, h slab.Hole) []evidence.Item {
-	meter, listed := s.Job.Instruments.Find(h.Instrument)
+func (rs Readings) ProbeItems(name string, h slab.Hole) []evidence.Item {
+	meter, listed := rs.Slab.Instruments.Find(h.Instrument)
 	if !listed {
 		return []evidence.Item{{Name: name, Limit: ProbeLife(), Lack: "no instrument named", Place: h.Place}}
 	}
 	var items []evidence.Item
 	if meter.Has(evidence.Probe) {
-		items = append(items, s.checked(name, h, meter)...)
+		items = append(items, rs.checked(name, h, meter)...)
 	}
 	if meter.Has(evidence.SingleUse) {
-		items = append(items, s.usedOnce(name, h, meter)...)
+		items = append(items, rs.usedOnce(name, h, meter)...)
 	}
 	if len(items) == 0 {
 		items = append(items, notAProbe(name, h, meter))
@@ -80,12 +80,12 @@ func probeTolerance() tolerance {
 // checked weighs the last check before a reading, its age, and the agreement of
 // all that count: those of the 24 h up to it, and each one at the reading or
 // within 30 days after.
-func (s Site) checked(name string, h slab.Hole, meter evidence.Instrument) []evidence.Item {
+func (rs Readings) checked(name string, h slab.Hole, meter evidence.Instrument) []evidence.Item {
 	if !h.ReadAt.Shown() {
 		return []evidence.Item{{Name: name, Limit: ProbeLife(), Lack: evidence.NoTime, Place: h.Place}}
 	}
-	checks := s.record.checks[evidence.Key(meter.ID)]
-	last := evidence.Last(checks, func(c InstrumentCheck) evidence.Time {
+	checks := rs.Compared[evidence.Key(meter.ID)]
+	last := evidence.Last(checks, func(c Comparison) evidence.Time {
 		if !c.CheckedAt.First.Before(h.ReadAt.First) {
 			return evidence.Time{}
 		}
@@ -119,7 +119,7 @@ func checkAge(name string, h slab.Hole, last evidence.Time) evidence.Item {
 	return it
 }
 
-func agreement(c InstrumentCheck) evidence.Item {
+func agreement(c Comparison) evidence.Item {
 	if !c.Expected.Shown() || !c.Read.Shown() {
 		return c.lacks("no expected or no read value")
 	}
@@ -128,10 +128,10 @@ func agreement(c InstrumentCheck) evidence.Item {
 
 // usedOnce counts the holes of the whole record that a single-use probe was
 // used in, and holds each check of it against the tolerance.
-func (s Site) usedOnce(name string, h slab.Hole, meter evidence.Instrument) []evidence.Item {
+func (rs Readings) usedOnce(name string, h slab.Hole, meter evidence.Instrument) []evidence.Item {
 	var holes []evidence.Working
 	var known []string
-	for _, other := range s.record.probes[evidence.Key(meter.ID)] {
+	for _, other := range rs.Probed[evidence.Key(meter.ID)] {
 		if key := evidence.Key(other.Area) + "\x00" + evidence.Key(other.Hole); !slices.Contains(known, key) {
 			known = append(known, key)
 			holes = append(holes, evidence.Cell("hole "+other.Hole, other.RH))
@@ -145,7 +145,7 @@ func (s Site) usedOnce(name string, h slab.Hole, meter evidence.Instrument) []ev
 		it.Lack = evidence.NoTime
 	}
 	items := []evidence.Item{it}
-	for _, c := range s.record.checks[evidence.Key(meter.ID)] {
+	for _, c := range rs.Compared[evidence.Key(meter.ID)] {
 		items = append(items, agreement(c))
 	}
 	return items

@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"fmt"
@@ -65,12 +65,12 @@ func (u *meterUse) reads(kind string) bool {
 
 // agrees are the checks of an instrument that speak of its judged rows: the
 // last before a row, and each one at it or within 30 days after.
-func (s Site) agrees(u *meterUse) []evidence.Item {
+func (rs Readings) agrees(u *meterUse) []evidence.Item {
 	allowed := toleranceOf(u)
 	if !allowed.ours || len(u.rows) == 0 {
 		return nil
 	}
-	checks := s.record.checks[evidence.Key(u.meter.ID)]
+	checks := rs.Compared[evidence.Key(u.meter.ID)]
 	if len(checks) == 0 {
 		return nil
 	}
@@ -96,32 +96,32 @@ func (s Site) agrees(u *meterUse) []evidence.Item {
 func (u *meterUse) usedAt() []time.Time {
 	var times []time.Time
 	for _, e := range u.rows {
-		times = append(times, e.at.First)
+		times = append(times, e.At.First)
 	}
 	return times
 }
 
 // speaksOf says whether a check is the last before one of the times, or lies at
 // one or within 30 days after it.
-func speaksOf(c InstrumentCheck, checks []InstrumentCheck, times []time.Time) bool {
+func speaksOf(c Comparison, checks []Comparison, times []time.Time) bool {
 	at := c.CheckedAt.First
 	since, _ := slices.BinarySearchFunc(times, at.Add(-speaksFor), time.Time.Compare)
 	if since < len(times) && !times[since].After(at) {
 		return true
 	}
 	next, _ := slices.BinarySearchFunc(times, at.Add(1), time.Time.Compare)
-	return next < len(times) && !slices.ContainsFunc(checks, func(other InstrumentCheck) bool {
+	return next < len(times) && !slices.ContainsFunc(checks, func(other Comparison) bool {
 		t := other.CheckedAt.First
 		return other.CheckedAt.Shown() && t.After(at) && t.Before(times[next])
 	})
 }
 
 // title is what a check is called in a sentence.
-func (c InstrumentCheck) title() string {
+func (c Comparison) title() string {
 	return "check of " + c.Instrument + " at " + c.CheckedAt.Written
 }
 
-func (c InstrumentCheck) lacks(what string) evidence.Item {
+func (c Comparison) lacks(what string) evidence.Item {
 	name := c.title()
 	if !c.CheckedAt.Shown() {
 		name = "a check of " + c.Instrument
@@ -130,7 +130,7 @@ func (c InstrumentCheck) lacks(what string) evidence.Item {
 }
 
 // off is how far the instrument read from what was expected.
-func (c InstrumentCheck) off(allowed tolerance) evidence.Item {
+func (c Comparison) off(allowed tolerance) evidence.Item {
 	it := evidence.Item{Name: c.title(), Limit: evidence.AtMost(allowed.most), Place: c.Place}
 	apart := evidence.Unsigned(evidence.Less(evidence.Cell("read", c.Read), evidence.Cell("expected", c.Expected)))
 	if allowed.times.Shown() {
@@ -144,20 +144,20 @@ func (c InstrumentCheck) off(allowed tolerance) evidence.Item {
 
 // onItsBlock is a check of a pin or pinless meter on its block that agrees, at
 // most a week before a reading, with its age: it stands for a calibration.
-func (s Site) onItsBlock(u *meterUse, e entry) (items []evidence.Item, shown bool) {
+func (rs Readings) onItsBlock(u *meterUse, e Row) (items []evidence.Item, shown bool) {
 	if !u.reads(evidence.PinMeter) && !u.reads(evidence.Pinless) {
 		return nil, false
 	}
 	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(blockLife), evidence.Hour)})
-	for _, c := range s.record.checks[evidence.Key(u.meter.ID)] {
-		if !c.CheckedAt.Shown() || !c.CheckedAt.First.Before(e.at.First) || !c.Expected.Shown() || !c.Read.Shown() {
+	for _, c := range rs.Compared[evidence.Key(u.meter.ID)] {
+		if !c.CheckedAt.Shown() || !c.CheckedAt.First.Before(e.At.First) || !c.Expected.Shown() || !c.Read.Shown() {
 			continue
 		}
 		age := evidence.Item{
-			Name: e.what, Limit: limit,
-			Place: e.place,
-		}.By(evidence.HoursBetween(c.CheckedAt, e.at, evidence.Passed))
-		age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.what, age.Figure(), c.title())
+			Name: e.What, Limit: limit,
+			Place: e.Place,
+		}.By(evidence.HoursBetween(c.CheckedAt, e.At, evidence.Passed))
+		age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.What, age.Figure(), c.title())
 		if off := c.off(toleranceOf(u)); off.Meets(evidence.Acceptance{}) && age.Meets(evidence.Acceptance{}) {
 			return []evidence.Item{off, age}, true
 		}

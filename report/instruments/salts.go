@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"fmt"
@@ -9,16 +9,16 @@ import (
 	"firstboard/slab"
 )
 
-// standards finds checks of this area's probes and air instruments whose
+// WrongSalts finds checks of this area's probes and air instruments whose
 // standard names a saturated salt ("NaCl at 23 C") and whose expected value is
 // not what that gives, by more than 1 % RH (Greenspan 1977).
-func (s Site) standards() []string {
+func (rs Readings) WrongSalts() []string {
 	var looks []string
 	seen := map[string]bool{}
-	for _, e := range s.rows {
-		if key := evidence.Key(e.instrument); !seen[key] {
+	for _, e := range rs.Rows {
+		if key := evidence.Key(e.Instrument); !seen[key] {
 			seen[key] = true
-			for _, c := range s.record.checks[key] {
+			for _, c := range rs.Compared[key] {
 				if rh, known := c.saltRH(); known && c.Expected.Shown() &&
 					c.Expected.Exact().Sub(rh).Abs().Cmp(evidence.Whole(1)) > 0 {
 					looks = append(looks, fmt.Sprintf("%s: %s gives %s %% RH, and %s was expected", c.title(),
@@ -32,7 +32,7 @@ func (s Site) standards() []string {
 
 // saltRH is the fixed point of the salt that the standard names, rounded to
 // 0.01.
-func (c InstrumentCheck) saltRH() (rh evidence.Exact, known bool) {
+func (c Comparison) saltRH() (rh evidence.Exact, known bool) {
 	salt, at, found := strings.Cut(evidence.Tidy(c.Standard), " at ")
 	var degrees float64
 	var unit string

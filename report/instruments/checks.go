@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"fmt"
@@ -6,14 +6,13 @@ import (
 	"firstboard/report/evidence"
 )
 
-// instrumentChecks are the checks of what stands behind the readings, in
-// report order.
-func instrumentChecks() []evidence.Check[Site] {
-	return []evidence.Check[Site]{calibrationCheck(), probeCheckCheck(), ageCheck()}
+// Checks are the checks of what stands behind the readings, in report order.
+func Checks() []evidence.Check[Readings] {
+	return []evidence.Check[Readings]{calibrationCheck(), probeCheckCheck(), ageCheck()}
 }
 
-func calibrationCheck() evidence.Check[Site] {
-	return evidence.Check[Site]{
+func calibrationCheck() evidence.Check[Readings] {
+	return evidence.Check[Readings]{
 		ID: "calibration", Deciding: true, Judge: calibration,
 		Asks: "was every instrument behind a judged row calibrated on or before that day and not past due on it, " +
 			"and do its checks against a standard agree?",
@@ -27,11 +26,11 @@ func calibrationCheck() evidence.Check[Site] {
 	}
 }
 
-func probeCheckCheck() evidence.Check[Site] {
+func probeCheckCheck() evidence.Check[Readings] {
 	const hoursADay = 24
-	return evidence.Check[Site]{
+	return evidence.Check[Readings]{
 		ID: "probe-check", Deciding: true, Judge: probeCheck,
-		Advises: func(s Site) bool { return s.Slab.HolesAdvise() },
+		Advises: func(rs Readings) bool { return rs.Slab.HolesAdvise() },
 		Asks: fmt.Sprintf("was every probe in a hole checked at most %d days before its reading, to %s, and does every check within %d days "+
 			"after agree; was a single-use probe used in one hole only?", probeHours/hoursADay, probeOff(),
 			int(speaksFor.Hours())/hoursADay),
@@ -40,10 +39,9 @@ func probeCheckCheck() evidence.Check[Site] {
 	}
 }
 
-func ageCheck() evidence.Check[Site] {
-	set := DefaultSettings()
-	slab, wood, air := set.SlabReadingLife, set.WoodReadingLife, set.AirReadingLife
-	return evidence.Check[Site]{
+func ageCheck() evidence.Check[Readings] {
+	slab, wood, air := SlabLife(), WoodLife(), AirLife()
+	return evidence.Check[Readings]{
 		ID: "reading-age", Deciding: true, Judge: readingAge,
 		Asks: fmt.Sprintf("are the readings young enough on the day of installing: slab %s (to the day it was covered, where it was), "+
 			"wood %s, air and surfaces %s before that day begins; and is no slab or wood reading later?", slab, wood,

@@ -1,4 +1,4 @@
-package report
+package instruments
 
 import (
 	"slices"
@@ -6,19 +6,19 @@ import (
 	"firstboard/report/evidence"
 )
 
-// goodUntil is the last day on which installing could start on the same evidence,
+// GoodUntil is the last day on which installing could start on the same evidence,
 // and what has to be read again to go on after it: the readings that grow too
 // old first.
-func (s Site) goodUntil() (until evidence.Date, again []string) {
-	for _, e := range s.agedRows() {
-		day, ages := s.lastDay(e)
+func (rs Readings) GoodUntil() (until evidence.Date, again []string) {
+	for _, e := range rs.agedRows() {
+		day, ages := rs.lastDay(e)
 		if !ages || until.Shown() && day > until.Day {
 			continue
 		}
 		if !until.Shown() || day < until.Day {
 			until, again = evidence.Date{Written: day.String(), Day: day}, nil
 		}
-		if what := e.kind.what(); !slices.Contains(again, what) {
+		if what := e.Kind.String(); !slices.Contains(again, what) {
 			again = append(again, what)
 		}
 	}
@@ -27,17 +27,17 @@ func (s Site) goodUntil() (until evidence.Date, again []string) {
 
 // lastDay is the last day of installing that a row's age allows. The age of a
 // covered slab's rows no longer grows.
-func (s Site) lastDay(e entry) (evidence.Day, bool) {
-	life := s.lifeOf(e.kind).Most.Number.Exact()
-	switch e.kind {
-	case airRow, surfaceRow:
-		day := e.at.Day()
-		for (day + 1).Begins(s.Job.Zone).Sub(e.at.First) <= evidence.Duration(life) {
+func (rs Readings) lastDay(e Row) (evidence.Day, bool) {
+	life := rs.lifeOf(e.Kind).Most.Number.Exact()
+	switch e.Kind {
+	case OfAir, OfSurface:
+		day := e.At.Day()
+		for (day + 1).Begins(rs.Zone).Sub(e.At.First) <= evidence.Duration(life) {
 			day++
 		}
 		return day, true
-	case slabRow:
-		if s.covered.Shown() {
+	case OfSlab:
+		if rs.Slab.Covered.Shown() {
 			return 0, false
 		}
 	}
@@ -49,5 +49,5 @@ func (s Site) lastDay(e entry) (evidence.Day, bool) {
 	if evidence.Whole(whole).Cmp(life) > 0 {
 		whole--
 	}
-	return e.at.Day() + evidence.Day(whole), true
+	return e.At.Day() + evidence.Day(whole), true
 }

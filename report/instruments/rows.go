@@ -1,0 +1,107 @@
+package instruments
+
+import (
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
+)
+
+// Kind sorts judged rows for the rules of age.
+type Kind int
+
+// The kinds of row.
+const (
+	OfSlab Kind = iota
+	OfOther
+	OfWood
+	OfAir
+	OfSurface
+)
+
+// String is the kind in words.
+func (k Kind) String() string {
+	return [...]string{"the slab", "the other tests", "the wood", "the air", "the surfaces"}[k]
+}
+
+// Row is one judged row, as ages, calibrations and heat see it. From is when it
+// began: for a dish, when it was set, which may be blank. Lack says why it has
+// no time of reading.
+type Row struct {
+	Kind       Kind
+	What       string
+	From, At   evidence.Time
+	Instrument string
+	As         string        // the kind of instrument that takes such a reading, empty where any may
+	Unit       evidence.Unit // of a surface's reading
+	Lack       string
+	Place      evidence.Place
+}
+
+// Began is why it is not known when the row began, empty where it is.
+func (r Row) Began() string {
+	if r.Lack == "" && !r.From.Shown() {
+		return "no time of setting"
+	}
+	return r.Lack
+}
+
+// Untimed says whether it is not known when a row was read, or when it began.
+func (r Row) Untimed() bool { return r.Began() != "" || !r.At.Shown() }
+
+// HoleRow is a row of a hole.
+func HoleRow(what string, h slab.Hole) Row {
+	return Row{Kind: OfSlab, What: what, From: h.ReadAt, At: h.ReadAt, Instrument: h.Instrument, Place: h.Place}
+}
+
+// DishRow is a row of a dish. It counts from the time the dish was set, which is
+// not known where that is blank.
+func DishRow(what string, d slab.Dish) Row {
+	return Row{Kind: OfSlab, What: what, From: d.SetAt, At: d.RetrievedAt, Instrument: d.Instrument, Place: d.Place}
+}
+
+// PHRow is a row of a spot of pH.
+func PHRow(what string, r slab.PH) Row {
+	return Row{Kind: OfSlab, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+}
+
+// CarbideRow is a row of a carbide spot.
+func CarbideRow(what string, r slab.Carbide) Row {
+	return Row{Kind: OfSlab, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+}
+
+// OtherRow is a row of a further test.
+func OtherRow(what string, r slab.Other) Row {
+	return Row{Kind: OfOther, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+}
+
+// WoodRow is a row of a board, a subfloor piece or a joist.
+func WoodRow(what string, r wood.Row) Row {
+	as := r.Method
+	if r.Method == wood.OvenDry {
+		as = evidence.OvenMeter
+	}
+	return Row{
+		Kind: OfWood, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, As: as, Place: r.Place,
+	}
+}
+
+// SurfaceRow is a row of a surface spot.
+func SurfaceRow(what string, r acclimate.Surface) Row {
+	return Row{
+		Kind: OfSurface, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Unit: r.Temp.Unit,
+		Place: r.Place,
+	}
+}
+
+// AirRow is a row of the air.
+func AirRow(a *acclimate.Air) Row {
+	r := Row{
+		Kind: OfAir, What: "the air", From: a.ReadAt, At: a.ReadAt, Instrument: a.Instrument, As: evidence.AirMeter,
+		Place: a.Place,
+	}
+	if !a.ReadAt.Shown() {
+		r.Lack = evidence.NoTime
+	}
+	return r
+}
