@@ -15,7 +15,7 @@ import (
 // evidence up to the command.
 func allowed() map[string][]string {
 	domain := []string{"report/evidence", "slab", "wood", "acclimate"}
-	outer := append(slices.Clone(domain), "report", "report/instruments")
+	outer := append(slices.Clone(domain), "report/instruments", "report/grid", "report")
 	return map[string][]string{
 		"report/evidence":  {},
 		"report/untrusted": {},
@@ -27,8 +27,9 @@ func allowed() map[string][]string {
 		"acclimate":             {"report/evidence", "slab", "wood"},
 		"acclimate/settling":    {"report/evidence", "wood"},
 		"report/instruments":    domain,
+		"report/grid":           {"report/evidence"},
 		"report":                append(slices.Clone(domain), "report/instruments"),
-		"report/record/sheet":   append(slices.Clone(outer), "report/untrusted"),
+		"report/record/sheet":   {"report/evidence", "report/grid", "report/untrusted"},
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),

@@ -12,7 +12,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/workbook"
 )
@@ -80,14 +80,14 @@ func blankFile(path string, b workbook.Blank, force bool) error {
 }
 
 // untouched are the tables of empty records: nobody typed what stands in them.
-func untouched() []report.Table {
-	var all []report.Table
+func untouched() []grid.Table {
+	var all []grid.Table
 	for _, f := range append(record.Layout(record.Imperial), record.Layout(record.Metric)...) {
-		t := report.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
+		t := grid.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
 		for i, item := range f.Rows {
-			t.Rows = append(t.Rows, report.TableRow{
+			t.Rows = append(t.Rows, grid.Row{
 				Number: i + 2,
-				Cells:  []report.Cell{{Kind: report.TextCell, Text: item.Header}},
+				Cells:  []grid.Cell{{Kind: grid.TextCell, Text: item.Header}},
 			})
 		}
 		all = append(all, t)
@@ -109,7 +109,7 @@ func blankTables(b workbook.Blank) []target {
 
 // writeForm writes a table's header, and the items of Job with their entries
 // empty.
-func writeForm(w io.Writer, f report.Form) error {
+func writeForm(w io.Writer, f grid.Form) error {
 	var header []string
 	for _, field := range f.Fields {
 		header = append(header, field.Header)
@@ -121,7 +121,7 @@ func writeForm(w io.Writer, f report.Form) error {
 	return csv.NewWriter(w).WriteAll(rows)
 }
 
-func writeReadMe(w io.Writer, steps []report.StartStep) error {
+func writeReadMe(w io.Writer, steps []grid.StartStep) error {
 	all := "What one wood floor on a slab needs, in this order:\n\n"
 	for i, s := range steps {
 		line := strconv.Itoa(i+1) + ". "

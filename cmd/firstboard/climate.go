@@ -10,8 +10,8 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/acclimate"
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/record/weather"
 )
@@ -233,7 +233,7 @@ func (s *service) into(path string) (record.Record, error) {
 
 // below is the table of climates with this one's rows below its own, in its
 // columns and its unit.
-func (s *service) below(t report.Table) report.Table {
+func (s *service) below(t grid.Table) grid.Table {
 	units := []evidence.Unit{evidence.Fahrenheit, evidence.Celsius}
 	if s.unit == evidence.Celsius {
 		slices.Reverse(units)

@@ -11,9 +11,9 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/gather"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 	"firstboard/report/workbook"
@@ -134,7 +134,7 @@ func (g gathering) targets() []target {
 
 func (g gathering) writeBook(w io.Writer) error {
 	var listings []workbook.Listing
-	var tables []report.Table
+	var tables []grid.Table
 	for _, s := range g.Sheets() {
 		listings, tables = append(listings, workbook.Listing(s)), append(tables, s.Table)
 	}

@@ -9,7 +9,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
@@ -19,8 +19,8 @@ import (
 // writeRecord writes tables as a new record to the output asked for: a
 // workbook where it ends in .xlsx, with the sheets to write on by hand, else a
 // new folder.
-func writeRecord(c *cli.Context, path string, rec record.Record, tables []report.Table,
-	sheets ...report.FieldSheet,
+func writeRecord(c *cli.Context, path string, rec record.Record, tables []grid.Table,
+	sheets ...grid.FieldSheet,
 ) error {
 	out := c.String("output")
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
@@ -36,9 +36,9 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []report
 
 // filling is a record to be filled in further, its tables in the order of an
 // empty one.
-func filling(rec record.Record, tables []report.Table, sheets []report.FieldSheet) workbook.Filling {
+func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) workbook.Filling {
 	order := record.TableNames()
-	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b report.Table) int {
+	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b grid.Table) int {
 		return slices.Index(order, a.Name) - slices.Index(order, b.Name)
 	})
 	f := workbook.Filling{
@@ -52,7 +52,7 @@ func filling(rec record.Record, tables []report.Table, sheets []report.FieldShee
 }
 
 // saveTables writes tables as a new folder, which is never made inside the record.
-func saveTables(out, path string, tables []report.Table) error {
+func saveTables(out, path string, tables []grid.Table) error {
 	if sameFile(filepath.Dir(filepath.Clean(out)), path) {
 		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder",
 			filepath.Clean(out))}

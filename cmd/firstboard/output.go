@@ -9,7 +9,7 @@ import (
 	"path/filepath"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 )
@@ -25,7 +25,7 @@ type target struct {
 // ordinary file: --force replaces files, never a table that somebody typed, a
 // folder or a device, nor a decision workbook into which somebody typed what
 // these tables do not hold.
-func free(targets []target, record string, tables []report.Table, force bool) error {
+func free(targets []target, record string, tables []grid.Table, force bool) error {
 	seen := map[string]bool{}
 	for _, t := range targets {
 		path := filepath.Clean(t.path)
@@ -57,7 +57,7 @@ func free(targets []target, record string, tables []report.Table, force bool) er
 // reading of a record, a sign-off added to a decision since it was sealed, a note
 // in a table of verdicts. Of a record that was written here and left as it was, of any other file, and of one
 // that nobody can read any more, it is nothing.
-func typedInto(path string, tables []report.Table) []string {
+func typedInto(path string, tables []grid.Table) []string {
 	if !strings.EqualFold(filepath.Ext(path), ".xlsx") {
 		return nil
 	}

@@ -10,7 +10,7 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 )
 
@@ -110,7 +110,7 @@ type bareTable struct {
 	rows [][]any
 }
 
-func bareTables(b *testing.B, f *excelize.File, tables []report.Table) []bareTable {
+func bareTables(b *testing.B, f *excelize.File, tables []grid.Table) []bareTable {
 	format := "yyyy-mm-dd hh:mm"
 	clock, err := f.NewStyle(&excelize.Style{CustomNumFmt: &format})
 	if err != nil {
@@ -134,15 +134,15 @@ func bareTables(b *testing.B, f *excelize.File, tables []report.Table) []bareTab
 	return all
 }
 
-func bareValue(c report.Cell, clock int) any {
+func bareValue(c grid.Cell, clock int) any {
 	switch c.Kind {
-	case report.NumberCell:
+	case grid.NumberCell:
 		if x, err := strconv.ParseFloat(c.Text, 64); err == nil {
 			return x
 		}
-	case report.TimeCell, report.DayCell:
+	case grid.TimeCell, grid.DayCell:
 		return excelize.Cell{StyleID: clock, Value: c.Clock()}
-	case report.BlankCell:
+	case grid.BlankCell:
 		return nil
 	}
 	return c.Text

@@ -1,6 +1,6 @@
 package gather
 
-import "firstboard/report"
+import "firstboard/report/grid"
 
 // printedOfVerdicts is how many columns of the verdicts go on paper: those a
 // person acts on.
@@ -9,19 +9,19 @@ const printedOfVerdicts = 12
 // verdictColumns are the columns of the table of verdicts.
 func verdictColumns() []column[Row] {
 	text := func(name string, width float64, of func(Row) Text) column[Row] {
-		return column[Row]{name, width, func(r Row) report.Cell { return textCell(of(r)) }}
+		return column[Row]{name, width, func(r Row) grid.Cell { return textCell(of(r)) }}
 	}
 	list := func(name string, width float64, of func(Row) []Text) column[Row] {
-		return column[Row]{name, width, func(r Row) report.Cell { return listCell(of(r)) }}
+		return column[Row]{name, width, func(r Row) grid.Cell { return listCell(of(r)) }}
 	}
 	day := func(name string, of func(Row) Text) column[Row] {
-		return column[Row]{name, 10.5, func(r Row) report.Cell { return dayCell(of(r)) }}
+		return column[Row]{name, 10.5, func(r Row) grid.Cell { return dayCell(of(r)) }}
 	}
 	moment := func(name string, of func(Row) Moment) column[Row] {
-		return column[Row]{name, 16, func(r Row) report.Cell { return momentCell(of(r)) }}
+		return column[Row]{name, 16, func(r Row) grid.Cell { return momentCell(of(r)) }}
 	}
 	figure := func(name string, of func(Row) Figure) column[Row] {
-		return column[Row]{name, 10, func(r Row) report.Cell { return figureCell(of(r)) }}
+		return column[Row]{name, 10, func(r Row) grid.Cell { return figureCell(of(r)) }}
 	}
 	return []column[Row]{
 		text("Record", 16, func(r Row) Text { return r.Record }),
@@ -83,25 +83,25 @@ func (r Row) whyShown() Text {
 // dueColumns are the columns of what falls due.
 func dueColumns() []column[Due] {
 	return []column[Due]{
-		{"On", 11, func(d Due) report.Cell { return dayCell(d.On) }},
-		{"What falls due", 24, func(d Due) report.Cell { return textCell(d.What) }},
-		{"Of", 46, func(d Due) report.Cell { return textCell(d.Of) }},
-		{"Record", 22, func(d Due) report.Cell { return textCell(d.Record) }},
-		{"Job", 30, func(d Due) report.Cell { return textCell(d.Job) }},
-		{"Areas", 16, func(d Due) report.Cell { return listCell(d.Areas) }},
-		{"Whose", 14, func(d Due) report.Cell { return textCell(d.Whose) }},
+		{"On", 11, func(d Due) grid.Cell { return dayCell(d.On) }},
+		{"What falls due", 24, func(d Due) grid.Cell { return textCell(d.What) }},
+		{"Of", 46, func(d Due) grid.Cell { return textCell(d.Of) }},
+		{"Record", 22, func(d Due) grid.Cell { return textCell(d.Record) }},
+		{"Job", 30, func(d Due) grid.Cell { return textCell(d.Job) }},
+		{"Areas", 16, func(d Due) grid.Cell { return listCell(d.Areas) }},
+		{"Whose", 14, func(d Due) grid.Cell { return textCell(d.Whose) }},
 	}
 }
 
 // unreadColumns are the columns of what was not gathered.
 func unreadColumns() []column[Unread] {
 	return []column[Unread]{
-		{"Record", 36, func(u Unread) report.Cell { return textCell(kept(u.Record)) }},
-		{"What", 16, func(u Unread) report.Cell { return textCell(Text(u.What)) }},
-		{"Why", 90, func(u Unread) report.Cell { return textCell(kept(u.Why)) }},
-		{"Further faults", 14, func(u Unread) report.Cell {
+		{"Record", 36, func(u Unread) grid.Cell { return textCell(kept(u.Record)) }},
+		{"What", 16, func(u Unread) grid.Cell { return textCell(Text(u.What)) }},
+		{"Why", 90, func(u Unread) grid.Cell { return textCell(kept(u.Why)) }},
+		{"Further faults", 14, func(u Unread) grid.Cell {
 			if u.More == 0 {
-				return report.Cell{}
+				return grid.Cell{}
 			}
 			return countCell(u.More)
 		}},
@@ -161,26 +161,26 @@ func (g Gathered) summary() []summaryLine {
 
 func summaryColumns() []column[summaryLine] {
 	count := func(name string, of func(summaryLine) int) column[summaryLine] {
-		return column[summaryLine]{name, 10.5, func(l summaryLine) report.Cell {
+		return column[summaryLine]{name, 10.5, func(l summaryLine) grid.Cell {
 			if l.by == byDue || l.by == byPast || l.by == byTwin || l.by == byReason && name == "GO" {
-				return report.Cell{}
+				return grid.Cell{}
 			}
 			return countCell(of(l))
 		}}
 	}
 	return []column[summaryLine]{
-		{"By", 12, func(l summaryLine) report.Cell { return textCell(l.by) }},
-		{"What", 18, func(l summaryLine) report.Cell {
+		{"By", 12, func(l summaryLine) grid.Cell { return textCell(l.by) }},
+		{"What", 18, func(l summaryLine) grid.Cell {
 			if l.day {
 				return dayCell(l.what)
 			}
 			return textCell(l.what)
 		}},
-		{"Areas", 9, func(l summaryLine) report.Cell { return countCell(l.Areas) }},
+		{"Areas", 9, func(l summaryLine) grid.Cell { return countCell(l.Areas) }},
 		count("GO", func(l summaryLine) int { return l.Go }),
 		count("Over a limit", func(l summaryLine) int { return l.Over }),
 		count("Not proven", func(l summaryLine) int { return l.Unproven }),
 		count("Under waiver", func(l summaryLine) int { return l.Waived }),
-		{"In words", 80, func(l summaryLine) report.Cell { return cellOf(report.TextCell, l.words) }},
+		{"In words", 80, func(l summaryLine) grid.Cell { return cellOf(grid.TextCell, l.words) }},
 	}
 }

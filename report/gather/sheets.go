@@ -4,13 +4,13 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Sheet is a table to show people: how wide its columns stand, in digits, and
 // how many of them are printed.
 type Sheet struct {
-	report.Table
+	grid.Table
 	Widths  []float64
 	Printed int
 }
@@ -34,49 +34,49 @@ func (g Gathered) Sheets() []Sheet {
 type column[T any] struct {
 	name  string
 	width float64
-	cell  func(T) report.Cell
+	cell  func(T) grid.Cell
 }
 
 // sheetOf lists things, a row each.
 func sheetOf[T any](name string, columns []column[T], printed int, things []T) Sheet {
-	s := Sheet{Table: report.Table{Name: name, Rows: make([]report.TableRow, 0, len(things))}, Printed: printed}
+	s := Sheet{Table: grid.Table{Name: name, Rows: make([]grid.Row, 0, len(things))}, Printed: printed}
 	for _, c := range columns {
 		s.Header, s.Widths = append(s.Header, c.name), append(s.Widths, c.width)
 	}
 	for i, thing := range things {
-		cells := make([]report.Cell, len(columns))
+		cells := make([]grid.Cell, len(columns))
 		for k, c := range columns {
 			cells[k] = c.cell(thing)
 		}
-		s.Rows = append(s.Rows, report.TableRow{Number: i + 2, Cells: cells})
+		s.Rows = append(s.Rows, grid.Row{Number: i + 2, Cells: cells})
 	}
 	return s
 }
 
-func textCell(s Text) report.Cell { return cellOf(report.TextCell, string(s)) }
+func textCell(s Text) grid.Cell { return cellOf(grid.TextCell, string(s)) }
 
-func dayCell(s Text) report.Cell { return cellOf(report.DayCell, string(s)) }
+func dayCell(s Text) grid.Cell { return cellOf(grid.DayCell, string(s)) }
 
-func momentCell(m Moment) report.Cell { return cellOf(report.TimeCell, string(m)) }
+func momentCell(m Moment) grid.Cell { return cellOf(grid.TimeCell, string(m)) }
 
-func countCell(n int) report.Cell { return cellOf(report.NumberCell, fmt.Sprint(n)) }
+func countCell(n int) grid.Cell { return cellOf(grid.NumberCell, fmt.Sprint(n)) }
 
 // figureCell shows every digit.
-func figureCell(f Figure) report.Cell {
-	c := cellOf(report.NumberCell, string(f))
+func figureCell(f Figure) grid.Cell {
+	c := cellOf(grid.NumberCell, string(f))
 	_, part, _ := strings.Cut(c.Text, ".")
 	c.Places = uint8(len(part))
 	return c
 }
 
-func listCell(all []Text) report.Cell {
-	return cellOf(report.TextCell, strings.Join(plain(all), ", "))
+func listCell(all []Text) grid.Cell {
+	return cellOf(grid.TextCell, strings.Join(plain(all), ", "))
 }
 
 // cellOf is a cell of a kind, or a blank one.
-func cellOf(kind report.CellKind, text string) report.Cell {
+func cellOf(kind grid.CellKind, text string) grid.Cell {
 	if text == "" {
-		return report.Cell{}
+		return grid.Cell{}
 	}
-	return report.Cell{Kind: kind, Text: text}
+	return grid.Cell{Kind: kind, Text: text}
 }

@@ -4,34 +4,34 @@ import (
 	"slices"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // FieldSheets are the plans as sheets to print and to write on: one for each
 // person on each day, with what is done in all areas. Headers are those of the
 // record's own tables.
-func FieldSheets(tables []report.Table, plans []Plan) []report.FieldSheet {
-	var all []report.FieldSheet
+func FieldSheets(tables []grid.Table, plans []Plan) []grid.FieldSheet {
+	var all []grid.FieldSheet
 	for _, p := range plans {
 		for _, a := range p.Acts {
-			at := slices.IndexFunc(all, func(s report.FieldSheet) bool { return s.When == p.When(a) && s.Who == a.Who })
+			at := slices.IndexFunc(all, func(s grid.FieldSheet) bool { return s.When == p.When(a) && s.Who == a.Who })
 			if at < 0 {
 				at = len(all)
-				all = append(all, report.FieldSheet{When: p.When(a), Who: a.Who})
+				all = append(all, grid.FieldSheet{When: p.When(a), Who: a.Who})
 			}
 			all[at].Parts = withAct(all[at].Parts, tables, p, a)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b report.FieldSheet) int { return evidence.Order(a.When, b.When) })
+	slices.SortStableFunc(all, func(a, b grid.FieldSheet) int { return evidence.Order(a.When, b.When) })
 	return all
 }
 
 // withAct are the parts of a sheet with an act more.
-func withAct(parts []report.FieldPart, tables []report.Table, p Plan, a Act) []report.FieldPart {
+func withAct(parts []grid.FieldPart, tables []grid.Table, p Plan, a Act) []grid.FieldPart {
 	name := strings.TrimSpace(p.Area.ID + " " + p.Area.Name)
 	if n := len(parts); n == 0 || parts[n-1].Area != name {
-		parts = append(parts, report.FieldPart{Area: name})
+		parts = append(parts, grid.FieldPart{Area: name})
 	}
 	part := &parts[len(parts)-1]
 	part.Orders = append(part.Orders, a.Order())
@@ -45,20 +45,20 @@ func withAct(parts []report.FieldPart, tables []report.Table, p Plan, a Act) []r
 
 // listed says whether a list stands on the sheet already: an instrument is
 // checked once, whatever it is used for.
-func listed(parts []report.FieldPart, l report.FieldList) bool {
-	return slices.ContainsFunc(parts, func(p report.FieldPart) bool {
-		return slices.ContainsFunc(p.Lists, func(o report.FieldList) bool {
+func listed(parts []grid.FieldPart, l grid.FieldList) bool {
+	return slices.ContainsFunc(parts, func(p grid.FieldPart) bool {
+		return slices.ContainsFunc(p.Lists, func(o grid.FieldList) bool {
 			return o.Title == l.Title && slices.EqualFunc(o.Rows, l.Rows, slices.Equal)
 		})
 	})
 }
 
 // lists are what an act writes down, a list for each table.
-func (a Act) lists(tables []report.Table) []report.FieldList {
+func (a Act) lists(tables []grid.Table) []grid.FieldList {
 	if a.stage == ofAir || a.stage == latestAir {
-		return []report.FieldList{airList(tables)}
+		return []grid.FieldList{airList(tables)}
 	}
-	var all []report.FieldList
+	var all []grid.FieldList
 	for _, planned := range plannedColumns() {
 		name := planned[0]
 		own := tableNamed(tables, name)
@@ -72,13 +72,13 @@ func (a Act) lists(tables []report.Table) []report.FieldList {
 	return all
 }
 
-func tableNamed(tables []report.Table, name string) report.Table {
+func tableNamed(tables []grid.Table, name string) grid.Table {
 	for _, t := range tables {
 		if t.Name == name {
 			return t
 		}
 	}
-	return report.Table{Name: name}
+	return grid.Table{Name: name}
 }
 
 func ofTable(rows []PlannedRow, table string) []PlannedRow {
@@ -86,15 +86,15 @@ func ofTable(rows []PlannedRow, table string) []PlannedRow {
 }
 
 // onRecord are the rows of a table whose blanks an act fills in.
-func onRecord(t report.Table, fills []Fill) []report.TableRow {
-	var all []report.TableRow
+func onRecord(t grid.Table, fills []Fill) []grid.Row {
+	var all []grid.Row
 	for _, f := range fills {
 		if f.Table != t.Name || len(t.Header) < 2 {
 			continue
 		}
 		for _, r := range slices.Backward(t.Rows) {
 			if evidence.Same(r.Cells[0].Text, f.Area) &&
-				slices.ContainsFunc(r.Cells[1:], func(c report.Cell) bool { return evidence.Same(c.Text, f.Name) }) {
+				slices.ContainsFunc(r.Cells[1:], func(c grid.Cell) bool { return evidence.Same(c.Text, f.Name) }) {
 				all = append(all, r)
 				break
 			}
@@ -105,8 +105,8 @@ func onRecord(t report.Table, fills []Fill) []report.TableRow {
 
 // list are the rows of a table in the columns that an act writes down. Whose
 // lot and what kind of wood they all are stands above them.
-func (a Act) list(t report.Table) report.FieldList {
-	l := report.FieldList{Title: t.Name}
+func (a Act) list(t grid.Table) grid.FieldList {
+	l := grid.FieldList{Title: t.Name}
 	for _, column := range []string{"Of", "Lot"} {
 		if word := inAll(t, column); word != "" {
 			l.Title += ", " + strings.TrimPrefix(strings.ToLower(column)+" ", "of ") + word
@@ -131,11 +131,11 @@ func (a Act) list(t report.Table) report.FieldList {
 	return l
 }
 
-func columnNamed(t report.Table, column string) int {
+func columnNamed(t grid.Table, column string) int {
 	return slices.IndexFunc(t.Header, func(h string) bool { return bare(h) == evidence.Key(column) })
 }
 
-func entry(r report.TableRow, column int) string {
+func entry(r grid.Row, column int) string {
 	if column < 0 || column >= len(r.Cells) {
 		return ""
 	}
@@ -143,10 +143,10 @@ func entry(r report.TableRow, column int) string {
 }
 
 // inAll is what stands in a column of every row, empty where they differ.
-func inAll(t report.Table, column string) string {
+func inAll(t grid.Table, column string) string {
 	at := columnNamed(t, column)
 	word := entry(t.Rows[0], at)
-	if slices.ContainsFunc(t.Rows, func(r report.TableRow) bool { return entry(r, at) != word }) {
+	if slices.ContainsFunc(t.Rows, func(r grid.Row) bool { return entry(r, at) != word }) {
 		return ""
 	}
 	return word
@@ -177,9 +177,9 @@ func (a Act) written(table string) []string {
 // airLines are the lines for readings of the air that one sheet has room for.
 const airLines = 6
 
-func airList(tables []report.Table) report.FieldList {
+func airList(tables []grid.Table) grid.FieldList {
 	own := tableNamed(tables, "Air")
-	l := report.FieldList{Title: own.Name}
+	l := grid.FieldList{Title: own.Name}
 	for _, column := range []string{"Read at", "Temp (F)", "RH (%)", "Instrument", "Note"} {
 		l.Columns = append(l.Columns, heading(own, column))
 	}

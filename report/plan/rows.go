@@ -5,15 +5,15 @@ import (
 	"slices"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // WithPlans are the tables of a record with the rows that plans ask to be
 // filled in: what is known of them, and blanks where something is to be read.
 // A thing to be measured again keeps what was written down of its place. The
 // tables given are left as they are.
-func WithPlans(tables []report.Table, plans []Plan) []report.Table {
+func WithPlans(tables []grid.Table, plans []Plan) []grid.Table {
 	tables = slices.Clone(tables)
 	for _, columns := range plannedColumns() {
 		name, columns := columns[0], columns[1:]
@@ -21,10 +21,10 @@ func WithPlans(tables []report.Table, plans []Plan) []report.Table {
 		if len(rows) == 0 {
 			continue
 		}
-		at := slices.IndexFunc(tables, func(t report.Table) bool { return t.Name == name })
+		at := slices.IndexFunc(tables, func(t grid.Table) bool { return t.Name == name })
 		if at < 0 {
 			at = len(tables)
-			tables = append(tables, report.Table{Name: name})
+			tables = append(tables, grid.Table{Name: name})
 		}
 		tables[at] = filled(tables[at], columns, rows)
 	}
@@ -88,7 +88,7 @@ func plannedRows(plans []Plan, table string) []PlannedRow {
 }
 
 // filled is the table with planned rows below its own.
-func filled(t report.Table, columns []string, rows []PlannedRow) report.Table {
+func filled(t grid.Table, columns []string, rows []PlannedRow) grid.Table {
 	titles := make([]string, len(columns))
 	for i, column := range columns {
 		titles[i] = heading(t, column)
@@ -108,7 +108,7 @@ func filled(t report.Table, columns []string, rows []PlannedRow) report.Table {
 }
 
 // keep fills in what stays of the last row of the same thing.
-func keep(r report.TableRow, t report.Table, planned PlannedRow) {
+func keep(r grid.Row, t grid.Table, planned PlannedRow) {
 	for _, was := range slices.Backward(t.Rows) {
 		if !tells(t, was, planned) {
 			continue
@@ -123,7 +123,7 @@ func keep(r report.TableRow, t report.Table, planned PlannedRow) {
 }
 
 // tells says whether a row is of the thing that a planned row names.
-func tells(t report.Table, r report.TableRow, planned PlannedRow) bool {
+func tells(t grid.Table, r grid.Row, planned PlannedRow) bool {
 	for column, text := range planned.Cells {
 		at := slices.Index(t.Header, heading(t, column))
 		if column != "Note" && (at < 0 || !evidence.Same(r.Cells[at].Text, text)) {
@@ -135,7 +135,7 @@ func tells(t report.Table, r report.TableRow, planned PlannedRow) bool {
 
 // heading is the table's own header for a column, whatever its unit, or the
 // column as given where it has none.
-func heading(t report.Table, column string) string {
+func heading(t grid.Table, column string) string {
 	for _, h := range t.Header {
 		if bare(h) == bare(column) {
 			return h

@@ -3,8 +3,8 @@ package record
 import (
 	"fmt"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // ReadWith reads the record at path with rows added to one of its tables, and
@@ -14,8 +14,8 @@ import (
 //
 // add is given the table as it stands, its cells unsettled, or a table of that
 // name without a header where the record has none; it gives the table with its
-// rows added, as report.Table.With does.
-func ReadWith(path, table string, add func(report.Table) report.Table) (Record, error) {
+// rows added, as grid.Table.With does.
+func ReadWith(path, table string, add func(grid.Table) grid.Table) (Record, error) {
 	from, err := open(path)
 	if err != nil {
 		return Record{}, err
@@ -34,7 +34,7 @@ func ReadWith(path, table string, add func(report.Table) report.Table) (Record, 
 // Heading is the header under which a table has a column that measures, and
 // its unit, one of those given; where the table has none it is the name with
 // the first unit in its bracket.
-func Heading(t report.Table, column string, units ...evidence.Unit) (string, evidence.Unit) {
+func Heading(t grid.Table, column string, units ...evidence.Unit) (string, evidence.Unit) {
 	for _, header := range t.Header {
 		name, in := split(header)
 		if u, ok := evidence.UnitNamed(in, units); ok && evidence.Same(name, column) {

@@ -3,13 +3,13 @@ package record
 import (
 	"testing"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // withPeriod adds one row to Climates.
-func withPeriod(row ...string) func(report.Table) report.Table {
-	return func(t report.Table) report.Table {
+func withPeriod(row ...string) func(grid.Table) grid.Table {
+	return func(t grid.Table) grid.Table {
 		temp, _ := Heading(t, "Temp", evidence.Fahrenheit, evidence.Celsius)
 		return t.With([]string{"Climate", "Period", temp, "RH (%)", "From"}, row)
 	}

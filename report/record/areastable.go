@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 func areasTable() table[report.Area] {
@@ -58,9 +59,9 @@ func areasTable() table[report.Area] {
 func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
 	col := number("Size", sizes(), aboveZero, field)
 	read := col.read
-	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		typed := strings.TrimSpace(c.Text)
-		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == report.TextCell &&
+		if whole, part, comma := strings.Cut(typed, ","); comma && c.Kind == grid.TextCell &&
 			evidence.Digits(whole) && evidence.Digits(part) && len(part) == 3 {
 			d.wrong(typed, "has three figures behind its comma; is it %s? Write it without a comma, or fewer figures",
 				whole+part)
@@ -149,7 +150,7 @@ func product(title string, kinds []string, field func(*report.Area) *string) col
 	col := name(title, field)
 	col.takes.Of = "Products"
 	store := col.read
-	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		store(d, c, a)
 		typed := c.Text
 		d.later(func() { d.product(typed, kinds) })
@@ -175,7 +176,7 @@ func climate(field func(*report.Area) *string) column[report.Area] {
 	col := name("Climate", field)
 	col.takes.Of = "Climates"
 	store := col.read
-	col.read = func(d *decoder, c *report.Cell, a *report.Area) {
+	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		store(d, c, a)
 		typed := c.Text
 		d.later(func() {

@@ -6,25 +6,26 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
 // words settles that a cell is text, and gives it without the space around it.
 // A number is the one stored, however its cell shows it: hole 7 is one hole.
-func words(c *report.Cell) string {
+func words(c *grid.Cell) string {
 	switch c.Kind {
-	case report.NumberCell:
+	case grid.NumberCell:
 		c.Text = sheet.WithoutZeros(c.Text)
 	case sheet.Percent:
 		c.Text += "%"
 	}
-	c.Kind, c.Places = report.TextCell, 0
+	c.Kind, c.Places = grid.TextCell, 0
 	return strings.TrimSpace(c.Text)
 }
 
 // text is a column of free words.
 func text[T any](name string, field func(*T) *string) column[T] {
-	return column[T]{name: name, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: name, read: func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = words(c)
 	}}
 }
@@ -32,7 +33,7 @@ func text[T any](name string, field func(*T) *string) column[T] {
 // name is a column of identifiers, which often are those of the row before.
 func name[T any](title string, field func(*T) *string) column[T] {
 	var typed, tidy string
-	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, read: func(d *decoder, c *grid.Cell, row *T) {
 		if text := words(c); text != typed {
 			typed, tidy = text, evidence.Tidy(text)
 		}
@@ -42,7 +43,7 @@ func name[T any](title string, field func(*T) *string) column[T] {
 
 // identifiers is a column of identifiers with commas between them.
 func identifiers[T any](title string, field func(*T) *[]string) column[T] {
-	return column[T]{name: title, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, read: func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = entries(words(c))
 	}}
 }
@@ -62,7 +63,7 @@ func entries(s string) []string {
 func listed[T any](title string, in func(*decoder) *index, field func(*T) *string) column[T] {
 	col := name(title, field)
 	store := col.read
-	col.read = func(d *decoder, c *report.Cell, row *T) {
+	col.read = func(d *decoder, c *grid.Cell, row *T) {
 		store(d, c, row)
 		if !in(d).add(*field(row), d.nth) {
 			d.wrong(c.Text, "is listed twice; keep one row of it or rename one")
@@ -82,7 +83,7 @@ func instrument[T any](field func(*T) *string, kinds ...string) column[T] {
 	col := reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
 	store := col.read
 	took := "" // the row before
-	col.read = func(d *decoder, c *report.Cell, row *T) {
+	col.read = func(d *decoder, c *grid.Cell, row *T) {
 		store(d, c, row)
 		if id := *field(row); id != took && d.taker(id, kinds) {
 			took = id
@@ -108,7 +109,7 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 	col.takes.Of = of
 	store := col.read
 	found := "" // in the row before
-	col.read = func(d *decoder, c *report.Cell, row *T) {
+	col.read = func(d *decoder, c *grid.Cell, row *T) {
 		store(d, c, row)
 		switch id := *field(row); {
 		case id == found && id != "":
@@ -123,7 +124,7 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 
 // word is a column of fixed words, stored in their own spelling.
 func word[T any](title string, among []string, field func(*T) *string) column[T] {
-	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: grid.Takes{Words: among}, read: func(d *decoder, c *grid.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
 		d.complain(complaint)
 		*field(row) = w
@@ -137,10 +138,10 @@ func yesNo[T any](title string, field func(*T) *string) column[T] {
 // number is a column of plain decimals under a rule. Its units are those the
 // header may carry in its bracket.
 func number[T any](title string, units []evidence.Unit, rule rule, field func(*T) *evidence.Reading) column[T] {
-	takes := report.Takes{Kind: report.NumberField}
+	takes := grid.Takes{Kind: grid.NumberField}
 	return column[T]{
 		name: title, units: units, takes: takes, rule: rule,
-		read: func(d *decoder, c *report.Cell, row *T) {
+		read: func(d *decoder, c *grid.Cell, row *T) {
 			*field(row) = d.number(c, rule)
 		},
 	}
@@ -148,11 +149,11 @@ func number[T any](title string, units []evidence.Unit, rule rule, field func(*T
 
 // limit is a column of a product's limits: a number, none, or blank.
 func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
-	takes := report.Takes{Kind: report.NumberField, None: true}
+	takes := grid.Takes{Kind: grid.NumberField, None: true}
 	return column[T]{
 		name: title, units: units, takes: takes, rule: rule,
-		read: func(d *decoder, c *report.Cell, row *T) {
-			switch inWords := c.Kind == report.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
+		read: func(d *decoder, c *grid.Cell, row *T) {
+			switch inWords := c.Kind == grid.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
 			case inWords && evidence.Same(c.Text, "none"):
 				field(row).None = true
 			case inWords:
@@ -166,14 +167,14 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 
 // date is a column of calendar days.
 func date[T any](title string, from era, field func(*T) *evidence.Date) column[T] {
-	return column[T]{name: title, takes: from.takes(report.DayField), read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.takes(grid.DayField), read: func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
 func clock[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, takes: from.takes(report.ClockField), read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: from.takes(grid.ClockField), read: func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
@@ -181,8 +182,8 @@ func clock[T any](title string, from era, field func(*T) *evidence.Time) column[
 // clockOrDay is a column of times in which a day alone means its end.
 func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
 	return column[T]{
-		name: title, takes: from.takes(report.ClockOrDayField),
-		read: func(d *decoder, c *report.Cell, row *T) {
+		name: title, takes: from.takes(grid.ClockOrDayField),
+		read: func(d *decoder, c *grid.Cell, row *T) {
 			if isDay(c) {
 				*field(row) = d.endOf(d.date(c, from))
 				return
@@ -195,7 +196,7 @@ func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) co
 // flag is a column of yes and no in which a blank is a no.
 func flag[T any](title string, field func(*T) *bool) column[T] {
 	among := []string{"yes", "no"}
-	return column[T]{name: title, takes: report.Takes{Words: among}, read: func(d *decoder, c *report.Cell, row *T) {
+	return column[T]{name: title, takes: grid.Takes{Words: among}, read: func(d *decoder, c *grid.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
 		d.complain(complaint)
 		*field(row) = w == "yes"

@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -42,7 +43,7 @@ type position struct {
 	src    *sheet.Table
 	in     *Sheet
 	order  int // of the table
-	row    *report.TableRow
+	row    *grid.Row
 	nth    int // of the rows read, from 0
 	column int // from 0
 	unit   evidence.Unit
@@ -70,10 +71,10 @@ func newDecoder() *decoder {
 func (d *decoder) read(order int, s schema, src *sheet.Table) {
 	d.position = position{
 		src: src, in: &Sheet{src.File, src.Sheet, src.Name}, order: order,
-		row: &report.TableRow{Number: 1}, place: map[string]int{},
+		row: &grid.Row{Number: 1}, place: map[string]int{},
 	}
 	if at := headerBelow(s, src); at > 0 {
-		d.row = &report.TableRow{Number: at}
+		d.row = &grid.Row{Number: at}
 		d.faultIn("", told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
 		d.unknown(s.title())
 		return
@@ -93,7 +94,7 @@ func (d *decoder) read(order int, s schema, src *sheet.Table) {
 // without a column, merged cells and line breaks.
 func (d *decoder) shape(src *sheet.Table) {
 	for _, x := range src.Strays {
-		d.row, d.column = &report.TableRow{Number: x.Row}, x.Column
+		d.row, d.column = &grid.Row{Number: x.Row}, x.Column
 		d.faultIn("", mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell",
 			x.Column+1))
 	}
@@ -101,11 +102,11 @@ func (d *decoder) shape(src *sheet.Table) {
 		if !src.Holds(b) {
 			continue
 		}
-		d.row, d.column = &report.TableRow{Number: b.Top}, b.Left-1
+		d.row, d.column = &grid.Row{Number: b.Top}, b.Left-1
 		d.fault("the cells %s are merged; split them, and write an entry into each row", b)
 	}
 	for _, x := range src.Broken {
-		d.row, d.column = &report.TableRow{Number: x.Row}, x.Column
+		d.row, d.column = &grid.Row{Number: x.Row}, x.Column
 		d.wrong(x.Text, "holds a line break, as a stray quote gives one that swallows rows; write the entry on one line")
 	}
 }
@@ -230,15 +231,15 @@ func (d *decoder) kept(p Place) *Place {
 }
 
 // typed is what a cell of the row holds, by the name of its column.
-func (d *decoder) typed(name string) report.Cell {
+func (d *decoder) typed(name string) grid.Cell {
 	if at, ok := d.place[name]; ok {
 		return d.row.Cells[at]
 	}
-	return report.Cell{}
+	return grid.Cell{}
 }
 
 // usable says whether a cell holds something a table can use.
-func (d *decoder) usable(c *report.Cell) bool {
+func (d *decoder) usable(c *grid.Cell) bool {
 	switch c.Kind {
 	case sheet.Truth:
 		d.fault("%s is a truth value; write yes, no, a number or words", c.Text)
@@ -253,7 +254,7 @@ func (d *decoder) usable(c *report.Cell) bool {
 }
 
 // holdable says whether a spreadsheet's cell can hold a text.
-func (d *decoder) holdable(c *report.Cell) bool {
+func (d *decoder) holdable(c *grid.Cell) bool {
 	const longest = 32767
 	switch {
 	case len(c.Text) > longest && utf8.RuneCountInString(c.Text) > longest:

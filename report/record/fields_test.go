@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // full is the small record with every column of every table in use.
@@ -153,19 +154,19 @@ func TestFullTwin(t *testing.T) {
 // The copied tables keep every cell as it was typed, under its row's number.
 func TestTables(t *testing.T) {
 	rec := sound(t, map[string]string{"slab-rh.csv": " area ,Hole,Depth (in),Sealed at,Read at,RH (%),Instrument,Note\n\nA1,007,1.60,2026-03-01 08:00,,74.10,RP1, as is \n,,,,,,,\n\nA1,H2,,,,,RP1,3\n"})
-	word := func(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
-	want := report.Table{
+	word := func(s string) grid.Cell { return grid.Cell{Kind: grid.TextCell, Text: s} }
+	want := grid.Table{
 		Name: "Slab RH", Header: []string{"area", "Hole", "Depth (in)", "Sealed at", "Read at", "RH (%)", "Instrument", "Note"},
-		Rows: []report.TableRow{
-			{Number: 3, Cells: []report.Cell{
+		Rows: []grid.Row{
+			{Number: 3, Cells: []grid.Cell{
 				word("A1"), word("007"),
-				{Kind: report.NumberCell, Text: "1.60", Places: 2},
-				{Kind: report.TimeCell, Text: "2026-03-01 08:00"},
+				{Kind: grid.NumberCell, Text: "1.60", Places: 2},
+				{Kind: grid.TimeCell, Text: "2026-03-01 08:00"},
 				{},
-				{Kind: report.NumberCell, Text: "74.10", Places: 2},
+				{Kind: grid.NumberCell, Text: "74.10", Places: 2},
 				word("RP1"), word(" as is "),
 			}},
-			{Number: 6, Cells: []report.Cell{word("A1"), word("H2"), {}, {}, {}, {}, word("RP1"), word("3")}},
+			{Number: 6, Cells: []grid.Cell{word("A1"), word("H2"), {}, {}, {}, {}, word("RP1"), word("3")}},
 		},
 	}
 	if diff := cmp.Diff(want, rec.Tables[5]); diff != "" {

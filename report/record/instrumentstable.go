@@ -3,6 +3,7 @@ package record
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/instruments"
 )
 
@@ -54,10 +55,10 @@ func checksTable() table[instruments.Comparison] {
 
 // kinds is the column of what a meter reads: several for one that does several.
 func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrument] {
-	takes := report.Takes{Words: instrumentKinds(), Several: true}
+	takes := grid.Takes{Words: instrumentKinds(), Several: true}
 	return column[evidence.Instrument]{
 		name: "Kind", takes: takes,
-		read: func(d *decoder, c *report.Cell, m *evidence.Instrument) {
+		read: func(d *decoder, c *grid.Cell, m *evidence.Instrument) {
 			for _, typed := range entries(words(c)) {
 				kind, complaint := oneOf(typed, instrumentKinds())
 				if complaint.text != "" {
@@ -73,10 +74,10 @@ func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrumen
 // checked is a column of numbers in the unit of the row's instrument: no
 // fractions of one where that reads RH.
 func checked(title string, field func(*instruments.Comparison) *evidence.Reading) column[instruments.Comparison] {
-	takes := report.Takes{Kind: report.NumberField}
+	takes := grid.Takes{Kind: grid.NumberField}
 	return column[instruments.Comparison]{
 		name: title, takes: takes, rule: anything,
-		read: func(d *decoder, c *report.Cell, row *instruments.Comparison) {
+		read: func(d *decoder, c *grid.Cell, row *instruments.Comparison) {
 			named := d.typed("Instrument")
 			meter, _ := d.job.Instruments.Find(words(&named))
 			rule := anything

@@ -6,13 +6,14 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
 // jobItem is a row of Job: a column turned on its side.
 type jobItem struct {
 	name  string
-	entry *report.Cell
+	entry *grid.Cell
 }
 
 func jobTable() table[jobItem] {
@@ -21,7 +22,7 @@ func jobTable() table[jobItem] {
 		name: "Job",
 		columns: []column[jobItem]{
 			name("Item", func(i *jobItem) *string { return &i.name }).always(),
-			column[jobItem]{name: "Entry", read: func(_ *decoder, c *report.Cell, i *jobItem) { i.entry = c }}.must(),
+			column[jobItem]{name: "Entry", read: func(_ *decoder, c *grid.Cell, i *jobItem) { i.entry = c }}.must(),
 		},
 		more: func(d *decoder, i *jobItem) {
 			if i.name != "" {
@@ -52,7 +53,7 @@ func (d *decoder) readItem(i *jobItem, items []column[report.Job]) {
 		d.wrongAt("Item", i.name, "is listed twice; keep one row of it")
 		return
 	}
-	if i.entry != nil && i.entry.Kind != report.BlankCell {
+	if i.entry != nil && i.entry.Kind != grid.BlankCell {
 		d.column, d.unit, d.known = d.place["Entry"], m.unit, nil
 		items[m.column].read(d, i.entry, &d.job)
 	}
@@ -69,7 +70,7 @@ func jobItems() []column[report.Job] {
 		{name: "Time zone", read: readZone},
 		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything,
 			func(j *job) *evidence.Reading { return &j.Elevation }),
-		{name: "Acceptance", takes: report.Takes{Words: acceptances()}, read: readAcceptance},
+		{name: "Acceptance", takes: grid.Takes{Words: acceptances()}, read: readAcceptance},
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
 		date("Acceptance agreed on", anyYear(), func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
 	}
@@ -82,7 +83,7 @@ func jobItems() []column[report.Job] {
 	return items
 }
 
-func readZone(d *decoder, c *report.Cell, j *report.Job) {
+func readZone(d *decoder, c *grid.Cell, j *report.Job) {
 	zone := words(c)
 	at, err := time.LoadLocation(zone)
 	// Names of the machine's own, such as localtime, begin with a small letter.
@@ -95,7 +96,7 @@ func readZone(d *decoder, c *report.Cell, j *report.Job) {
 
 func acceptances() []string { return []string{"simple", "guarded"} }
 
-func readAcceptance(d *decoder, c *report.Cell, j *report.Job) {
+func readAcceptance(d *decoder, c *grid.Cell, j *report.Job) {
 	w, complaint := oneOf(words(c), acceptances())
 	d.complain(complaint)
 	j.Guarded = w == "guarded"

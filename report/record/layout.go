@@ -3,6 +3,7 @@ package record
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -18,8 +19,8 @@ const (
 // Layout are the tables of a record as empty forms, in the design's order and
 // the units of a system. They come from the schema that reads a record, so
 // what they ask for is what is read.
-func Layout(s System) []report.Form {
-	var forms []report.Form
+func Layout(s System) []grid.Form {
+	var forms []grid.Form
 	for _, t := range schemas() {
 		forms = append(forms, t.form(s))
 	}
@@ -27,14 +28,14 @@ func Layout(s System) []report.Form {
 	return forms
 }
 
-func (t table[T]) form(s System) report.Form {
-	return report.Form{Name: t.name, File: sheet.FileName(t.name), Fields: fields(t.name, t.columns, s)}
+func (t table[T]) form(s System) grid.Form {
+	return grid.Form{Name: t.name, File: sheet.FileName(t.name), Fields: fields(t.name, t.columns, s)}
 }
 
 // fields are what columns ask for; one that carries units of the other system
 // alone is left out.
-func fields[T any](table string, columns []column[T], s System) []report.Field {
-	var all []report.Field
+func fields[T any](table string, columns []column[T], s System) []grid.Field {
+	var all []grid.Field
 	known := notes()
 	for _, c := range columns {
 		unit, ok := c.unit(s)
@@ -42,7 +43,7 @@ func fields[T any](table string, columns []column[T], s System) []report.Field {
 			continue
 		}
 		n := known.noteOn(table, c.name)
-		f := report.Field{
+		f := grid.Field{
 			Header: evidence.Heading(c.name, unit), Must: c.star, Says: n.says, Example: n.example,
 			Takes: c.takes,
 		}
@@ -95,7 +96,7 @@ func metric(u evidence.Unit) []evidence.Unit {
 }
 
 // jobRows are the items of Job. A setting says what holds while it is blank.
-func jobRows(s System) []report.Field {
+func jobRows(s System) []grid.Field {
 	rows := fields("Job", jobItems(), s)
 	settings := report.DefaultSettings()
 	for _, item := range settings.Items() {

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // headers are the headers of a table in a system of units.
@@ -21,7 +21,7 @@ func headers(t *testing.T, table string, s System) []string {
 	return nil
 }
 
-func names(fields []report.Field) []string {
+func names(fields []grid.Field) []string {
 	var all []string
 	for _, f := range fields {
 		all = append(all, f.Header)

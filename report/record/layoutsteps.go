@@ -1,11 +1,11 @@
 package record
 
-import "firstboard/report"
+import "firstboard/report/grid"
 
 // FirstSteps are the tables to fill in, in order, for the three floors that
 // most jobs have: wood on a slab, wood on wood, resilient on a slab.
-func FirstSteps() []report.StartStep {
-	return []report.StartStep{
+func FirstSteps() []grid.StartStep {
+	return []grid.StartStep{
 		{Table: "Job", Says: "Name the job, and its time zone. The rest of the entries may stay blank."},
 		{Table: "Products", Says: "A row for the flooring, and one for its adhesive or membrane. Take each limit from the data sheet and name that sheet in Data sheet. " +
 			"Write none where the sheet states no such limit: a blank says that the limit was not looked up, and then the floor is no GO."},

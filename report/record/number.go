@@ -5,15 +5,15 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
 // entry is a number as it stands in a cell.
 type entry struct {
 	text   string
-	kind   report.CellKind
+	kind   grid.CellKind
 	places uint8
 }
 
@@ -22,7 +22,7 @@ type entry struct {
 const mostKnown = 4096
 
 // number reads the number of a cell, in the unit of its column.
-func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
+func (d *decoder) number(c *grid.Cell, rule rule) evidence.Reading {
 	is := entry{c.Text, c.Kind, c.Places}
 	r, known := d.known[is]
 	if !known {
@@ -36,12 +36,12 @@ func (d *decoder) number(c *report.Cell, rule rule) evidence.Reading {
 		}
 	}
 	r.Place = d.kept(d.cell())
-	c.Kind, c.Text, c.Places = report.NumberCell, r.Written, uint8(min(places(r.Written), 255))
+	c.Kind, c.Text, c.Places = grid.NumberCell, r.Written, uint8(min(places(r.Written), 255))
 	return r
 }
 
 // measured is the number of a cell without its place, or what is wrong with it.
-func (d *decoder) measured(c *report.Cell, rule rule) (evidence.Reading, complaint) {
+func (d *decoder) measured(c *grid.Cell, rule rule) (evidence.Reading, complaint) {
 	written, wrong := d.written(c)
 	if wrong.text != "" {
 		return evidence.Reading{}, wrong
@@ -51,9 +51,9 @@ func (d *decoder) measured(c *report.Cell, rule rule) (evidence.Reading, complai
 }
 
 // written is the plain decimal that a cell holds.
-func (d *decoder) written(c *report.Cell) (string, complaint) {
+func (d *decoder) written(c *grid.Cell) (string, complaint) {
 	inches := d.unit == evidence.Inch || d.unit == evidence.Foot
-	switch clock := c.Kind == report.DayCell || c.Kind == report.TimeCell; {
+	switch clock := c.Kind == grid.DayCell || c.Kind == grid.TimeCell; {
 	case clock && inches:
 		return "", mistake(c.Text, "is a date, as a spreadsheet makes one of a fraction; write the fraction with its whole number, such as 0 5/8, or as 0.625")
 	case clock:

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -17,11 +18,11 @@ var ErrNoArea = errors.New("no area is listed")
 // Record is a job as it was recorded, with what its outputs need to say where
 // it came from and to carry its tables along unchanged.
 type Record struct {
-	Name    string         // base name of the folder or file, never a path
-	SHA256  string         // in hex; of a folder, over its known tables
-	Origin  string         // of a decision workbook, the SHA256 of the record it was judged by
-	NotRead []string       // sheets or files that are no table of a record
-	Tables  []report.Table // the known tables as they stand, in the design's order
+	Name    string       // base name of the folder or file, never a path
+	SHA256  string       // in hex; of a folder, over its known tables
+	Origin  string       // of a decision workbook, the SHA256 of the record it was judged by
+	NotRead []string     // sheets or files that are no table of a record
+	Tables  []grid.Table // the known tables as they stand, in the design's order
 	Job     report.Job
 }
 
@@ -39,7 +40,7 @@ func Read(path string) (Record, error) {
 // Standing are the tables of the workbook or folder at path as they stand,
 // whatever is wrong with them, and what a workbook says of itself; none where it
 // cannot be read.
-func Standing(path string) (tables []report.Table, says string) {
+func Standing(path string) (tables []grid.Table, says string) {
 	from, err := open(path)
 	if err != nil {
 		return nil, ""
@@ -67,7 +68,7 @@ func decoded(from *sheet.Source) (rec Record, err error) {
 }
 
 // decode is what the tables hold, as they stand and as a job.
-func decode(from *sheet.Source) ([]report.Table, report.Job, error) {
+func decode(from *sheet.Source) ([]grid.Table, report.Job, error) {
 	d := newDecoder()
 	d.hidden(from.Others)
 	for _, x := range d.indexes() {
@@ -100,8 +101,8 @@ func filed(from *sheet.Source) bool {
 }
 
 // known are the tables in the design's order.
-func known(from map[string]*sheet.Table) []report.Table {
-	var tables []report.Table
+func known(from map[string]*sheet.Table) []grid.Table {
+	var tables []grid.Table
 	for _, s := range schemas() {
 		if src := from[s.title()]; src != nil {
 			tables = append(tables, src.Table)

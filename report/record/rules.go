@@ -3,40 +3,40 @@ package record
 import (
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // rule is the numbers that a column takes in a unit it may carry.
-type rule func(evidence.Unit) report.Span
+type rule func(evidence.Unit) grid.Span
 
-func anything(evidence.Unit) report.Span { return report.Span{} }
+func anything(evidence.Unit) grid.Span { return grid.Span{} }
 
-func notNegative(evidence.Unit) report.Span { return report.Span{Least: bound64(0)} }
+func notNegative(evidence.Unit) grid.Span { return grid.Span{Least: bound64(0)} }
 
-func aboveZero(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Above: true} }
+func aboveZero(evidence.Unit) grid.Span { return grid.Span{Least: bound64(0), Above: true} }
 
 // count is the rule of a whole number from 0 up.
-func count(evidence.Unit) report.Span { return report.Span{Least: bound64(0), Whole: true} }
+func count(evidence.Unit) grid.Span { return grid.Span{Least: bound64(0), Whole: true} }
 
-func oneOrTwo(evidence.Unit) report.Span {
-	return report.Span{Least: bound64(1), Most: bound64(2), Whole: true}
+func oneOrTwo(evidence.Unit) grid.Span {
+	return grid.Span{Least: bound64(1), Most: bound64(2), Whole: true}
 }
 
 // unbounded is the rule of a percentage without bounds.
-func unbounded(evidence.Unit) report.Span { return report.Span{Percent: true} }
+func unbounded(evidence.Unit) grid.Span { return grid.Span{Percent: true} }
 
 // within is the rule of a number that lies between two bounds.
 func within(low, high int64) rule {
-	span := report.Span{Least: bound64(low), Most: bound64(high)}
-	return func(evidence.Unit) report.Span { return span }
+	span := grid.Span{Least: bound64(low), Most: bound64(high)}
+	return func(evidence.Unit) grid.Span { return span }
 }
 
 // percents is the rule of a percentage: within bounds, and not typed as a
 // fraction of one.
 func percents(high int64) rule {
-	span := report.Span{Least: bound64(0), Most: bound64(high), Percent: true}
-	return func(evidence.Unit) report.Span { return span }
+	span := grid.Span{Least: bound64(0), Most: bound64(high), Percent: true}
+	return func(evidence.Unit) grid.Span { return span }
 }
 
 // temperature is the rule of a temperature: -40 to 160 F, in either unit.
@@ -44,7 +44,7 @@ func temperature() rule {
 	inF := within(-40, 160)
 	inC := inF(evidence.Celsius)
 	inC.Most.Decimal = evidence.Typed("160", evidence.Fahrenheit).In(evidence.Celsius).Decimal()
-	return func(u evidence.Unit) report.Span {
+	return func(u evidence.Unit) grid.Span {
 		if u == evidence.Celsius {
 			return inC
 		}
@@ -56,7 +56,7 @@ func bound64(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decima
 
 // outside says what is wrong with a number and what to write instead, or
 // nothing. A percentage is a number that its source shows with a percent sign.
-func outside(s report.Span, r evidence.Reading, typed string, percent bool) complaint {
+func outside(s grid.Span, r evidence.Reading, typed string, percent bool) complaint {
 	x := r.Value
 	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
 	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -14,7 +15,7 @@ type schema interface {
 	heads() []Column
 	read(d *decoder, src *sheet.Table)
 	names(header string) bool // one of its columns, by its old name or its new one
-	form(s System) report.Form
+	form(s System) grid.Form
 }
 
 // table is a table whose rows become values of T: its columns, where the rows
@@ -31,11 +32,11 @@ type table[T any] struct {
 type column[T any] struct {
 	name  string          // without its unit
 	units []evidence.Unit // it may carry, the design's own first
-	takes report.Takes    // what a person may enter
+	takes grid.Takes      // what a person may enter
 	rule  rule            // of a number
 	star  bool            // must be there when the table has rows
 	key   bool            // must be filled in when its row holds anything
-	read  func(d *decoder, c *report.Cell, row *T)
+	read  func(d *decoder, c *grid.Cell, row *T)
 }
 
 // must is the column with a star: it may not be missing.
@@ -137,9 +138,9 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 	for _, c := range columns {
 		d.column, d.unit, d.known = c.at, c.unit, c.known
 		switch cell := &d.row.Cells[c.at]; {
-		case cell.Kind != report.BlankCell && d.usable(cell):
+		case cell.Kind != grid.BlankCell && d.usable(cell):
 			c.read(d, cell, row)
-		case cell.Kind == report.BlankCell && c.key:
+		case cell.Kind == grid.BlankCell && c.key:
 			blank = append(blank, c.at)
 		}
 	}

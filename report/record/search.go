@@ -5,7 +5,7 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -35,7 +35,7 @@ const GatheredMark = "verdicts of many records, SHA-256 "
 // Gathered are the sheets of those names of a workbook of verdicts as they
 // stand, and what it says of itself; none where it cannot be read. Strays says
 // that something stands beside a table.
-func Gathered(path string, sheets []string) (tables []report.Table, strays bool, says string) {
+func Gathered(path string, sheets []string) (tables []grid.Table, strays bool, says string) {
 	from, err := sheet.Open(path, sheets, func(sheet.Other) bool { return false })
 	if err != nil {
 		return nil, false, ""

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 func eventsTable() table[report.Event] {
@@ -63,7 +64,7 @@ func signOffTable() table[report.SignOff] {
 	}
 }
 
-func readWaives(d *decoder, c *report.Cell, s *report.SignOff) {
+func readWaives(d *decoder, c *grid.Cell, s *report.SignOff) {
 	apart := func(r rune) bool { return strings.ContainsRune(",; \t\r\n\u00a0", r) }
 	for _, typed := range strings.FieldsFunc(words(c), apart) {
 		id := strings.ToLower(typed)

@@ -6,7 +6,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Values come from the stored cell: percentages, dates and floats as they are
@@ -77,7 +77,7 @@ func TestTextColumns(t *testing.T) {
 		t.Errorf("got %q", got)
 	}
 	cell := rec.Tables[len(rec.Tables)-1].Rows[1].Cells[3]
-	if diff := cmp.Diff(report.Cell{Kind: report.TextCell, Text: "7"}, cell); diff != "" {
+	if diff := cmp.Diff(grid.Cell{Kind: grid.TextCell, Text: "7"}, cell); diff != "" {
 		t.Error(diff)
 	}
 }

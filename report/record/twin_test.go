@@ -13,8 +13,8 @@ import (
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // alike compares jobs, places and what rows keep for themselves aside.
@@ -57,7 +57,7 @@ func twin(t testing.TB, folder string) string {
 	return path
 }
 
-func writeTwin(t testing.TB, f *excelize.File, table report.Table) {
+func writeTwin(t testing.TB, f *excelize.File, table grid.Table) {
 	t.Helper()
 	if _, err := f.NewSheet(table.Name); err != nil {
 		t.Fatal(err)
@@ -90,20 +90,20 @@ func writeTwin(t testing.TB, f *excelize.File, table report.Table) {
 	}
 }
 
-func twinCell(t testing.TB, f *excelize.File, looks map[string]int, c report.Cell) any {
+func twinCell(t testing.TB, f *excelize.File, looks map[string]int, c grid.Cell) any {
 	var value any
 	format := ""
 	switch c.Kind {
-	case report.BlankCell:
+	case grid.BlankCell:
 		return nil
-	case report.NumberCell:
+	case grid.NumberCell:
 		value = decimal.RequireFromString(c.Text).InexactFloat64()
 		if c.Places > 0 {
 			format = "0." + strings.Repeat("0", int(c.Places))
 		}
-	case report.DayCell:
+	case grid.DayCell:
 		value, format = c.Clock(), "yyyy-mm-dd"
-	case report.TimeCell:
+	case grid.TimeCell:
 		value, format = c.Clock(), "yyyy-mm-dd hh:mm"
 	default:
 		value = c.Text

@@ -5,8 +5,8 @@ import (
 	"strings"
 	"time"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -26,8 +26,8 @@ func measured() era { return era{since: 1990, toInstall: true} }
 const lastYear = 2199
 
 // takes is what a column of dates or times takes.
-func (e era) takes(kind report.FieldKind) report.Takes {
-	return report.Takes{Kind: kind, Since: e.since, Until: lastYear}
+func (e era) takes(kind grid.FieldKind) grid.Takes {
+	return grid.Takes{Kind: kind, Since: e.since, Until: lastYear}
 }
 
 const (
@@ -47,15 +47,15 @@ func elseMeant(write, meant string) string {
 }
 
 // isDay says whether a cell holds a day alone.
-func isDay(c *report.Cell) bool {
-	return c.Kind == report.DayCell || c.Kind == report.TextCell && len(strings.TrimSpace(c.Text)) == len(time.DateOnly)
+func isDay(c *grid.Cell) bool {
+	return c.Kind == grid.DayCell || c.Kind == grid.TextCell && len(strings.TrimSpace(c.Text)) == len(time.DateOnly)
 }
 
 // date reads the calendar day of a cell.
-func (d *decoder) date(c *report.Cell, from era) evidence.Date {
+func (d *decoder) date(c *grid.Cell, from era) evidence.Date {
 	text := strings.TrimSpace(c.Text)
 	t, ok := evidence.ParseClock(text)
-	midnight := c.Kind == report.TimeCell && t.Equal(t.Truncate(24*time.Hour))
+	midnight := c.Kind == grid.TimeCell && t.Equal(t.Truncate(24*time.Hour))
 	switch {
 	case d.numeric(c):
 		d.wrong(text, "is a number, not a date; %s", writeDay)
@@ -65,14 +65,14 @@ func (d *decoder) date(c *report.Cell, from era) evidence.Date {
 		d.wrong(text, "has a time in it, and a date is asked for; write %s", t.Format(time.DateOnly))
 	case d.inYears(text, t, from):
 		written := t.Format(time.DateOnly)
-		c.Kind, c.Text = report.DayCell, written
+		c.Kind, c.Text = grid.DayCell, written
 		return evidence.Date{Written: written, Day: evidence.DayOf(t), Place: d.kept(d.cell())}
 	}
 	return evidence.Date{}
 }
 
 // time reads the day and time of a cell.
-func (d *decoder) time(c *report.Cell, from era) evidence.Time {
+func (d *decoder) time(c *grid.Cell, from era) evidence.Time {
 	text := strings.TrimSpace(c.Text)
 	t, ok := evidence.ParseClock(text)
 	switch {
@@ -88,14 +88,14 @@ func (d *decoder) time(c *report.Cell, from era) evidence.Time {
 	return evidence.Time{}
 }
 
-func (d *decoder) instant(c *report.Cell, clock time.Time) evidence.Time {
+func (d *decoder) instant(c *grid.Cell, clock time.Time) evidence.Time {
 	first, last, ok := d.clocks.instants(clock, d.job.Zone)
 	if !ok {
 		d.wrong(c.Text, "never was in %s, where clocks went forward over it; write the time the clock showed",
 			d.job.ZoneName)
 		return evidence.Time{}
 	}
-	c.Kind = report.TimeCell
+	c.Kind = grid.TimeCell
 	if text := c.Text; len(text) != len(minute) {
 		c.Text = evidence.ClockText(clock)
 	}
@@ -111,8 +111,8 @@ func (d *decoder) endOf(day evidence.Date) evidence.Time {
 	return evidence.Time{Written: day.Written, First: end, Last: end, Place: day.Place}
 }
 
-func (d *decoder) numeric(c *report.Cell) bool {
-	return c.Kind == report.NumberCell || c.Kind == sheet.Percent
+func (d *decoder) numeric(c *grid.Cell) bool {
+	return c.Kind == grid.NumberCell || c.Kind == sheet.Percent
 }
 
 // inYears faults a date or time that lies outside the years a record covers.

@@ -6,7 +6,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -39,7 +39,7 @@ func TestWriteCSV(t *testing.T) {
 // With puts a table that was not there in its place.
 func TestWith(t *testing.T) {
 	rec := sound(t, nil)
-	air := report.Table{Name: "Air"}.With([]string{"Read at", "Temp (F)"}, []string{"2026-03-14 08:00", "70"})
+	air := grid.Table{Name: "Air"}.With([]string{"Read at", "Temp (F)"}, []string{"2026-03-14 08:00", "70"})
 	var names []string
 	for _, table := range rec.With(air) {
 		names = append(names, table.Name)

@@ -5,14 +5,14 @@ import (
 	"strconv"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // lines are a table in its canonical form, a line a row: first the names of
 // its columns, then each row behind its number. Columns without a name hold
 // nothing and are left out. Kinds are not told: a column has but one.
-func lines(t report.Table) iter.Seq[string] {
+func lines(t grid.Table) iter.Seq[string] {
 	return func(yield func(string) bool) {
 		names, at := columns(t)
 		if !yield(line(append([]string{"row"}, names...))) {
@@ -29,7 +29,7 @@ func lines(t report.Table) iter.Seq[string] {
 }
 
 // columns are the names of the columns that have one, and where they stand.
-func columns(t report.Table) (names []string, at []int) {
+func columns(t grid.Table) (names []string, at []int) {
 	for i, h := range t.Header {
 		if name := tidied(h); name != "" {
 			names, at = append(names, name), append(at, i)
@@ -39,7 +39,7 @@ func columns(t report.Table) (names []string, at []int) {
 }
 
 // fields adds what a row holds in some columns.
-func fields(r report.TableRow, to []string, at []int) []string {
+func fields(r grid.Row, to []string, at []int) []string {
 	for _, i := range at {
 		if i < len(r.Cells) {
 			to = append(to, canonical(r.Cells[i]))
@@ -52,8 +52,8 @@ func fields(r report.TableRow, to []string, at []int) []string {
 
 // canonical is what a cell holds whatever file it stands in: a number without
 // idle zeros, a time as records write it, anything else tidied.
-func canonical(c report.Cell) string {
-	if c.Kind != report.NumberCell {
+func canonical(c grid.Cell) string {
+	if c.Kind != grid.NumberCell {
 		return tidied(c.Text)
 	}
 	if s := loose(c.Text); s != "-0" {

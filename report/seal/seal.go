@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/slab"
 )
 
@@ -18,7 +19,7 @@ import (
 // stand in. A folder, its workbook and the decision workbook have one seal.
 // Sign-offs, which may be added later, are left out, and so are reasons and
 // where the evidence stands, for files name their places differently.
-func Of(tool string, tables []report.Table, a report.Answer) string {
+func Of(tool string, tables []grid.Table, a report.Answer) string {
 	h := sha256.New()
 	write(h, []string{"firstboard seal", "2", tool})
 	for _, t := range tables {
@@ -45,9 +46,9 @@ func Of(tool string, tables []report.Table, a report.Answer) string {
 
 // OfTables is the SHA-256 in hex of tables in their canonical form, whatever their
 // order.
-func OfTables(tables []report.Table) string {
+func OfTables(tables []grid.Table) string {
 	h := sha256.New()
-	byName := func(a, b report.Table) int { return strings.Compare(a.Name, b.Name) }
+	byName := func(a, b grid.Table) int { return strings.Compare(a.Name, b.Name) }
 	for _, t := range slices.SortedFunc(slices.Values(tables), byName) {
 		write(h, []string{"table", t.Name})
 		for l := range lines(t) {
@@ -101,11 +102,11 @@ func StandsAlone(j report.Job, d report.Decision) bool {
 // Typed are the rows that somebody typed into a workbook since it was written:
 // neither the copy of what was judged holds them nor the tables that are to take
 // its place.
-func Typed(was, now, kept []report.Table) []string {
+func Typed(was, now, kept []grid.Table) []string {
 	var all []string
 	for _, t := range now {
 		known := map[string]bool{}
-		for _, tables := range [][]report.Table{was, kept} {
+		for _, tables := range [][]grid.Table{was, kept} {
 			for _, o := range tables {
 				if o.Name != t.Name {
 					continue

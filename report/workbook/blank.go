@@ -6,13 +6,14 @@ import (
 	"strconv"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Blank is an empty record to be written as a workbook.
 type Blank struct {
 	Tool  string // name and version
-	Steps []report.StartStep
-	Forms []report.Form
+	Steps []grid.StartStep
+	Forms []grid.Form
 }
 
 // The sheets of an empty record that are no tables of it.
@@ -95,7 +96,7 @@ const formRow = 20
 
 // formPage is an empty table, ruled as far as one printed page goes. The rows
 // below take entries as well.
-func formPage(f report.Form) page {
+func formPage(f grid.Form) page {
 	p := page{
 		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, checks: inputChecks(f),
 	}
@@ -118,7 +119,7 @@ func (p page) ruled() int {
 	return int(paperTall/scale/formRow) - headRows
 }
 
-func formLines(f report.Form, n int) iter.Seq2[int, row] {
+func formLines(f grid.Form, n int) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
 		var head row
 		for _, field := range f.Fields {
@@ -136,7 +137,7 @@ func formLines(f report.Form, n int) iter.Seq2[int, row] {
 }
 
 // formLine is an empty row, or an item of Job with its entry empty.
-func formLine(f report.Form, nth int) row {
+func formLine(f grid.Form, nth int) row {
 	r := row{least: formRow}
 	for _, field := range f.Fields {
 		l := fieldLook(field.Takes)
@@ -156,7 +157,7 @@ func formLine(f report.Form, nth int) row {
 }
 
 // headLook is a dark header where the column must be filled in.
-func headLook(f report.Field) look {
+func headLook(f grid.Field) look {
 	l := look{tone: heading, stands: fieldLook(f.Takes).stands}
 	if f.Must {
 		l.tone = dark
@@ -166,13 +167,13 @@ func headLook(f report.Field) look {
 
 // fieldLook is how an entry stands: a text stays the text it is typed as, and
 // a number shows every digit it is typed with.
-func fieldLook(t report.Takes) look {
+func fieldLook(t grid.Takes) look {
 	switch t.Kind {
-	case report.NumberField:
+	case grid.NumberField:
 		return look{stands: atRight}
-	case report.DayField:
+	case grid.DayField:
 		return look{form: day, stands: indented}
-	case report.ClockField, report.ClockOrDayField:
+	case grid.ClockField, grid.ClockOrDayField:
 		return look{form: minute, stands: indented}
 	}
 	return look{form: literal, stands: indented}

@@ -9,7 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/workbook"
 )
 
@@ -17,33 +17,33 @@ func bound(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decimal.
 
 // sampleBlank is a form with a field of each kind.
 func sampleBlank() workbook.Blank {
-	field := func(header string, t report.Takes) report.Field {
-		return report.Field{Header: header, Says: "what it is", Example: "1", Takes: t}
+	field := func(header string, t grid.Takes) grid.Field {
+		return grid.Field{Header: header, Says: "what it is", Example: "1", Takes: t}
 	}
-	number := func(s report.Span) report.Takes { return report.Takes{Kind: report.NumberField, Span: s} }
-	area := field("Area", report.Takes{Of: "Areas"})
+	number := func(s grid.Span) grid.Takes { return grid.Takes{Kind: grid.NumberField, Span: s} }
+	area := field("Area", grid.Takes{Of: "Areas"})
 	area.Must = true
-	limit := number(report.Span{Least: bound(0), Most: bound(100), Percent: true})
+	limit := number(grid.Span{Least: bound(0), Most: bound(100), Percent: true})
 	limit.None = true
 	return workbook.Blank{
 		Tool:  "firstboard 0",
-		Steps: []report.StartStep{{Table: "Job", Says: "Name the job."}, {Says: "Judge it."}},
-		Forms: []report.Form{
+		Steps: []grid.StartStep{{Table: "Job", Says: "Name the job."}, {Says: "Judge it."}},
+		Forms: []grid.Form{
 			{
-				Name: "Job", Fields: []report.Field{field("Item", report.Takes{}), field("Entry", report.Takes{})},
-				Rows: []report.Field{field("Job", report.Takes{}), field("Acceptance", report.Takes{Words: []string{"simple", "guarded"}})},
+				Name: "Job", Fields: []grid.Field{field("Item", grid.Takes{}), field("Entry", grid.Takes{})},
+				Rows: []grid.Field{field("Job", grid.Takes{}), field("Acceptance", grid.Takes{Words: []string{"simple", "guarded"}})},
 			},
-			{Name: "Slab RH", Fields: []report.Field{
+			{Name: "Slab RH", Fields: []grid.Field{
 				area,
-				field("Hole", report.Takes{}),
-				field("Depth (in)", number(report.Span{Least: bound(0), Above: true})),
-				field("RH (%)", number(report.Span{Least: bound(0), Most: bound(100), Percent: true})),
+				field("Hole", grid.Takes{}),
+				field("Depth (in)", number(grid.Span{Least: bound(0), Above: true})),
+				field("RH (%)", number(grid.Span{Least: bound(0), Most: bound(100), Percent: true})),
 				field("Limit (%)", limit),
-				field("Faces", number(report.Span{Least: bound(1), Most: bound(2), Whole: true})),
-				field("Placed on", report.Takes{Kind: report.DayField, Since: 1990, Until: 2199}),
-				field("Read at", report.Takes{Kind: report.ClockField, Until: 2199}),
-				field("Heat on since", report.Takes{Kind: report.ClockOrDayField, Until: 2199}),
-				field("Substrate", report.Takes{Words: []string{"slab", "wood"}}),
+				field("Faces", number(grid.Span{Least: bound(1), Most: bound(2), Whole: true})),
+				field("Placed on", grid.Takes{Kind: grid.DayField, Since: 1990, Until: 2199}),
+				field("Read at", grid.Takes{Kind: grid.ClockField, Until: 2199}),
+				field("Heat on since", grid.Takes{Kind: grid.ClockOrDayField, Until: 2199}),
+				field("Substrate", grid.Takes{Words: []string{"slab", "wood"}}),
 			}},
 		},
 	}

@@ -8,13 +8,13 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // inputChecks are what a spreadsheet asks of every entry, and the prompts of
 // the headers. A spreadsheet shows a prompt on a phone too, where a comment is
 // out of reach.
-func inputChecks(f report.Form) []*excelize.DataValidation {
+func inputChecks(f grid.Form) []*excelize.DataValidation {
 	var all []*excelize.DataValidation
 	for i, field := range f.Fields {
 		if field.Header == "" {
@@ -56,7 +56,7 @@ func promptTitle(header string) string { return cut(header, 32) }
 
 // inputCheck is the check of one column's entries, nil where any will do. Its
 // formula is about the first of them.
-func inputCheck(f report.Field, first string) *excelize.DataValidation {
+func inputCheck(f grid.Field, first string) *excelize.DataValidation {
 	t := f.Takes
 	check := excelize.NewDataValidation(true)
 	check.Type = "custom"
@@ -71,11 +71,11 @@ func inputCheck(f report.Field, first string) *excelize.DataValidation {
 		// Tables may be filled in any order, so a name that is not listed yet passes.
 		check.Type, check.Formula1 = "list", fmt.Sprintf("%s!$A$2:$A$500", t.Of)
 		style = excelize.DataValidationErrorStyleWarning
-	case t.Kind == report.NumberField:
+	case t.Kind == grid.NumberField:
 		check.Formula1 = xmlText(numberFormula(t, first))
-	case t.Kind != report.TextField:
+	case t.Kind != grid.TextField:
 		check.Formula1 = xmlText(clockFormula(t, first))
-		if t.Kind == report.ClockField {
+		if t.Kind == grid.ClockField {
 			style = excelize.DataValidationErrorStyleWarning
 		}
 	default:
@@ -103,7 +103,7 @@ func xmlText(formula string) string {
 }
 
 // numberFormula is true of a number that lies within its span.
-func numberFormula(t report.Takes, at string) string {
+func numberFormula(t grid.Takes, at string) string {
 	all := []string{"ISNUMBER(" + at + ")"}
 	least := ">="
 	if t.Span.Above {
@@ -129,20 +129,20 @@ func numberFormula(t report.Takes, at string) string {
 }
 
 // most is the upper bound of a span, to a decimal that lies within it.
-func most(s report.Span) string { return s.Most.Decimal.RoundFloor(1).String() }
+func most(s grid.Span) string { return s.Most.Decimal.RoundFloor(1).String() }
 
 // clockFormula is true of a day, or of a day with a time, in years that a
 // record covers. A day alone would pass for midnight.
-func clockFormula(t report.Takes, at string) string {
+func clockFormula(t grid.Takes, at string) string {
 	all := []string{
 		"ISNUMBER(" + at + ")",
 		fmt.Sprintf("%s>=%d", at, newYear(max(t.Since, firstYear))),
 		fmt.Sprintf("%s<%d", at, newYear(t.Until+1)),
 	}
 	switch t.Kind {
-	case report.DayField:
+	case grid.DayField:
 		all = append(all, at+"=INT("+at+")")
-	case report.ClockField:
+	case grid.ClockField:
 		all = append(all, at+"<>INT("+at+")")
 	}
 	return "AND(" + strings.Join(all, ",") + ")"

@@ -3,12 +3,12 @@ package workbook
 import (
 	"time"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // formWidths are columns wide enough for a finger, their header and what is
 // likely to be typed.
-func formWidths(f report.Form) []float64 {
+func formWidths(f grid.Form) []float64 {
 	var widths []float64
 	for _, field := range f.Fields {
 		widths = append(widths, max(headWidth(field.Header), fieldWidth(field)))
@@ -19,14 +19,14 @@ func formWidths(f report.Form) []float64 {
 	return widths
 }
 
-func fieldWidth(f report.Field) float64 {
+func fieldWidth(f grid.Field) float64 {
 	const narrow, wide, spare = 11, 26, 4 // spare for the arrow of a list
 	switch {
-	case f.Takes.Kind == report.DayField:
+	case f.Takes.Kind == grid.DayField:
 		return wideFor(span(time.DateOnly)+indent) + spare
-	case f.Takes.Kind == report.ClockField || f.Takes.Kind == report.ClockOrDayField:
+	case f.Takes.Kind == grid.ClockField || f.Takes.Kind == grid.ClockOrDayField:
 		return wideFor(span("2006-01-02 15:04")+indent) + spare
-	case f.Takes.Kind == report.NumberField:
+	case f.Takes.Kind == grid.NumberField:
 		return narrow
 	}
 	w := wideFor(span(f.Example) + indent)

@@ -4,16 +4,16 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // says is what goes into a field.
-func says(f report.Field) string {
+func says(f grid.Field) string {
 	return strings.Join(append([]string{sentence(f.Says)}, allowance(f.Takes)...), " ")
 }
 
 // prompt is the same for the header of the field.
-func prompt(f report.Field) string {
+func prompt(f grid.Field) string {
 	if f.Must {
 		return "Must be filled in. " + says(f)
 	}
@@ -21,11 +21,11 @@ func prompt(f report.Field) string {
 }
 
 // warning is what a refused entry is answered with.
-func warning(t report.Takes) string {
+func warning(t grid.Takes) string {
 	switch {
 	case t.Of != "":
 		return fmt.Sprintf("That is not listed in %s. Choose one that is, or go on and list it there too.", t.Of)
-	case t.Kind == report.ClockField:
+	case t.Kind == grid.ClockField:
 		return "Write the day and the time, such as 2026-03-04 08:30. A day alone counts as midnight: go on only if it was."
 	}
 	s := strings.Join(allowance(t), " ")
@@ -36,26 +36,26 @@ func warning(t report.Takes) string {
 }
 
 // allowance is what a field takes, in sentences.
-func allowance(t report.Takes) []string {
+func allowance(t grid.Takes) []string {
 	switch n := len(t.Words); {
 	case t.Several:
 		return []string{"One or more, with commas, of " + strings.Join(t.Words[:n-1], ", ") + " and " + t.Words[n-1] +
 			"."}
 	case n > 0:
 		return []string{"Choose " + strings.Join(t.Words[:n-1], ", ") + " or " + t.Words[n-1] + "."}
-	case t.Kind == report.NumberField:
+	case t.Kind == grid.NumberField:
 		return numberAllowance(t)
-	case t.Kind == report.DayField:
+	case t.Kind == grid.DayField:
 		return []string{"A day, such as 2026-03-04."}
-	case t.Kind == report.ClockField:
+	case t.Kind == grid.ClockField:
 		return []string{"Such as 2026-03-04 08:30."}
-	case t.Kind == report.ClockOrDayField:
+	case t.Kind == grid.ClockOrDayField:
 		return []string{"A day and a time, such as 2026-03-04 08:30, or a day alone for its end."}
 	}
 	return nil
 }
 
-func numberAllowance(t report.Takes) []string {
+func numberAllowance(t grid.Takes) []string {
 	s := "A number"
 	switch {
 	case t.Span.Whole && !t.Span.Most.Valid:

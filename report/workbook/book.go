@@ -9,17 +9,18 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Book is all that one workbook shows.
 type Book struct {
 	Job       report.Job
-	Record    string         // name of the record
-	SHA256    string         // of the record
-	Tool      string         // name and version
-	Seal      string         // of the tables and the decisions
-	Tables    []report.Table // the record's tables, copied unchanged
-	Known     []string       // the names of all tables that a record may have
+	Record    string       // name of the record
+	SHA256    string       // of the record
+	Tool      string       // name and version
+	Seal      string       // of the tables and the decisions
+	Tables    []grid.Table // the record's tables, copied unchanged
+	Known     []string     // the names of all tables that a record may have
 	Decisions []report.Decision
 	Advice    []report.Advice // of the same areas; none where nobody gave any
 	Catalog   []report.Rule
@@ -104,7 +105,7 @@ func pages(b Book) []page {
 // filed are the sheets that are signed and filed, without a formula.
 func filed(b Book) []page {
 	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables),
-		func(t report.Table) bool { return squash(t.Name) != squash(signOffName) })
+		func(t grid.Table) bool { return squash(t.Name) != squash(signOffName) })
 	d := deskOf(b)
 	d.filed = true
 	all := []page{d.decisionPage()}

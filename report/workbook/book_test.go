@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/workbook"
 )
 
@@ -17,11 +18,11 @@ type place string
 
 func (p place) String() string { return string(p) }
 
-func textCell(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
+func textCell(s string) grid.Cell { return grid.Cell{Kind: grid.TextCell, Text: s} }
 
-func numberCell(s string) report.Cell {
+func numberCell(s string) grid.Cell {
 	_, fraction, _ := strings.Cut(s, ".")
-	return report.Cell{Kind: report.NumberCell, Text: s, Places: uint8(len(fraction))}
+	return grid.Cell{Kind: grid.NumberCell, Text: s, Places: uint8(len(fraction))}
 }
 
 // sample is a small book with what is awkward: an id that a sheet cannot be
@@ -44,15 +45,15 @@ func sample() workbook.Book {
 	}
 	return workbook.Book{
 		Job: report.Job{Name: "Mill & Yard", Settings: report.DefaultSettings()}, Record: "job", SHA256: "00", Tool: "firstboard 0",
-		Tables: []report.Table{{
+		Tables: []grid.Table{{
 			Name: "Slab RH", Header: []string{"Area", "Hole", "Read at", "RH (%)", "Note"},
-			Rows: []report.TableRow{
-				{Number: 2, Cells: []report.Cell{
+			Rows: []grid.Row{
+				{Number: 2, Cells: []grid.Cell{
 					textCell("A/1"), textCell("007"),
-					{Kind: report.TimeCell, Text: "2026-03-04 08:30"},
+					{Kind: grid.TimeCell, Text: "2026-03-04 08:30"},
 					numberCell("71.50"),
 				}},
-				{Number: 4, Cells: []report.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
+				{Number: 4, Cells: []grid.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
 			},
 		}},
 		Decisions: []report.Decision{wet, dry}, Catalog: []report.Rule{{ID: "slab-rh", Deciding: true}},
@@ -110,8 +111,8 @@ func TestAreasWhoseNamesCollideGetSheetsOfTheirOwn(t *testing.T) {
 
 func TestARecordsTableKeepsItsNameBeforeAnyOtherSheet(t *testing.T) {
 	b := sample()
-	b.Tables = append(b.Tables, report.Table{Name: "Limits", Header: []string{"Area"}},
-		report.Table{Name: "Area A-1", Header: []string{"Area"}})
+	b.Tables = append(b.Tables, grid.Table{Name: "Limits", Header: []string{"Area"}},
+		grid.Table{Name: "Area A-1", Header: []string{"Area"}})
 	sheets := opened(t, b).GetSheetList()
 	for _, want := range []string{"Limits", "Limits (2)", "Area A-1", "Area A-1 (2)"} {
 		if !slices.Contains(sheets, want) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // fieldName is the sheet to print and to write on. It is no table of a record.
@@ -26,7 +27,7 @@ const (
 )
 
 // fieldPage holds a sheet of paper or more for each person on each day.
-func fieldPage(job report.Job, sheets []report.FieldSheet) page {
+func fieldPage(job report.Job, sheets []grid.FieldSheet) page {
 	var f fieldPaper
 	f.widths = append(f.widths, fieldFirst)
 	for range fieldColumns - 2 {
@@ -52,7 +53,7 @@ type fieldPaper struct {
 }
 
 // sheet begins a new sheet of paper and fills it.
-func (f *fieldPaper) sheet(job report.Job, s report.FieldSheet) {
+func (f *fieldPaper) sheet(job report.Job, s grid.FieldSheet) {
 	if len(f.rows) > 0 {
 		f.turn()
 	}
@@ -66,7 +67,7 @@ func (f *fieldPaper) sheet(job report.Job, s report.FieldSheet) {
 }
 
 // part is what is done in an area, and then its lists.
-func (f *fieldPaper) part(part report.FieldPart) {
+func (f *fieldPaper) part(part grid.FieldPart) {
 	first := 2
 	for i, order := range part.Orders {
 		lines := []row{{}, fieldLine(part.Area, look{bold: true, tone: heading}, 0), fieldLine("☐ "+order, look{}, 0)}
@@ -78,7 +79,7 @@ func (f *fieldPaper) part(part report.FieldPart) {
 }
 
 // list is a list with its heads, told again on every sheet of paper.
-func (f *fieldPaper) list(l report.FieldList) {
+func (f *fieldPaper) list(l grid.FieldList) {
 	heads := func(more string) []row {
 		return []row{
 			{},

@@ -6,17 +6,18 @@ import (
 	"testing"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // A list that a sheet of paper cannot hold goes on under its heads on the next.
 func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
-	l := report.FieldList{Title: "Wood, flooring", Columns: []string{"Piece", "Reading (%)", "Note"}}
+	l := grid.FieldList{Title: "Wood, flooring", Columns: []string{"Piece", "Reading (%)", "Note"}}
 	for i := range 60 {
 		l.Rows = append(l.Rows, []string{fmt.Sprint("B", i+1), "", ""})
 	}
-	part := report.FieldPart{Area: "A1", Orders: []string{"read boards B1 to B60"}, Lists: []report.FieldList{l}}
-	sheet := report.FieldSheet{When: "2026-03-03", Who: "installer", Parts: []report.FieldPart{part}}
-	p := fieldPage(report.Job{Name: "Mill"}, []report.FieldSheet{sheet, sheet})
+	part := grid.FieldPart{Area: "A1", Orders: []string{"read boards B1 to B60"}, Lists: []grid.FieldList{l}}
+	sheet := grid.FieldSheet{When: "2026-03-03", Who: "installer", Parts: []grid.FieldPart{part}}
+	p := fieldPage(report.Job{Name: "Mill"}, []grid.FieldSheet{sheet, sheet})
 	var all []row
 	var first []any
 	for number, r := range p.rows {

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 )
 
@@ -21,7 +21,7 @@ type guard struct {
 
 // guarded is a table under guard.
 type guarded struct {
-	table report.Table
+	table grid.Table
 	name  string // of its sheet
 	copy  string // of the sheet of its copy
 	row   int    // on the guard's sheet
@@ -197,7 +197,7 @@ func (g guarded) marks() tint {
 }
 
 // extentOf is how many columns and rows a table takes on its sheet.
-func extentOf(t report.Table) (wide, tall int) {
+func extentOf(t grid.Table) (wide, tall int) {
 	wide, tall = max(len(t.Header), 1), 1
 	for _, r := range t.Rows {
 		wide = max(wide, len(r.Cells))
@@ -220,7 +220,7 @@ func (g guard) copies() []page {
 }
 
 // hasText says whether a column holds a text.
-func hasText(t report.Table, column int) bool {
+func hasText(t grid.Table, column int) bool {
 	for _, r := range t.Rows {
 		if column <= len(r.Cells) {
 			if _, text := copied(r.Cells[column-1]).value.(string); text {

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // listPage is a plain list under one header.
@@ -166,7 +167,7 @@ func signOffPage(b Book, t titles) page {
 }
 
 // withLines adds empty boxes to a table.
-func withLines(p page, t report.Table) page {
+func withLines(p page, t grid.Table) page {
 	const lines, tall = 8, 30
 	blank := row{least: tall}
 	for range t.Header {

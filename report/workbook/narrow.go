@@ -5,14 +5,14 @@ import (
 	"slices"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // narrowed are the columns of a table as it is printed: narrower, each down to
 // its longest word, where that saves a page of the paper lying; and where that
 // does not do, headers that are wider than all that stands below them turned
 // upright.
-func narrowed(t report.Table) columns {
+func narrowed(t grid.Table) columns {
 	c := columnsOf(t)
 	if len(t.Rows) > mostPrinted {
 		return c
@@ -69,7 +69,7 @@ func total(widths []float64) float64 {
 
 // wordWidths are the widths under which a word of a column's entries would be
 // broken, or in a long table more than one row in ten.
-func (c columns) wordWidths(t report.Table) []float64 {
+func (c columns) wordWidths(t grid.Table) []float64 {
 	const short = 20
 	least := make([]float64, len(c.widths))
 	for i := range least {
@@ -92,13 +92,13 @@ func (c columns) wordWidths(t report.Table) []float64 {
 
 // wordWidth is the width of the longest word of an entry; a word may be broken
 // at a hyphen.
-func wordWidth(c report.Cell) float64 {
-	if c.Kind != report.TextCell {
+func wordWidth(c grid.Cell) float64 {
+	if c.Kind != grid.TextCell {
 		return entryWidth(c)
 	}
 	widest := 0.0
 	for word := range strings.FieldsSeq(strings.ReplaceAll(c.Text, "-", "- ")) {
-		widest = max(widest, entryWidth(report.Cell{Kind: c.Kind, Text: word}))
+		widest = max(widest, entryWidth(grid.Cell{Kind: c.Kind, Text: word}))
 	}
 	return widest
 }

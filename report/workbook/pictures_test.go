@@ -16,6 +16,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/pictures"
 	"firstboard/report/record"
 	"firstboard/report/workbook"
@@ -229,7 +230,7 @@ func TestPlottedReadingsReferToTheRecord(t *testing.T) {
 		for _, r := range table.Rows {
 			at, _ := excelize.CoordinatesToCellName(column+1, r.Number)
 			here := r.Cells[0].Text == "A1" || r.Cells[0].Text == "A2"
-			if here && r.Cells[column].Kind != report.BlankCell && !plotted["Slab RH "+at] {
+			if here && r.Cells[column].Kind != grid.BlankCell && !plotted["Slab RH "+at] {
 				t.Errorf("the reading in %s is not plotted", at)
 			}
 		}

@@ -5,16 +5,16 @@ import (
 	"strings"
 	"testing"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // A workbook that no reader would take is refused while it is written.
 func TestRecordTooBig(t *testing.T) {
-	tables := []report.Table{{
+	tables := []grid.Table{{
 		Name: "Air", Header: []string{"Note"},
-		Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{{Kind: report.TextCell, Text: "calm"}}}},
+		Rows: []grid.Row{{Number: 2, Cells: []grid.Cell{{Kind: grid.TextCell, Text: "calm"}}}},
 	}}
-	f := Filling{Tool: "firstboard", Tables: tables, Forms: []report.Form{{Name: "Air", Fields: make([]report.Field, 1)}}, Most: 1 << 20}
+	f := Filling{Tool: "firstboard", Tables: tables, Forms: []grid.Form{{Name: "Air", Fields: make([]grid.Field, 1)}}, Most: 1 << 20}
 	var out bytes.Buffer
 	if err := WriteRecord(&out, f); err != nil {
 		t.Error(err)

@@ -5,17 +5,18 @@ import (
 	"slices"
 
 	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Filling is a record to be filled in further, as a workbook of its own.
 type Filling struct {
 	Job    report.Job
-	Tool   string              // name and version
-	Sheets []report.FieldSheet // to print and write on; none where nothing is planned
-	Tables []report.Table      // of the record
-	Sum    string              // SHA-256 of the tables, by which it is known whether anybody typed since
-	Forms  []report.Form       // of each table, what its columns take
-	Most   uint64              // bytes unpacked, over which no reader would take it; 0 for any
+	Tool   string            // name and version
+	Sheets []grid.FieldSheet // to print and write on; none where nothing is planned
+	Tables []grid.Table      // of the record
+	Sum    string            // SHA-256 of the tables, by which it is known whether anybody typed since
+	Forms  []grid.Form       // of each table, what its columns take
+	Most   uint64            // bytes unpacked, over which no reader would take it; 0 for any
 }
 
 // WriteRecord writes a record alone: sheets to write on by hand, a sheet for
@@ -38,7 +39,7 @@ func WriteRecord(w io.Writer, f Filling) error {
 
 // fillPage is a table of a record with what is asked of its entries. Blanks in
 // a table short enough to be filled in by hand are boxed.
-func fillPage(t report.Table, f report.Form) page {
+func fillPage(t grid.Table, f grid.Form) page {
 	p := tablePage(t, t.Name)
 	p.checks = inputChecks(f)
 	looks := make([]look, len(f.Fields))

@@ -5,14 +5,14 @@ import (
 	"strings"
 	"time"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // tablePage is a table of the record: every row under the number it had, and
 // every cell as it was typed.
-func tablePage(t report.Table, name string) page { return columnsOf(t).page(t, name) }
+func tablePage(t grid.Table, name string) page { return columnsOf(t).page(t, name) }
 
-func (c columns) page(t report.Table, name string) page {
+func (c columns) page(t grid.Table, name string) page {
 	p := page{name: name, widths: c.widths, rows: tableRows(t, c), last: 1, head: 1, frozen: true, grid: true}
 	if n := len(t.Rows); n > 0 {
 		p.last = t.Rows[n-1].Number
@@ -20,7 +20,7 @@ func (c columns) page(t report.Table, name string) page {
 	return p
 }
 
-func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
+func tableRows(t grid.Table, c columns) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
 		head := header(t.Header...)
 		for i := range head.cells {
@@ -49,15 +49,15 @@ func tableRows(t report.Table, c columns) iter.Seq2[int, row] {
 
 // copied is a cell of the record. What a spreadsheet cannot hold as a number
 // or a day without changing it stays the text it was typed as.
-func copied(c report.Cell) cell {
+func copied(c grid.Cell) cell {
 	switch c.Kind {
-	case report.BlankCell:
+	case grid.BlankCell:
 		return cell{}
-	case report.NumberCell:
+	case grid.NumberCell:
 		if x, places, ok := plainNumber(c.Text); ok {
 			return cell{value: x, look: look{form: number, places: max(places, int(c.Places))}}
 		}
-	case report.DayCell, report.TimeCell:
+	case grid.DayCell, grid.TimeCell:
 		if holdsClock(c.Clock()) {
 			return cell{value: c.Clock(), look: look{form: clockForm(c)}}
 		}
@@ -81,9 +81,9 @@ func holdsClock(t time.Time) bool {
 	return t.Year() < 10000 && !t.Before(time.Date(1900, time.March, 1, 0, 0, 0, 0, time.UTC))
 }
 
-func clockForm(c report.Cell) form {
+func clockForm(c grid.Cell) form {
 	switch {
-	case c.Kind == report.DayCell:
+	case c.Kind == grid.DayCell:
 		return day
 	case c.Clock().Second() != 0:
 		return second
@@ -95,8 +95,8 @@ func clockForm(c report.Cell) form {
 // entry, within reason, and to the right where they begin with a number.
 type columns struct {
 	widths []float64
-	first  []report.CellKind // of the entries, the first that is not blank
-	turned []bool            // headers that stand upright
+	first  []grid.CellKind // of the entries, the first that is not blank
+	turned []bool          // headers that stand upright
 }
 
 func (c columns) stands(i int) stand {
@@ -111,7 +111,7 @@ func (c columns) stands(i int) stand {
 
 // numbers says whether a column stands to the right.
 func (c columns) numbers(i int) bool {
-	return i >= 0 && i < len(c.first) && c.first[i] == report.NumberCell
+	return i >= 0 && i < len(c.first) && c.first[i] == grid.NumberCell
 }
 
 // placed sets where an entry stands in its column: a number as the column
@@ -127,15 +127,15 @@ func (c columns) placed(entry cell, i int) cell {
 	return entry
 }
 
-func columnsOf(t report.Table) columns {
+func columnsOf(t grid.Table) columns {
 	n := len(t.Header)
-	c := columns{widths: make([]float64, n), first: make([]report.CellKind, n), turned: make([]bool, n)}
+	c := columns{widths: make([]float64, n), first: make([]grid.CellKind, n), turned: make([]bool, n)}
 	for i, h := range t.Header {
 		c.widths[i] = headWidth(h)
 	}
 	for _, r := range t.Rows {
 		for i, entry := range r.Cells[:min(len(r.Cells), n)] {
-			if c.first[i] == report.BlankCell {
+			if c.first[i] == grid.BlankCell {
 				c.first[i] = entry.Kind
 			}
 			if couldBeWider(entry, c.widths[i]) {
@@ -163,7 +163,7 @@ func headWidth(name string) float64 {
 
 // entryWidth is the width an entry asks for: its own, until it is long enough
 // to be broken into lines, and more again where those would be too many.
-func entryWidth(c report.Cell) float64 {
+func entryWidth(c grid.Cell) float64 {
 	const spare, most, linesWanted, widest = 0.5, 26, 20, 150
 	w := wideFor(span(shown(c))) + spare
 	if w <= most {
@@ -174,23 +174,23 @@ func entryWidth(c report.Cell) float64 {
 
 // couldBeWider says whether an entry may ask for more than a width: most are
 // plainly short enough.
-func couldBeWider(c report.Cell, width float64) bool {
+func couldBeWider(c grid.Cell, width float64) bool {
 	const widest, longestClock = 10 * slack, 16
 	n := len(c.Text)
-	if c.Kind == report.DayCell || c.Kind == report.TimeCell {
+	if c.Kind == grid.DayCell || c.Kind == grid.TimeCell {
 		n = longestClock
 	}
 	return wideFor(float64(n+int(c.Places))*widest)+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.
-func shown(c report.Cell) string {
+func shown(c grid.Cell) string {
 	switch c.Kind {
-	case report.DayCell:
+	case grid.DayCell:
 		return time.DateOnly
-	case report.TimeCell:
+	case grid.TimeCell:
 		return "2006-01-02 15:04"
-	case report.NumberCell:
+	case grid.NumberCell:
 		return c.Text + strings.Repeat("0", int(c.Places))
 	}
 	return c.Text

@@ -8,8 +8,8 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/workbook"
 )
 
@@ -35,26 +35,26 @@ func TestRecordTablesAreCopiedUnchanged(t *testing.T) {
 
 func TestCellsKeepTheirKindAndPlaces(t *testing.T) {
 	for _, c := range []struct {
-		cell          report.Cell
+		cell          grid.Cell
 		shows, format string
 	}{
 		{numberCell("70"), "70", "0"},
 		{numberCell("0.050"), "0.050", "0.000"},
 		{numberCell("-4.5"), "-4.5", "0.0"},
-		{report.Cell{Kind: report.NumberCell, Text: "84.7", Places: 2}, "84.70", "0.00"},
+		{grid.Cell{Kind: grid.NumberCell, Text: "84.7", Places: 2}, "84.70", "0.00"},
 		{numberCell("0.12345678901234567"), "0.12345678901234567", "@"},
-		{report.Cell{Kind: report.DayCell, Text: "2026-03-01"}, "2026-03-01", "yyyy-mm-dd"},
-		{report.Cell{Kind: report.TimeCell, Text: "2026-03-01 14:05:09"}, "2026-03-01 14:05:09", "yyyy-mm-dd hh:mm:ss"},
-		{report.Cell{Kind: report.DayCell, Text: "1899-12-31"}, "1899-12-31", "@"},
+		{grid.Cell{Kind: grid.DayCell, Text: "2026-03-01"}, "2026-03-01", "yyyy-mm-dd"},
+		{grid.Cell{Kind: grid.TimeCell, Text: "2026-03-01 14:05:09"}, "2026-03-01 14:05:09", "yyyy-mm-dd hh:mm:ss"},
+		{grid.Cell{Kind: grid.DayCell, Text: "1899-12-31"}, "1899-12-31", "@"},
 		{textCell("007"), "007", "@"},
 		{textCell("_x0041_"), "_x0041_", "@"},
 		{textCell("@sum(A1)"), "@sum(A1)", "@"},
 		{textCell("  two spaces "), "  two spaces ", "@"},
 	} {
 		b := sample()
-		b.Tables = []report.Table{{
+		b.Tables = []grid.Table{{
 			Name: "Air", Header: []string{"Entry"},
-			Rows: []report.TableRow{{Number: 2, Cells: []report.Cell{c.cell}}},
+			Rows: []grid.Row{{Number: 2, Cells: []grid.Cell{c.cell}}},
 		}}
 		f := opened(t, b)
 		if got, err := f.GetCellValue("Air", "A2"); err != nil || got != c.shows {
@@ -105,7 +105,7 @@ func TestTheHeaderStaysInSightAndIsPrintedOnEveryPage(t *testing.T) {
 
 func TestAWideTableIsPrintedOnSeveralPagesWithItsFirstColumn(t *testing.T) {
 	b := sample()
-	wide := report.Table{Name: "Areas"}
+	wide := grid.Table{Name: "Areas"}
 	for range 40 {
 		wide.Header = append(wide.Header, "Slab thickness (in)")
 	}
@@ -123,9 +123,9 @@ func TestAWideTableIsPrintedOnSeveralPagesWithItsFirstColumn(t *testing.T) {
 
 func TestSignOffsStandUnchangedAboveEmptyLines(t *testing.T) {
 	b := sample()
-	b.Tables = append(b.Tables, report.Table{
+	b.Tables = append(b.Tables, grid.Table{
 		Name: "Sign-off", Header: []string{"Area", "Role", "Name"},
-		Rows: []report.TableRow{{Number: 3, Cells: []report.Cell{textCell("A/1"), textCell("owner"), textCell("Owner")}}},
+		Rows: []grid.Row{{Number: 3, Cells: []grid.Cell{textCell("A/1"), textCell("owner"), textCell("Owner")}}},
 	})
 	f := opened(t, b)
 	rows, err := f.GetRows("Sign-off")
@@ -144,12 +144,12 @@ func TestSignOffsStandUnchangedAboveEmptyLines(t *testing.T) {
 
 func BenchmarkWriteAir(b *testing.B) {
 	book := sample()
-	air := report.Table{Name: "Air", Header: []string{"Read at", "Temp (F)", "RH (%)", "Instrument"}}
+	air := grid.Table{Name: "Air", Header: []string{"Read at", "Temp (F)", "RH (%)", "Instrument"}}
 	at := time.Date(2026, 1, 1, 0, 0, 0, 0, time.UTC)
 	for i := range 100_000 {
 		clock := at.Add(time.Duration(i) * time.Minute)
-		air.Rows = append(air.Rows, report.TableRow{Number: i + 2, Cells: []report.Cell{
-			{Kind: report.TimeCell, Text: evidence.ClockText(clock)}, numberCell("70.1"), numberCell("41.5"), textCell("L1"),
+		air.Rows = append(air.Rows, grid.Row{Number: i + 2, Cells: []grid.Cell{
+			{Kind: grid.TimeCell, Text: evidence.ClockText(clock)}, numberCell("70.1"), numberCell("41.5"), textCell("L1"),
 		}})
 	}
 	book.Tables = append(book.Tables, air)

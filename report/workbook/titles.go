@@ -6,7 +6,7 @@ import (
 	"unicode"
 	"unicode/utf16"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // titles are the names of the sheets. The record's tables choose first, so
@@ -119,8 +119,8 @@ const judgedName = "As judged"
 const signOffName = "Sign-off"
 
 // signOffHeader is its header where the record has none.
-func signOffHeader() report.Table {
-	return report.Table{
+func signOffHeader() grid.Table {
+	return grid.Table{
 		Name:   signOffName,
 		Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Document", "Remarks"},
 	}

@@ -3,19 +3,19 @@ package workbook
 import (
 	"slices"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 )
 
 // typed finds the cells of the record's copied tables.
 type typed struct {
-	tables map[string]report.Table // by the key of their names
+	tables map[string]grid.Table // by the key of their names
 	titles titles
 }
 
 func typedIn(b Book, t titles) typed {
-	all := typed{map[string]report.Table{}, t}
+	all := typed{map[string]grid.Table{}, t}
 	for _, table := range b.Tables {
 		all.tables[squash(table.Name)] = table
 	}
@@ -31,7 +31,7 @@ func (t typed) at(p evidence.Place) (c cell, known bool) {
 	}
 	name, number, column := at.Cell()
 	table, sheet := t.tables[squash(name)], t.titles.rows[squash(name)]
-	i, found := slices.BinarySearchFunc(table.Rows, number, func(r report.TableRow, n int) int { return r.Number - n })
+	i, found := slices.BinarySearchFunc(table.Rows, number, func(r grid.Row, n int) int { return r.Number - n })
 	if !found || column < 1 || column > len(table.Rows[i].Cells) {
 		return c, false
 	}

@@ -9,12 +9,13 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // Listing is a table that no record holds: how wide its columns stand, in
 // digits, and how many of them are printed, 0 for all.
 type Listing struct {
-	report.Table
+	grid.Table
 	Widths  []float64
 	Printed int
 }
@@ -67,7 +68,7 @@ func (l Listing) lines() iter.Seq2[int, row] {
 }
 
 // listed is a cell of a listing. What is longer than a cell holds is cut.
-func listed(entry report.Cell) cell {
+func listed(entry grid.Cell) cell {
 	const most, more = excelize.TotalCellChars, "..."
 	if tooLong(entry.Text) {
 		entry.Text = cut(entry.Text, most-len(more)) + more
@@ -75,7 +76,7 @@ func listed(entry report.Cell) cell {
 	c := copied(entry)
 	c.look.boxed, c.look.top = true, true
 	switch {
-	case entry.Kind != report.TextCell:
+	case entry.Kind != grid.TextCell:
 	case entry.Text == string(evidence.Go):
 		c.look.tone = blue
 	case entry.Text == string(evidence.NoGo):

@@ -8,25 +8,25 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // listing is a table of a row with a cell of every kind, and one of texts that
 // a spreadsheet would take for formulas.
 func listing() Listing {
-	text := func(s string) report.Cell { return report.Cell{Kind: report.TextCell, Text: s} }
-	rows := []report.TableRow{
-		{Number: 2, Cells: []report.Cell{
+	text := func(s string) grid.Cell { return grid.Cell{Kind: grid.TextCell, Text: s} }
+	rows := []grid.Row{
+		{Number: 2, Cells: []grid.Cell{
 			text("GO"),
-			{Kind: report.NumberCell, Text: "87.9", Places: 1},
-			{Kind: report.DayCell, Text: "2026-03-05"},
-			{Kind: report.TimeCell, Text: "2026-03-04 17:10"},
+			{Kind: grid.NumberCell, Text: "87.9", Places: 1},
+			{Kind: grid.DayCell, Text: "2026-03-05"},
+			{Kind: grid.TimeCell, Text: "2026-03-04 17:10"},
 			{},
 		}},
-		{Number: 3, Cells: []report.Cell{text("=1+1"), text("+1"), text("-1"), text("@a"), text(strings.Repeat("é", 40_000))}},
+		{Number: 3, Cells: []grid.Cell{text("=1+1"), text("+1"), text("-1"), text("@a"), text(strings.Repeat("é", 40_000))}},
 	}
 	return Listing{
-		Table:  report.Table{Name: "Verdicts", Header: []string{"Verdict", "Value", "On", "At", "Words"}, Rows: rows},
+		Table:  grid.Table{Name: "Verdicts", Header: []string{"Verdict", "Value", "On", "At", "Words"}, Rows: rows},
 		Widths: []float64{10, 10, 12, 18, 40}, Printed: 3,
 	}
 }
@@ -86,7 +86,7 @@ func TestListings(t *testing.T) {
 // A sheet that would not hold the rows is refused before anything is written.
 func TestListingOfTooManyRows(t *testing.T) {
 	l := listing()
-	l.Rows = make([]report.TableRow, excelize.TotalRows)
+	l.Rows = make([]grid.Row, excelize.TotalRows)
 	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil ||
 		!strings.Contains(err.Error(), "more than a sheet holds") {
 		t.Errorf("%v", err)

@@ -7,27 +7,27 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 )
 
 // goal is the record's table that the rows go into.
 type goal struct {
-	table report.Table
+	table grid.Table
 	at    []int           // the column of each of the schema's heads, or -1
 	units []evidence.Unit // of those columns
-	spare []report.Cell
+	spare []grid.Cell
 }
 
 // goalOf is the record's own table with the columns that it lacks behind its
 // own. Where it has no rows, its columns take over the units of the file.
 func goalOf(rec record.Record, title string, b matcher) goal {
-	g := goal{table: report.Table{Name: title}, units: make([]evidence.Unit, len(b.heads))}
+	g := goal{table: grid.Table{Name: title}, units: make([]evidence.Unit, len(b.heads))}
 	for range b.heads {
 		g.at = append(g.at, -1)
 	}
-	if i := slices.IndexFunc(rec.Tables, func(t report.Table) bool { return t.Name == title }); i >= 0 {
+	if i := slices.IndexFunc(rec.Tables, func(t grid.Table) bool { return t.Name == title }); i >= 0 {
 		g.table.Header, g.table.Rows = slices.Clone(rec.Tables[i].Header), slices.Clone(rec.Tables[i].Rows)
 	}
 	for i, header := range g.table.Header {
@@ -48,7 +48,7 @@ func goalOf(rec record.Record, title string, b matcher) goal {
 	}
 	for i := range g.table.Rows {
 		row := &g.table.Rows[i]
-		row.Cells = slices.Concat(row.Cells, make([]report.Cell, len(g.table.Header)-len(row.Cells)))
+		row.Cells = slices.Concat(row.Cells, make([]grid.Cell, len(g.table.Header)-len(row.Cells)))
 	}
 	return g
 }
@@ -66,10 +66,10 @@ func (g *goal) place(head int, c record.Column, u evidence.Unit) {
 }
 
 // cells is room for a row of the table.
-func (g *goal) cells() []report.Cell {
+func (g *goal) cells() []grid.Cell {
 	n := len(g.table.Header)
 	if len(g.spare) < n {
-		g.spare = make([]report.Cell, n*batchRows)
+		g.spare = make([]grid.Cell, n*batchRows)
 	}
 	row := g.spare[:n:n]
 	g.spare = g.spare[n:]
@@ -78,9 +78,9 @@ func (g *goal) cells() []report.Cell {
 
 // convert takes a number to the unit of its column in the table, and says
 // whether it had to be rounded: to 6 places, where it does not end.
-func (g *goal) convert(c *report.Cell, t tie) (rounded bool) {
+func (g *goal) convert(c *grid.Cell, t tie) (rounded bool) {
 	to := g.units[t.head]
-	if c.Kind != report.NumberCell || t.unit == to {
+	if c.Kind != grid.NumberCell || t.unit == to {
 		return false
 	}
 	const most = 6
@@ -119,7 +119,7 @@ func newSeen(g goal, b matcher) seen {
 
 // add notes a row, and says whether it is one that came before, or one of the
 // same thing and time with other readings.
-func (s *seen) add(cells []report.Cell) (repeats, doubles bool) {
+func (s *seen) add(cells []grid.Cell) (repeats, doubles bool) {
 	row, thing := s.sum(cells, s.whole), s.sum(cells, s.thing)
 	_, repeats = s.rows[row]
 	_, doubles = s.things[thing]
@@ -128,14 +128,14 @@ func (s *seen) add(cells []report.Cell) (repeats, doubles bool) {
 }
 
 // sum is a digest of some of a row's cells, as they are compared.
-func (s *seen) sum(cells []report.Cell, of []int) [16]byte {
+func (s *seen) sum(cells []grid.Cell, of []int) [16]byte {
 	s.buffer = s.buffer[:0]
 	for _, at := range of {
 		c := cells[at]
 		switch c.Kind {
-		case report.NumberCell:
+		case grid.NumberCell:
 			s.buffer = append(s.buffer, leanNumber(c.Text)...)
-		case report.TextCell:
+		case grid.TextCell:
 			s.buffer = append(s.buffer, evidence.Key(c.Text)...)
 		default:
 			s.buffer = append(s.buffer, c.Text...)

@@ -6,7 +6,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -98,7 +98,7 @@ func TestFullRecord(t *testing.T) {
 	for _, table := range rec.Tables {
 		left -= len(table.Rows)
 	}
-	rec.Tables = append(rec.Tables, report.Table{Name: "Scan", Header: []string{"Area"}, Rows: make([]report.TableRow, left-2)})
+	rec.Tables = append(rec.Tables, grid.Table{Name: "Scan", Header: []string{"Area"}, Rows: make([]grid.Row, left-2)})
 	const text = "Time,Temp (F),RH\n2026-03-14 08:00,70,45\n2026-03-14 08:10,70,45\n"
 	if l := logged(t, rec, text, airLog()); l.Added != 2 {
 		t.Errorf("%d rows were added", l.Added)

@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
@@ -24,14 +25,14 @@ type Intake struct {
 
 // Logged is a table with the rows of a file added to it.
 type Logged struct {
-	Table    report.Table // whole, the rows that were there first
-	Guesses  []string     // how the file was read, a line each
-	Added    int          // rows
-	Repeated int          // rows that stood there already
-	Doubled  int          // rows added beside one of the same thing and time that says something else
-	Unread   int          // rows that cannot be read
-	Faults   []string     // of the first rows that cannot be read
-	ToFill   []string     // starred columns that stay blank, and where
+	Table    grid.Table // whole, the rows that were there first
+	Guesses  []string   // how the file was read, a line each
+	Added    int        // rows
+	Repeated int        // rows that stood there already
+	Doubled  int        // rows added beside one of the same thing and time that says something else
+	Unread   int        // rows that cannot be read
+	Faults   []string   // of the first rows that cannot be read
+	ToFill   []string   // starred columns that stay blank, and where
 }
 
 // mostUnread is how many rows that cannot be read are listed.

@@ -7,7 +7,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 )
 
@@ -25,7 +25,7 @@ func logged(t testing.TB, rec record.Record, text string, in Intake) Logged {
 }
 
 // texts are a table's header and rows, a line each.
-func texts(table report.Table) string {
+func texts(table grid.Table) string {
 	all := []string{strings.Join(table.Header, "|")}
 	for _, r := range table.Rows {
 		var cells []string

@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
@@ -24,7 +25,7 @@ type arrival struct {
 	job     report.Job
 	settler record.Settler
 	batch   *sheet.Table
-	spread  []report.Cell  // of the batch
+	spread  []grid.Cell    // of the batch
 	faults  []record.Fault // of the batch, found before it is decoded
 	goal    goal
 	seen    seen
@@ -57,7 +58,7 @@ func newArrival(
 			}
 		}
 	}
-	x.batch = &sheet.Table{Table: report.Table{Name: table}, File: text.name, Comma: look.comma.line > 0}
+	x.batch = &sheet.Table{Table: grid.Table{Name: table}, File: text.name, Comma: look.comma.line > 0}
 	for _, t := range b.ties {
 		x.batch.Header = append(x.batch.Header, evidence.Heading(t.Name, t.unit))
 	}
@@ -66,7 +67,7 @@ func newArrival(
 			x.batch.Header = append(x.batch.Header, c.Title())
 		}
 	}
-	x.spread = make([]report.Cell, batchRows*len(x.batch.Header))
+	x.spread = make([]grid.Cell, batchRows*len(x.batch.Header))
 	x.seen = newSeen(x.goal, b)
 	return x, nil
 }
@@ -153,13 +154,13 @@ func (x *arrival) row(number int, cells []string) {
 			continue
 		}
 		read = read || isReading(t.Column)
-		row[i] = report.Cell{Kind: report.TextCell, Text: text}
+		row[i] = grid.Cell{Kind: grid.TextCell, Text: text}
 	}
 	if !read {
 		x.fault(number, "", "holds no reading")
 		return
 	}
-	x.batch.Rows = append(x.batch.Rows, report.TableRow{Number: number, Cells: row})
+	x.batch.Rows = append(x.batch.Rows, grid.Row{Number: number, Cells: row})
 }
 
 // cell is what the record is to hold for a tie, or a complaint.
@@ -281,7 +282,7 @@ func (x *arrival) unread(f record.Fault) {
 }
 
 // keep adds a row to the table, unless it stands there already.
-func (x *arrival) keep(row report.TableRow) error {
+func (x *arrival) keep(row grid.Row) error {
 	cells := x.goal.cells()
 	for i, t := range x.ties {
 		c := row.Cells[i]
@@ -302,7 +303,7 @@ func (x *arrival) keep(row report.TableRow) error {
 		x.out.Doubled++
 	}
 	for i, at := range x.goal.at {
-		if at >= 0 && x.heads[i].Star && cells[at].Kind == report.BlankCell {
+		if at >= 0 && x.heads[i].Star && cells[at].Kind == grid.BlankCell {
 			x.blanks[i]++
 		}
 	}
@@ -313,7 +314,7 @@ func (x *arrival) keep(row report.TableRow) error {
 	if last == sheet.MostRows {
 		return sheet.TooBig("has more rows in one table than a spreadsheet can hold; split the record or thin its logger rows")
 	}
-	t.Rows = append(t.Rows, report.TableRow{Number: last + 1, Cells: cells})
+	t.Rows = append(t.Rows, grid.Row{Number: last + 1, Cells: cells})
 	x.out.Added++
 	return nil
 }

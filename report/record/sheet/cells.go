@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // reader is one pass over the cells of a sheet. Rows and columns count from 1
@@ -108,7 +108,7 @@ func (r *reader) cell(e xml.StartElement) error {
 	}
 	kind, _ := attr(e, "t")
 	c, err := r.value(kind, f)
-	if err != nil || c.Kind == report.BlankCell {
+	if err != nil || c.Kind == grid.BlankCell {
 		return err
 	}
 	if r.row > 1 {
@@ -151,7 +151,7 @@ func (r *reader) format(e xml.StartElement) (format, error) {
 }
 
 // value reads what a cell holds.
-func (r *reader) value(kind string, f format) (report.Cell, error) {
+func (r *reader) value(kind string, f format) (grid.Cell, error) {
 	var stored string
 	var valued, formula bool
 	err := children(r.d, func(e xml.StartElement) (err error) {
@@ -173,45 +173,45 @@ func (r *reader) value(kind string, f format) (report.Cell, error) {
 		return err
 	})
 	if err != nil {
-		return report.Cell{}, err
+		return grid.Cell{}, err
 	}
 	if number := kind == "" || kind == "n"; !valued || number && strings.TrimSpace(stored) == "" {
 		if formula {
-			return report.Cell{Kind: NoResult, Text: "="}, nil
+			return grid.Cell{Kind: NoResult, Text: "="}, nil
 		}
-		return report.Cell{}, nil
+		return grid.Cell{}, nil
 	}
 	return r.typed(kind, stored, f)
 }
 
 // typed is a stored value by the type of its cell.
-func (r *reader) typed(kind, stored string, f format) (report.Cell, error) {
+func (r *reader) typed(kind, stored string, f format) (grid.Cell, error) {
 	switch kind {
 	case "inlineStr":
-		return report.Cell{Kind: report.TextCell, Text: stored}, nil
+		return grid.Cell{Kind: grid.TextCell, Text: stored}, nil
 	case "str":
-		return report.Cell{Kind: report.TextCell, Text: unescaped(stored)}, nil
+		return grid.Cell{Kind: grid.TextCell, Text: unescaped(stored)}, nil
 	case "s":
 		n, err := strconv.Atoi(strings.TrimSpace(stored))
 		if err != nil || n < 0 || n >= len(r.texts) {
-			return report.Cell{}, fmt.Errorf("row %d names a text %q that does not exist", r.row, stored)
+			return grid.Cell{}, fmt.Errorf("row %d names a text %q that does not exist", r.row, stored)
 		}
-		return report.Cell{Kind: report.TextCell, Text: r.texts[n]}, nil
+		return grid.Cell{Kind: grid.TextCell, Text: r.texts[n]}, nil
 	case "e":
-		return report.Cell{Kind: Failure, Text: stored}, nil
+		return grid.Cell{Kind: Failure, Text: stored}, nil
 	case "d":
 		return isoCell(stored, f), nil
 	case "b":
 		switch strings.TrimSpace(stored) {
 		case "1", "true":
-			return report.Cell{Kind: Truth, Text: "TRUE"}, nil
+			return grid.Cell{Kind: Truth, Text: "TRUE"}, nil
 		case "0", "false":
-			return report.Cell{Kind: Truth, Text: "FALSE"}, nil
+			return grid.Cell{Kind: Truth, Text: "FALSE"}, nil
 		}
 	case "", "n":
 		if c, ok := r.numberCell(strings.TrimSpace(stored), f); ok {
 			return c, nil
 		}
 	}
-	return report.Cell{}, fmt.Errorf("row %d holds %q, which is no value of the type %q", r.row, stored, kind)
+	return grid.Cell{}, fmt.Errorf("row %d holds %q, which is no value of the type %q", r.row, stored, kind)
 }

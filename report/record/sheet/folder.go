@@ -15,7 +15,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 	"firstboard/report/untrusted"
 )
 
@@ -175,7 +175,7 @@ func overlong(data []byte) (row int, quoted bool) {
 // readLines is readCSV for a text without quotes, in which each line is a row.
 // Its cells are parts of it, and nothing is copied.
 func (s *Table) readLines(text, sep string) error {
-	s.Rows = make([]report.TableRow, 0, min(strings.Count(text, "\n"), MostRows))
+	s.Rows = make([]grid.Row, 0, min(strings.Count(text, "\n"), MostRows))
 	var fields []string
 	first := true
 	for number := 1; text != ""; number++ {
@@ -204,7 +204,7 @@ func (s *Table) line(header bool, number int, fields []string) error {
 		if header {
 			err = s.head(number, i, f)
 		} else {
-			err = s.put(number, i, report.Cell{Kind: report.TextCell, Text: fromCSV(f)})
+			err = s.put(number, i, grid.Cell{Kind: grid.TextCell, Text: fromCSV(f)})
 		}
 		if strings.ContainsAny(f, "\r\n") {
 			s.Broken = append(s.Broken, Stray{number, i, f})

@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // A spreadsheet keeps 15 digits and may store 17.
@@ -62,7 +62,7 @@ func TestFormats(t *testing.T) {
 func TestRoom(t *testing.T) {
 	o := &Source{Name: "mill.xlsx", left: &Room{rows: 4, cells: 5, bytes: 1000}}
 	put := func(s *Table, row, column int) error {
-		return s.put(row, column, report.Cell{Kind: report.TextCell, Text: "x"})
+		return s.put(row, column, grid.Cell{Kind: grid.TextCell, Text: "x"})
 	}
 	air, wood := o.table("Air", o.Name, "Air"), o.table("Wood", o.Name, "Wood")
 	air.Header, wood.Header = []string{"Read at", "Note"}, []string{"Area", "Note"}

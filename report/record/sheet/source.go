@@ -7,8 +7,8 @@ import (
 	"path/filepath"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/untrusted"
 )
 
@@ -113,7 +113,7 @@ func (s *Source) Table(name string) *Table {
 
 // table is a table to come, from a file or from a sheet of it.
 func (s *Source) table(name, file, sheet string) *Table {
-	return &Table{Table: report.Table{Name: name}, File: file, Sheet: sheet, left: s.left}
+	return &Table{Table: grid.Table{Name: name}, File: file, Sheet: sheet, left: s.left}
 }
 
 // named is the known table that a name stands for, or empty.

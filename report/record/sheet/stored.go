@@ -8,8 +8,8 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // exactDigits is how many digits a spreadsheet keeps of a number. It may
@@ -39,9 +39,9 @@ func meant(stored string) (string, bool) {
 
 // numberCell is a stored number as its format shows it to be: a number, a
 // percentage, a day or a time.
-func (w *workbook) numberCell(stored string, f format) (report.Cell, bool) {
+func (w *workbook) numberCell(stored string, f format) (grid.Cell, bool) {
 	text, ok := meant(stored)
-	c := report.Cell{Kind: report.NumberCell, Text: text}
+	c := grid.Cell{Kind: grid.NumberCell, Text: text}
 	switch {
 	case !ok:
 		return c, false
@@ -92,20 +92,20 @@ func (w *workbook) clock(stored string) (time.Time, bool) {
 }
 
 // clockCell is a day where the format shows no time and there is none.
-func clockCell(t time.Time, f format) report.Cell {
+func clockCell(t time.Time, f format) grid.Cell {
 	if f == dayFormat && t.Equal(t.Truncate(24*time.Hour)) {
-		return report.Cell{Kind: report.DayCell, Text: t.Format(time.DateOnly)}
+		return grid.Cell{Kind: grid.DayCell, Text: t.Format(time.DateOnly)}
 	}
-	return report.Cell{Kind: report.TimeCell, Text: evidence.ClockText(t)}
+	return grid.Cell{Kind: grid.TimeCell, Text: evidence.ClockText(t)}
 }
 
 // isoCell is a cell stored as an ISO 8601 text: a day, or a day and a time.
-func isoCell(stored string, f format) report.Cell {
+func isoCell(stored string, f format) grid.Cell {
 	stored = strings.TrimSpace(stored)
 	for _, layout := range []string{"2006-01-02T15:04:05", "2006-01-02T15:04"} {
 		if t, err := time.Parse(layout, strings.TrimSuffix(stored, "Z")); err == nil {
 			return clockCell(t.Round(time.Second), f)
 		}
 	}
-	return report.Cell{Kind: report.TextCell, Text: stored}
+	return grid.Cell{Kind: grid.TextCell, Text: stored}
 }

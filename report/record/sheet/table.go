@@ -4,14 +4,14 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
+	"firstboard/report/grid"
 )
 
 // Table is a table on its way from a file to the decoder. Its cells hold
 // what the file says; the decoder settles their kinds by the schema, so that
 // an identifier such as 007 stays text.
 type Table struct {
-	report.Table
+	grid.Table
 	File   string   // base name of the file
 	Sheet  string   // of a workbook, as it is spelled there; empty for CSV
 	Comma  bool     // numbers may be typed with a decimal comma
@@ -20,9 +20,9 @@ type Table struct {
 	Broken []Stray  // entries with a line break, of a CSV file
 	Above  []Sample // the first rows, the header's with them
 
-	top   int           // the number of the header's row
-	spare []report.Cell // for the rows to come
-	left  *Room         // of the record that the table is of
+	top   int         // the number of the header's row
+	spare []grid.Cell // for the rows to come
+	left  *Room       // of the record that the table is of
 }
 
 // Stray is an entry that has no place in the table. Its column counts from 0.
@@ -39,10 +39,10 @@ type Sample struct {
 
 // What a cell of a workbook may hold besides the kinds of a table.
 const (
-	Percent  = report.TimeCell + 1 + iota // a number; its Text is in percents
-	Truth                                 // TRUE or FALSE
-	Failure                               // an error value
-	NoResult                              // a formula without a stored result
+	Percent  = grid.TimeCell + 1 + iota // a number; its Text is in percents
+	Truth                               // TRUE or FALSE
+	Failure                             // an error value
+	NoResult                            // a formula without a stored result
 )
 
 // What may be read at most: rows as a sheet has them, columns that no table
@@ -104,8 +104,8 @@ func (s *Table) note(row, column int, text string) {
 }
 
 // put stores a cell of a data row; column counts from 0. Rows come in order.
-func (s *Table) put(row, column int, c report.Cell) error {
-	if c.Kind == report.TextCell && strings.TrimSpace(c.Text) == "" {
+func (s *Table) put(row, column int, c grid.Cell) error {
+	if c.Kind == grid.TextCell && strings.TrimSpace(c.Text) == "" {
 		return nil
 	}
 	if err := s.left.hold(c.Text); err != nil {
@@ -126,17 +126,17 @@ func (s *Table) put(row, column int, c report.Cell) error {
 		if err := s.left.Take(len(s.Header)); err != nil {
 			return err
 		}
-		s.Rows = append(s.Rows, report.TableRow{Number: row, Cells: s.cells()})
+		s.Rows = append(s.Rows, grid.Row{Number: row, Cells: s.cells()})
 	}
 	s.Rows[len(s.Rows)-1].Cells[column] = c
 	return nil
 }
 
 // cells is room for a row's cells, cut from a larger piece.
-func (s *Table) cells() []report.Cell {
+func (s *Table) cells() []grid.Cell {
 	n := len(s.Header)
 	if len(s.spare) < n {
-		s.spare = make([]report.Cell, n*min(max(len(s.Rows), 4), 512))
+		s.spare = make([]grid.Cell, n*min(max(len(s.Rows), 4), 512))
 	}
 	row := s.spare[:n:n]
 	s.spare = s.spare[n:]

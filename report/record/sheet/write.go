@@ -5,15 +5,15 @@ import (
 	"io"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // WriteCSV writes a table as the file of a record that is a folder, each row on
 // the line that its number names, so that evidence is found there; where texts
 // of several lines leave no room for that, on the next. Over MostBytes, which
 // no reader would take, it is an error.
-func WriteCSV(w io.Writer, t report.Table) error {
+func WriteCSV(w io.Writer, t grid.Table) error {
 	out := csv.NewWriter(&bounded{w, MostBytes})
 	if err := out.Write(t.Header); err != nil {
 		return err

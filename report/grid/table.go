@@ -1,4 +1,4 @@
-package report
+package grid
 
 import (
 	"slices"
@@ -11,12 +11,12 @@ import (
 type Table struct {
 	Name   string // as the design names it: "Slab RH"
 	Header []string
-	Rows   []TableRow
+	Rows   []Row
 }
 
-// TableRow is one row and the number it has in its file or sheet, header and
+// Row is one row and the number it has in its file or sheet, header and
 // blank lines counted.
-type TableRow struct {
+type Row struct {
 	Number int
 	Cells  []Cell
 }
@@ -54,7 +54,7 @@ func (t Table) Concerning(area string) Table {
 	if column < 0 {
 		return t
 	}
-	t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r TableRow) bool {
+	t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r Row) bool {
 		if column >= len(r.Cells) {
 			return false
 		}
@@ -89,13 +89,13 @@ func (t Table) With(columns []string, rows ...[]string) Table {
 				cells[at[k]] = Cell{Kind: TextCell, Text: text}
 			}
 		}
-		t.Rows = append(t.Rows, TableRow{Number: next + i, Cells: cells})
+		t.Rows = append(t.Rows, Row{Number: next + i, Cells: cells})
 	}
 	return t
 }
 
 // widened are the rows, with a blank for each column beyond the old ones.
-func (t Table) widened(old int) []TableRow {
+func (t Table) widened(old int) []Row {
 	rows := slices.Clone(t.Rows)
 	if len(t.Header) == old {
 		return rows

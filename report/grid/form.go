@@ -1,4 +1,4 @@
-package report
+package grid
 
 import "github.com/shopspring/decimal"
 
