@@ -31,6 +31,7 @@ func allowed() map[string][]string {
 		"report":                append(slices.Clone(domain), "report/instruments"),
 		"report/record/sheet":   {"report/evidence", "report/grid", "report/untrusted"},
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
+		"report/record/forms":   append(slices.Clone(outer), "report/record", "report/record/sheet"),
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook":       append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart"),
@@ -44,7 +45,7 @@ func allowed() map[string][]string {
 		"report/plan":     outer,
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/intake",
+		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/forms", "report/record/intake",
 			"report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }

@@ -13,7 +13,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/grid"
-	"firstboard/report/record"
+	"firstboard/report/record/forms"
 	"firstboard/report/workbook"
 )
 
@@ -45,7 +45,7 @@ func blank(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	b := workbook.Blank{Tool: toolName + " " + version, Steps: record.FirstSteps(), Forms: record.Layout(system)}
+	b := workbook.Blank{Tool: toolName + " " + version, Steps: forms.FirstSteps(), Forms: forms.Empty(system)}
 	switch ext := strings.ToLower(filepath.Ext(path)); {
 	case ext == ".xlsx":
 		err = blankFile(path, b, c.Bool("force"))
@@ -61,12 +61,12 @@ func blank(c *cli.Context) error {
 	return nil
 }
 
-func systemOf(units string) (record.System, error) {
+func systemOf(units string) (forms.System, error) {
 	switch units {
 	case "imperial":
-		return record.Imperial, nil
+		return forms.Imperial, nil
 	case "metric":
-		return record.Metric, nil
+		return forms.Metric, nil
 	}
 	return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
 }
@@ -82,7 +82,7 @@ func blankFile(path string, b workbook.Blank, force bool) error {
 // untouched are the tables of empty records: nobody typed what stands in them.
 func untouched() []grid.Table {
 	var all []grid.Table
-	for _, f := range append(record.Layout(record.Imperial), record.Layout(record.Metric)...) {
+	for _, f := range append(forms.Empty(forms.Imperial), forms.Empty(forms.Metric)...) {
 		t := grid.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
 		for i, item := range f.Rows {
 			t.Rows = append(t.Rows, grid.Row{

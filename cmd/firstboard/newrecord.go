@@ -11,6 +11,7 @@ import (
 
 	"firstboard/report/grid"
 	"firstboard/report/record"
+	"firstboard/report/record/forms"
 	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
 	"firstboard/report/workbook"
@@ -46,7 +47,7 @@ func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) w
 		Most: sheet.MostBytes,
 	}
 	for _, t := range tables {
-		f.Forms = append(f.Forms, record.FormOf(t))
+		f.Forms = append(f.Forms, forms.For(t))
 	}
 	return f
 }

@@ -28,6 +28,16 @@ func Heading(name string, u Unit) string {
 	return name
 }
 
+// Parted are a header's name and the text of its bracket.
+func Parted(header string) (name, unit string) {
+	header = Tidy(header)
+	open := strings.LastIndexByte(header, '(')
+	if open < 0 || !strings.HasSuffix(header, ")") {
+		return header, ""
+	}
+	return strings.TrimSpace(header[:open]), header[open+1 : len(header)-1]
+}
+
 // UnitNamed is the unit among some that a text names: °F is F, sq ft and ft²
 // are ft2.
 func UnitNamed(text string, among []Unit) (Unit, bool) {

@@ -36,7 +36,7 @@ func ReadWith(path, table string, add func(grid.Table) grid.Table) (Record, erro
 // the first unit in its bracket.
 func Heading(t grid.Table, column string, units ...evidence.Unit) (string, evidence.Unit) {
 	for _, header := range t.Header {
-		name, in := split(header)
+		name, in := evidence.Parted(header)
 		if u, ok := evidence.UnitNamed(in, units); ok && evidence.Same(name, column) {
 			return header, u
 		}

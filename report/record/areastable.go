@@ -148,7 +148,7 @@ func written(entry string) string {
 // after areas, so it is looked up when both are read.
 func product(title string, kinds []string, field func(*report.Area) *string) column[report.Area] {
 	col := name(title, field)
-	col.takes.Of = "Products"
+	col.Takes.Of = "Products"
 	store := col.read
 	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		store(d, c, a)
@@ -174,7 +174,7 @@ func (d *decoder) product(typed string, kinds []string) {
 // climate is the column that names an area's climate, looked up as late.
 func climate(field func(*report.Area) *string) column[report.Area] {
 	col := name("Climate", field)
-	col.takes.Of = "Climates"
+	col.Takes.Of = "Climates"
 	store := col.read
 	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		store(d, c, a)

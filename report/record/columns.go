@@ -25,7 +25,7 @@ func words(c *grid.Cell) string {
 
 // text is a column of free words.
 func text[T any](name string, field func(*T) *string) column[T] {
-	return column[T]{name: name, read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: name}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = words(c)
 	}}
 }
@@ -33,7 +33,7 @@ func text[T any](name string, field func(*T) *string) column[T] {
 // name is a column of identifiers, which often are those of the row before.
 func name[T any](title string, field func(*T) *string) column[T] {
 	var typed, tidy string
-	return column[T]{name: title, read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title}, func(d *decoder, c *grid.Cell, row *T) {
 		if text := words(c); text != typed {
 			typed, tidy = text, evidence.Tidy(text)
 		}
@@ -43,7 +43,7 @@ func name[T any](title string, field func(*T) *string) column[T] {
 
 // identifiers is a column of identifiers with commas between them.
 func identifiers[T any](title string, field func(*T) *[]string) column[T] {
-	return column[T]{name: title, read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = entries(words(c))
 	}}
 }
@@ -106,7 +106,7 @@ func (d *decoder) taker(id string, kinds []string) bool {
 
 func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {
 	col := name(title, field)
-	col.takes.Of = of
+	col.Takes.Of = of
 	store := col.read
 	found := "" // in the row before
 	col.read = func(d *decoder, c *grid.Cell, row *T) {
@@ -124,7 +124,7 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 
 // word is a column of fixed words, stored in their own spelling.
 func word[T any](title string, among []string, field func(*T) *string) column[T] {
-	return column[T]{name: title, takes: grid.Takes{Words: among}, read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title, Takes: grid.Takes{Words: among}}, func(d *decoder, c *grid.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
 		d.complain(complaint)
 		*field(row) = w
@@ -140,8 +140,8 @@ func yesNo[T any](title string, field func(*T) *string) column[T] {
 func number[T any](title string, units []evidence.Unit, rule rule, field func(*T) *evidence.Reading) column[T] {
 	takes := grid.Takes{Kind: grid.NumberField}
 	return column[T]{
-		name: title, units: units, takes: takes, rule: rule,
-		read: func(d *decoder, c *grid.Cell, row *T) {
+		Column{Name: title, Units: units, Takes: takes, Span: rule},
+		func(d *decoder, c *grid.Cell, row *T) {
 			*field(row) = d.number(c, rule)
 		},
 	}
@@ -151,8 +151,8 @@ func number[T any](title string, units []evidence.Unit, rule rule, field func(*T
 func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
 	takes := grid.Takes{Kind: grid.NumberField, None: true}
 	return column[T]{
-		name: title, units: units, takes: takes, rule: rule,
-		read: func(d *decoder, c *grid.Cell, row *T) {
+		Column{Name: title, Units: units, Takes: takes, Span: rule},
+		func(d *decoder, c *grid.Cell, row *T) {
 			switch inWords := c.Kind == grid.TextCell && !strings.ContainsAny(c.Text, "0123456789"); {
 			case inWords && evidence.Same(c.Text, "none"):
 				field(row).None = true
@@ -167,14 +167,14 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 
 // date is a column of calendar days.
 func date[T any](title string, from era, field func(*T) *evidence.Date) column[T] {
-	return column[T]{name: title, takes: from.takes(grid.DayField), read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title, Takes: from.takes(grid.DayField)}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
 func clock[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{name: title, takes: from.takes(grid.ClockField), read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title, Takes: from.takes(grid.ClockField)}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
@@ -182,8 +182,8 @@ func clock[T any](title string, from era, field func(*T) *evidence.Time) column[
 // clockOrDay is a column of times in which a day alone means its end.
 func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
 	return column[T]{
-		name: title, takes: from.takes(grid.ClockOrDayField),
-		read: func(d *decoder, c *grid.Cell, row *T) {
+		Column{Name: title, Takes: from.takes(grid.ClockOrDayField)},
+		func(d *decoder, c *grid.Cell, row *T) {
 			if isDay(c) {
 				*field(row) = d.endOf(d.date(c, from))
 				return
@@ -196,7 +196,7 @@ func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) co
 // flag is a column of yes and no in which a blank is a no.
 func flag[T any](title string, field func(*T) *bool) column[T] {
 	among := []string{"yes", "no"}
-	return column[T]{name: title, takes: grid.Takes{Words: among}, read: func(d *decoder, c *grid.Cell, row *T) {
+	return column[T]{Column{Name: title, Takes: grid.Takes{Words: among}}, func(d *decoder, c *grid.Cell, row *T) {
 		w, complaint := oneOf(words(c), among)
 		d.complain(complaint)
 		*field(row) = w == "yes"

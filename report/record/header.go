@@ -3,21 +3,10 @@ package record
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"firstboard/report/evidence"
 	"firstboard/report/record/sheet"
 )
-
-// split parts a header into its name and the text of its bracket.
-func split(header string) (name, unit string) {
-	header = evidence.Tidy(header)
-	open := strings.LastIndexByte(header, '(')
-	if open < 0 || !strings.HasSuffix(header, ")") {
-		return header, ""
-	}
-	return strings.TrimSpace(header[:open]), header[open+1 : len(header)-1]
-}
 
 // headerMatch is the column that a header names and the unit it carries. The
 // column is -1 where there is none; meant is the one that it may be misspelt
@@ -29,12 +18,12 @@ type headerMatch struct {
 }
 
 // match finds the column that a header names.
-func match[T any](table, header string, columns []column[T]) headerMatch {
-	name, in := split(header)
+func match(table, header string, columns []Column) headerMatch {
+	name, in := evidence.Parted(header)
 	m := headerMatch{column: -1, meant: -1}
 	var namesakes []string
 	for i, c := range columns {
-		if !evidence.Same(name, c.name) {
+		if !evidence.Same(name, c.Name) {
 			continue
 		}
 		if unit, ok := c.carries(in); ok {
@@ -55,10 +44,10 @@ func match[T any](table, header string, columns []column[T]) headerMatch {
 
 // unmatched is what is wrong with a header that names no column, and which it
 // may be meant for.
-func unmatched[T any](table, header string, columns []column[T]) (meant int, complaint string) {
-	name, _ := split(header)
+func unmatched(table, header string, columns []Column) (meant int, complaint string) {
+	name, _ := evidence.Parted(header)
 	if now := nowCalled(name, columnsNow(table)); now != "" {
-		meant = slices.IndexFunc(columns, func(c column[T]) bool { return evidence.Same(c.name, now) })
+		meant = slices.IndexFunc(columns, func(c Column) bool { return evidence.Same(c.Name, now) })
 		if meant >= 0 {
 			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now),
 				evidence.Either(columns[meant].titles()))
@@ -66,7 +55,7 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 	}
 	var names, titles []string
 	for _, c := range columns {
-		names, titles = append(names, c.name), append(titles, c.titles()...)
+		names, titles = append(names, c.Name), append(titles, c.titles()...)
 	}
 	near, text := slices.Index(names, evidence.NearMiss(name, names)),
 		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
@@ -77,19 +66,19 @@ func unmatched[T any](table, header string, columns []column[T]) (meant int, com
 }
 
 // unitMeant says of a unit that is not known in a column which one it spells.
-func unitMeant[T any](in string, c column[T]) string {
-	if u, ok := evidence.UnitMeant(in, c.units); ok {
+func unitMeant(in string, c Column) string {
+	if u, ok := evidence.UnitMeant(in, c.Units); ok {
 		return fmt.Sprintf("writes its unit %s; ", evidence.Quote(u.Short()))
 	}
 	return "carries a unit that is not known here; "
 }
 
 // carries is the unit that the text of a bracket stands for in this column.
-func (c column[T]) carries(in string) (evidence.Unit, bool) {
-	if len(c.units) == 0 {
+func (c Column) carries(in string) (evidence.Unit, bool) {
+	if len(c.Units) == 0 {
 		return evidence.None, in == ""
 	}
-	return evidence.UnitNamed(in, c.units)
+	return evidence.UnitNamed(in, c.Units)
 }
 
 // headerBelow is the number of the row that holds the header where row 1 does

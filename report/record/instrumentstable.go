@@ -57,8 +57,8 @@ func checksTable() table[instruments.Comparison] {
 func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrument] {
 	takes := grid.Takes{Words: instrumentKinds(), Several: true}
 	return column[evidence.Instrument]{
-		name: "Kind", takes: takes,
-		read: func(d *decoder, c *grid.Cell, m *evidence.Instrument) {
+		Column{Name: "Kind", Takes: takes},
+		func(d *decoder, c *grid.Cell, m *evidence.Instrument) {
 			for _, typed := range entries(words(c)) {
 				kind, complaint := oneOf(typed, instrumentKinds())
 				if complaint.text != "" {
@@ -76,8 +76,8 @@ func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrumen
 func checked(title string, field func(*instruments.Comparison) *evidence.Reading) column[instruments.Comparison] {
 	takes := grid.Takes{Kind: grid.NumberField}
 	return column[instruments.Comparison]{
-		name: title, takes: takes, rule: anything,
-		read: func(d *decoder, c *grid.Cell, row *instruments.Comparison) {
+		Column{Name: title, Takes: takes, Span: anything},
+		func(d *decoder, c *grid.Cell, row *instruments.Comparison) {
 			named := d.typed("Instrument")
 			meter, _ := d.job.Instruments.Find(words(&named))
 			rule := anything

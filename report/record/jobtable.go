@@ -22,7 +22,7 @@ func jobTable() table[jobItem] {
 		name: "Job",
 		columns: []column[jobItem]{
 			name("Item", func(i *jobItem) *string { return &i.name }).always(),
-			column[jobItem]{name: "Entry", read: func(_ *decoder, c *grid.Cell, i *jobItem) { i.entry = c }}.must(),
+			column[jobItem]{Column{Name: "Entry"}, func(_ *decoder, c *grid.Cell, i *jobItem) { i.entry = c }}.must(),
 		},
 		more: func(d *decoder, i *jobItem) {
 			if i.name != "" {
@@ -43,13 +43,13 @@ func (d *decoder) jobNamed(table string, src *sheet.Table) {
 
 // readItem reads a row of Job by the column that its name stands for.
 func (d *decoder) readItem(i *jobItem, items []column[report.Job]) {
-	m := match("Job", i.name, items)
+	m := match("Job", i.name, headsOf(items))
 	if m.complaint != "" {
 		d.column = d.place["Item"]
 		d.complain(about(i.name, "%s", m.complaint))
 		return
 	}
-	if !d.items.add(items[m.column].title(), d.nth) {
+	if !d.items.add(items[m.column].Title(), d.nth) {
 		d.wrongAt("Item", i.name, "is listed twice; keep one row of it")
 		return
 	}
@@ -59,6 +59,9 @@ func (d *decoder) readItem(i *jobItem, items []column[report.Job]) {
 	}
 }
 
+// JobItems are the items of Job, as columns.
+func JobItems() []Column { return headsOf(jobItems()) }
+
 func jobItems() []column[report.Job] {
 	type job = report.Job
 	items := []column[job]{
@@ -67,16 +70,16 @@ func jobItems() []column[report.Job] {
 		text("Prepared by", func(j *job) *string { return &j.PreparedBy }),
 		text("Company", func(j *job) *string { return &j.Company }),
 		text("General contractor", func(j *job) *string { return &j.GeneralContractor }),
-		{name: "Time zone", read: readZone},
+		{Column{Name: "Time zone"}, readZone},
 		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything,
 			func(j *job) *evidence.Reading { return &j.Elevation }),
-		{name: "Acceptance", takes: grid.Takes{Words: acceptances()}, read: readAcceptance},
+		{Column{Name: "Acceptance", Takes: grid.Takes{Words: acceptances()}}, readAcceptance},
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
 		date("Acceptance agreed on", anyYear(), func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
 	}
 	settings := report.DefaultSettings()
 	for i, s := range settings.Items() {
-		title, _ := split(s.Item)
+		title, _ := evidence.Parted(s.Item)
 		items = append(items, number(title, only(s.Value.Unit), notNegative,
 			func(j *job) *evidence.Reading { return j.Settings.Items()[i].Value }))
 	}

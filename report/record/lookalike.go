@@ -101,7 +101,7 @@ func headedAs(first []string) string {
 		starred := 0
 		for _, c := range s.heads() {
 			if c.Star && slices.ContainsFunc(first, func(header string) bool {
-				name, _ := split(header)
+				name, _ := evidence.Parted(header)
 				return evidence.Same(name, c.Name)
 			}) {
 				starred++

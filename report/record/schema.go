@@ -15,7 +15,6 @@ type schema interface {
 	heads() []Column
 	read(d *decoder, src *sheet.Table)
 	names(header string) bool // one of its columns, by its old name or its new one
-	form(s System) grid.Form
 }
 
 // table is a table whose rows become values of T: its columns, where the rows
@@ -28,42 +27,17 @@ type table[T any] struct {
 	more    func(d *decoder, row *T) // nil where nothing is
 }
 
-// column is one column: where it goes in a row and how it is read.
+// column is one column and how it is read into its row.
 type column[T any] struct {
-	name  string          // without its unit
-	units []evidence.Unit // it may carry, the design's own first
-	takes grid.Takes      // what a person may enter
-	rule  rule            // of a number
-	star  bool            // must be there when the table has rows
-	key   bool            // must be filled in when its row holds anything
-	read  func(d *decoder, c *grid.Cell, row *T)
+	Column
+	read func(d *decoder, c *grid.Cell, row *T)
 }
 
 // must is the column with a star: it may not be missing.
-func (c column[T]) must() column[T] { c.star = true; return c }
+func (c column[T]) must() column[T] { c.Star = true; return c }
 
 // always is the column with a star and never a blank.
-func (c column[T]) always() column[T] { c.star, c.key = true, true; return c }
-
-// title is the column's header with the design's own unit.
-func (c column[T]) title() string {
-	if len(c.units) == 0 {
-		return c.name
-	}
-	return evidence.Heading(c.name, c.units[0])
-}
-
-// titles are the headers the column may have: one for each unit.
-func (c column[T]) titles() []string {
-	if len(c.units) == 0 {
-		return []string{c.name}
-	}
-	titles := make([]string, len(c.units))
-	for i, u := range c.units {
-		titles[i] = evidence.Heading(c.name, u)
-	}
-	return titles
-}
+func (c column[T]) always() column[T] { c.Star, c.Key = true, true; return c }
 
 // bound is a column that the header names, and where.
 type bound[T any] struct {
@@ -75,11 +49,13 @@ type bound[T any] struct {
 
 func (t table[T]) title() string { return t.name }
 
-// heads are the columns without the way they are read.
-func (t table[T]) heads() []Column {
-	heads := make([]Column, len(t.columns))
-	for i, c := range t.columns {
-		heads[i] = Column{c.name, c.units, c.star, c.key}
+func (t table[T]) heads() []Column { return headsOf(t.columns) }
+
+// headsOf are columns without the way they are read.
+func headsOf[T any](columns []column[T]) []Column {
+	heads := make([]Column, len(columns))
+	for i, c := range columns {
+		heads[i] = c.Column
 	}
 	return heads
 }
@@ -140,7 +116,7 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 		switch cell := &d.row.Cells[c.at]; {
 		case cell.Kind != grid.BlankCell && d.usable(cell):
 			c.read(d, cell, row)
-		case cell.Kind == grid.BlankCell && c.key:
+		case cell.Kind == grid.BlankCell && c.Key:
 			blank = append(blank, c.at)
 		}
 	}
@@ -155,22 +131,23 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 
 // names says whether a header names a column of the table, with any unit.
 func (t table[T]) names(header string) bool {
-	name, _ := split(header)
+	name, _ := evidence.Parted(header)
 	now := nowCalled(name, columnsNow(t.name))
 	return slices.ContainsFunc(t.columns,
-		func(c column[T]) bool { return evidence.Same(name, c.name) || now == c.name })
+		func(c column[T]) bool { return evidence.Same(name, c.Name) || now == c.Name })
 }
 
 // header binds the columns that the header names and finds what is wrong
 // with it.
 func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 	var columns []bound[T]
+	heads := t.heads()
 	first := make([]int, len(t.columns)) // where each was found, from 1
 	for i, header := range src.Header {
 		if d.column = i; header == "" {
 			continue
 		}
-		m := match(t.name, header, t.columns)
+		m := match(t.name, header, heads)
 		switch {
 		case m.complaint == "" && first[m.column] > 0:
 			d.fault("is given twice, first as %q; keep one of the two", src.Header[first[m.column]-1])
@@ -179,14 +156,14 @@ func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 			d.complain(told(m.complaint))
 		default:
 			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit, map[entry]evidence.Reading{}})
-			d.place[t.columns[m.column].name] = i
+			d.place[heads[m.column].Name] = i
 		}
 		if m.meant >= 0 && first[m.meant] == 0 {
 			first[m.meant] = i + 1
 		}
 	}
 	t.missing(d, src, first)
-	if _, ok := d.place[t.columns[0].name]; !ok {
+	if _, ok := d.place[t.columns[0].Name]; !ok {
 		d.unknown(t.name)
 	}
 	return columns
@@ -198,9 +175,9 @@ func (t table[T]) missing(d *decoder, src *sheet.Table, first []int) {
 		return
 	}
 	for i, c := range t.columns {
-		if c.star && first[i] == 0 {
+		if c.Star && first[i] == 0 {
 			d.column = len(src.Header) + i
-			d.faultIn(c.title(), told("is missing; add a column "+evidence.Either(c.titles())))
+			d.faultIn(c.Title(), told("is missing; add a column "+evidence.Either(c.titles())))
 		}
 	}
 }

@@ -5,15 +5,19 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
-// Column is a column of a table, for those who bring rows into it.
+// Column is a column of a table, for those who bring rows into it or ask for
+// them.
 type Column struct {
-	Name  string          // without its unit
-	Units []evidence.Unit // it may carry, the design's own first
-	Star  bool            // must be there when the table has rows
-	Key   bool            // must be filled in when its row holds anything
+	Name  string                        // without its unit
+	Units []evidence.Unit               // it may carry, the design's own first
+	Takes grid.Takes                    // what a person may enter
+	Span  func(evidence.Unit) grid.Span // of a number, nil for any other entry
+	Star  bool                          // must be there when the table has rows
+	Key   bool                          // must be filled in when its row holds anything
 }
 
 // Title is the column's header with the design's own unit.
@@ -22,6 +26,18 @@ func (c Column) Title() string {
 		return c.Name
 	}
 	return evidence.Heading(c.Name, c.Units[0])
+}
+
+// titles are the headers the column may have: one for each unit.
+func (c Column) titles() []string {
+	if len(c.Units) == 0 {
+		return []string{c.Name}
+	}
+	titles := make([]string, len(c.Units))
+	for i, u := range c.Units {
+		titles[i] = evidence.Heading(c.Name, u)
+	}
+	return titles
 }
 
 // Columns are the columns of a table of a record, in the design's order.
@@ -35,7 +51,7 @@ func Columns(table string) []Column {
 // ColumnOf is the column that a header of a table names, counted from 0, and
 // the unit it carries; -1 where there is none or the unit is not one of its own.
 func ColumnOf(table, header string) (int, evidence.Unit) {
-	name, in := split(header)
+	name, in := evidence.Parted(header)
 	for i, c := range Columns(table) {
 		if !evidence.Same(name, c.Name) {
 			continue

@@ -55,7 +55,7 @@ func signOffTable() table[report.SignOff] {
 			clock("At", anyYear(), func(s *signature) *evidence.Time { return &s.At }).must(),
 			word("Decision", []string{"accept", "refuse", "waive"},
 				func(s *signature) *string { return &s.Decision }).always(),
-			{name: "Waives", read: readWaives},
+			{Column{Name: "Waives"}, readWaives},
 			text("Document", func(s *signature) *string { return &s.Document }),
 			text("Remarks", func(s *signature) *string { return &s.Remarks }),
 		},

@@ -1,18 +1,22 @@
-package record
+package forms
 
 import (
 	"encoding/csv"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
 
+	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record"
 )
 
 // headers are the headers of a table in a system of units.
 func headers(t *testing.T, table string, s System) []string {
 	t.Helper()
-	for _, f := range Layout(s) {
+	for _, f := range Empty(s) {
 		if f.Name == table {
 			return names(f.Fields)
 		}
@@ -50,7 +54,7 @@ func TestLayoutInBothSystems(t *testing.T) {
 }
 
 func TestJobItemsInBothSystems(t *testing.T) {
-	imperial, metric := names(Layout(Imperial)[0].Rows), names(Layout(Metric)[0].Rows)
+	imperial, metric := names(Empty(Imperial)[0].Rows), names(Empty(Metric)[0].Rows)
 	for _, item := range []string{"Elevation (ft)", "Dew margin (F)"} {
 		if !slices.Contains(imperial, item) || slices.Contains(metric, item) {
 			t.Errorf("%s is an imperial item alone:\n%q\n%q", item, imperial, metric)
@@ -68,12 +72,12 @@ func TestJobItemsInBothSystems(t *testing.T) {
 func TestEveryFieldHasItsNote(t *testing.T) {
 	used := noteBook{}
 	for _, s := range []System{Imperial, Metric} {
-		for _, f := range Layout(s) {
+		for _, f := range Empty(s) {
 			for _, field := range slices.Concat(f.Fields, f.Rows) {
 				if field.Says == "" {
 					t.Errorf("%s, %s: nothing says what goes there", f.Name, field.Header)
 				}
-				name, _ := split(field.Header)
+				name, _ := evidence.Parted(field.Header)
 				table := f.Name
 				if _, own := notes()[table][name]; !own {
 					table = ""
@@ -94,11 +98,26 @@ func TestEveryFieldHasItsNote(t *testing.T) {
 	}
 }
 
+// folderOf writes tables into a folder.
+func folderOf(t *testing.T, tables map[string]string) string {
+	t.Helper()
+	folder := filepath.Join(t.TempDir(), "mill")
+	if err := os.Mkdir(folder, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	for name, text := range tables {
+		if err := os.WriteFile(filepath.Join(folder, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return folder
+}
+
 // exampleFiles are a record made of every field's example.
 func exampleFiles(t *testing.T, s System) map[string]string {
 	t.Helper()
 	files := map[string]string{}
-	for _, f := range Layout(s) {
+	for _, f := range Empty(s) {
 		rows := [][]string{names(f.Fields)}
 		for _, item := range f.Rows {
 			rows = append(rows, []string{item.Header, item.Example})
@@ -133,11 +152,11 @@ func exampleFiles(t *testing.T, s System) map[string]string {
 // The examples, put together, are a record without a fault.
 func TestExamplesAreReadAsTheyStand(t *testing.T) {
 	for _, s := range []System{Imperial, Metric} {
-		rec, err := Read(folderOf(t, exampleFiles(t, s)))
+		rec, err := record.Read(folderOf(t, exampleFiles(t, s)))
 		if err != nil {
 			t.Fatalf("system %d:\n%v", s, err)
 		}
-		if len(rec.Tables) != len(schemas()) || len(rec.NotRead) > 0 {
+		if len(rec.Tables) != len(record.TableNames()) || len(rec.NotRead) > 0 {
 			t.Errorf("system %d: %d tables, not read %q", s, len(rec.Tables), rec.NotRead)
 		}
 		if changed := rec.Job.Settings.Changed(); len(changed) > 0 {
@@ -148,7 +167,7 @@ func TestExamplesAreReadAsTheyStand(t *testing.T) {
 
 // The words of the forms are the reader's: each is taken, another is a fault.
 func TestWordsOfTheFormsAreTheReaders(t *testing.T) {
-	for _, f := range Layout(Imperial) {
+	for _, f := range Empty(Imperial) {
 		for at, field := range f.Fields {
 			if field.Takes.Words == nil {
 				continue
@@ -156,7 +175,7 @@ func TestWordsOfTheFormsAreTheReaders(t *testing.T) {
 			for _, word := range append(slices.Clone(field.Takes.Words), "no such word") {
 				files := exampleFiles(t, Imperial)
 				files[f.File] = replaced(t, files[f.File], at, word)
-				_, err := Read(folderOf(t, files))
+				_, err := record.Read(folderOf(t, files))
 				refused := err != nil && strings.Contains(err.Error(), "is not a word for this column")
 				if refused != (word == "no such word") {
 					t.Errorf("%s, %s, %q: %v", f.Name, field.Header, word, err)
@@ -187,13 +206,15 @@ func replaced(t *testing.T, text string, column int, entry string) string {
 func TestUntouchedFormsAreNoFault(t *testing.T) {
 	for _, s := range []System{Imperial, Metric} {
 		files := map[string]string{}
-		for _, f := range Layout(s) {
+		for _, f := range Empty(s) {
 			files[f.File] = strings.Join(names(f.Fields), ",") + "\n"
 		}
-		for _, item := range Layout(s)[0].Rows {
+		for _, item := range Empty(s)[0].Rows {
 			files["job.csv"] += item.Header + ",\n"
 		}
-		wants(t, faulty(t, folderOf(t, files)),
-			"mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole; Products, Climates and Instruments are empty too")
+		want := "mill: no area is listed; fill Areas, a row for each part of the floor that is accepted as a whole; Products, Climates and Instruments are empty too"
+		if _, err := record.Read(folderOf(t, files)); err == nil || err.Error() != want {
+			t.Errorf("system %d: %v, want %s", s, err, want)
+		}
 	}
 }

@@ -1,4 +1,4 @@
-package record
+package forms
 
 import "firstboard/report/grid"
 

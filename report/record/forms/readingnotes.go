@@ -1,4 +1,4 @@
-package record
+package forms
 
 // The notes of the tables that hold readings, and of those about them.
 

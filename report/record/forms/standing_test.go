@@ -1,15 +1,15 @@
-package record_test
+package forms_test
 
 import (
 	"testing"
 
 	"firstboard/report/grid"
-	"firstboard/report/record"
+	"firstboard/report/record/forms"
 )
 
 // A table is asked in its own columns and units, whatever their order.
 func TestFormOfATableHasItsOwnColumns(t *testing.T) {
-	f := record.FormOf(grid.Table{Name: "Slab RH", Header: []string{"depth (cm)", "Hole", "Depth (mm)", "Shade"}})
+	f := forms.For(grid.Table{Name: "Slab RH", Header: []string{"depth (cm)", "Hole", "Depth (mm)", "Shade"}})
 	for i, want := range []struct {
 		header string
 		kind   grid.FieldKind
@@ -26,7 +26,7 @@ func TestFormOfATableHasItsOwnColumns(t *testing.T) {
 		}
 	}
 	cell := func(s string) grid.Cell { return grid.Cell{Kind: grid.TextCell, Text: s} }
-	job := record.FormOf(grid.Table{Name: "Job", Header: []string{"Item", "Entry"}, Rows: []grid.Row{
+	job := forms.For(grid.Table{Name: "Job", Header: []string{"Item", "Entry"}, Rows: []grid.Row{
 		{Number: 2, Cells: []grid.Cell{cell("Job"), cell("Mill")}},
 		{Number: 4, Cells: []grid.Cell{cell("Elevation (m)"), cell("10")}},
 	}})

@@ -1,9 +1,10 @@
-package record
+package forms
 
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
 
@@ -16,60 +17,62 @@ const (
 	Metric
 )
 
-// Layout are the tables of a record as empty forms, in the design's order and
-// the units of a system. They come from the schema that reads a record, so
-// what they ask for is what is read.
-func Layout(s System) []grid.Form {
-	var forms []grid.Form
-	for _, t := range schemas() {
-		forms = append(forms, t.form(s))
+// Empty are the tables of a record as empty forms, in the design's order and
+// the units of a system.
+func Empty(s System) []grid.Form {
+	var all []grid.Form
+	for _, table := range record.TableNames() {
+		all = append(all, empty(table, s))
 	}
-	forms[0].Rows = jobRows(s)
-	return forms
+	return all
 }
 
-func (t table[T]) form(s System) grid.Form {
-	return grid.Form{Name: t.name, File: sheet.FileName(t.name), Fields: fields(t.name, t.columns, s)}
+func empty(table string, s System) grid.Form {
+	f := grid.Form{Name: table, File: sheet.FileName(table), Fields: fields(table, record.Columns(table), s)}
+	if table == "Job" {
+		f.Rows = jobRows(s)
+	}
+	return f
 }
 
 // fields are what columns ask for; one that carries units of the other system
 // alone is left out.
-func fields[T any](table string, columns []column[T], s System) []grid.Field {
+func fields(table string, columns []record.Column, s System) []grid.Field {
 	var all []grid.Field
 	known := notes()
 	for _, c := range columns {
-		unit, ok := c.unit(s)
+		unit, ok := unitIn(c, s)
 		if !ok {
 			continue
 		}
-		n := known.noteOn(table, c.name)
+		n := known.noteOn(table, c.Name)
 		f := grid.Field{
-			Header: evidence.Heading(c.name, unit), Must: c.star, Says: n.says, Example: n.example,
-			Takes: c.takes,
+			Header: evidence.Heading(c.Name, unit), Must: c.Star, Says: n.says, Example: n.example,
+			Takes: c.Takes,
 		}
 		if s == Metric && n.metric != "" {
 			f.Example = n.metric
 		}
-		if c.rule != nil {
-			f.Takes.Span = c.rule(unit)
+		if c.Span != nil {
+			f.Takes.Span = c.Span(unit)
 		}
 		all = append(all, f)
 	}
 	return all
 }
 
-// unit is the one a column carries in a system, none where it needs none.
-func (c column[T]) unit(s System) (u evidence.Unit, ok bool) {
-	if len(c.units) == 0 {
+// unitIn is the unit that a column carries in a system, none where it needs none.
+func unitIn(c record.Column, s System) (u evidence.Unit, ok bool) {
+	if len(c.Units) == 0 {
 		return evidence.None, true
 	}
-	u = c.units[0]
+	u = c.Units[0]
 	if s == Imperial {
 		return u, u != evidence.Celsius
 	}
 	twins := metric(u)
 	for _, twin := range twins {
-		for _, carried := range c.units {
+		for _, carried := range c.Units {
 			if carried == twin {
 				return twin, true
 			}
@@ -97,7 +100,7 @@ func metric(u evidence.Unit) []evidence.Unit {
 
 // jobRows are the items of Job. A setting says what holds while it is blank.
 func jobRows(s System) []grid.Field {
-	rows := fields("Job", jobItems(), s)
+	rows := fields("Job", record.JobItems(), s)
 	settings := report.DefaultSettings()
 	for _, item := range settings.Items() {
 		for i := range rows {

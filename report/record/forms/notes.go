@@ -1,4 +1,4 @@
-package record
+package forms
 
 // note is what goes into a field, and an entry for it. The metric one is
 // given where the two differ.
