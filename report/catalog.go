@@ -6,6 +6,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -31,7 +32,8 @@ func Catalog() []evidence.Check[Site] {
 		over(slab.Checks(), func(s Site) slab.Floor { return s.Slab }),
 		over(wood.Checks(), func(s Site) wood.Floor { return s.Wood }),
 		over(instruments.Checks(), func(s Site) instruments.Readings { return s.Readings }),
-		[]evidence.Check[Site]{limitsKnown(), heatRun()},
+		over(limits.Checks(), Site.Floor),
+		[]evidence.Check[Site]{heatRun()},
 	)
 	order := Order()
 	slices.SortStableFunc(all, func(a, b evidence.Check[Site]) int {

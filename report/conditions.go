@@ -8,6 +8,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 )
 
@@ -32,7 +33,7 @@ func provided(holds bool, sentence string) string {
 // slabConditions are those of the slab and what lies on it.
 func (s Site) slabConditions() []string {
 	a := s.Area
-	overSlab := a.Substrate != onWood
+	overSlab := a.Substrate != limits.OnWood
 	onGround := a.SlabKind == "" || a.SlabKind == slab.OnGrade || a.SlabKind == slab.BelowGrade
 	return []string{
 		provided(a.Membrane != "" && !s.Slab.Covered.Shown(),
@@ -41,7 +42,7 @@ func (s Site) slabConditions() []string {
 			"it is not known whether there is a vapor retarder under the slab: the readings speak for their day"),
 		provided(a.CoveredOn.Shown() && a.Membrane == "", "the slab was covered, and by what is not recorded"),
 		provided(s.defaultRH(), "no product states a slab moisture limit: the default of "+slab.DefaultRH().Number.String()+" governs"),
-		provided(overSlab && s.system.woodFlooring() && !a.PlacedOn.Shown(),
+		provided(overSlab && s.System.WoodFlooring() && !a.PlacedOn.Shown(),
 			"when the slab was placed was not recorded"),
 		s.leveledSince(),
 	}
@@ -54,9 +55,9 @@ func (s Site) defaultRH() bool {
 	if s.Slab.NoHoles != "" || !l.Shown() || l.Whose != "" {
 		return false
 	}
-	asked := slices.DeleteFunc(s.system.products(), func(p *Product) bool { return !s.reachedBySlab(p) })
+	asked := slices.DeleteFunc(s.System.Products(), func(p *limits.Product) bool { return !s.System.ReachedBySlab(p) })
 	return len(asked) > 0 && !slices.ContainsFunc(asked,
-		func(p *Product) bool { return !p.SlabRH.None || !p.MVER.None })
+		func(p *limits.Product) bool { return !p.SlabRH.None || !p.MVER.None })
 }
 
 // leveledSince says when a leveler was placed after a judged row of the slab.
@@ -78,7 +79,7 @@ func (s Site) siteConditions() []string {
 		provided(a.HVAC == "temporary", "provided temporary HVAC runs until the permanent system takes over"),
 		provided(a.HVAC == "none", "nothing conditions the air: provided it stays in range until and after installing"),
 		provided(a.RadiantHeat == "", "whether the floor is heated was not recorded"),
-		provided(a.Substrate == onWood && a.Below == "", "what lies below was not recorded"),
+		provided(a.Substrate == limits.OnWood && a.Below == "", "what lies below was not recorded"),
 		provided(widest > acclimate.LongInterval,
 			fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", inHours(widest))),
 	}
@@ -107,7 +108,7 @@ func (s Site) woodConditions() []string {
 
 // lateConditions are those of the time after installing.
 func (s Site) lateConditions() []string {
-	f := s.system.flooring
+	f := s.System.Flooring
 	soft := f != nil && (f.Kind == "resilient" || f.Kind == "carpet")
 	return []string{provided(soft, "keep the air in range for 48 h (carpet 72 h) after installing")}
 }

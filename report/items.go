@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 	"firstboard/slab"
 )
 
@@ -116,7 +117,7 @@ func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
 }
 
 func (s Site) sheetsNamed() bool {
-	return !slices.ContainsFunc(s.system.products(), func(p *Product) bool { return p.DataSheet == "" })
+	return !slices.ContainsFunc(s.System.Products(), func(p *limits.Product) bool { return p.DataSheet == "" })
 }
 
 func (s Site) papersNamed() bool {

@@ -6,6 +6,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -26,7 +27,7 @@ type Job struct {
 	Settings           Settings
 
 	Areas       []Area
-	Products    []Product
+	Products    []limits.Product
 	Climates    []acclimate.Period
 	Instruments evidence.Instruments
 	Checks      []instruments.Comparison // of instruments, not of the catalog
@@ -75,38 +76,6 @@ type Area struct {
 	InstallOn     evidence.Date
 	AcrossBoards  evidence.Reading // width of the room across the boards
 	Place         evidence.Place
-}
-
-// Stated is one limit cell of a product: a number, none (the data sheet
-// states none), or blank (not looked up).
-type Stated struct {
-	Number evidence.Reading
-	None   bool
-}
-
-// Blank says that the limit was not looked up.
-func (s Stated) Blank() bool { return !s.None && !s.Number.Shown() }
-
-// Product is one product of a flooring system, with the limits its data sheet states.
-type Product struct {
-	ID, Kind, Description string
-	Species, Cut          string
-	BelowGrade            string // whether it may be installed there
-	FaceWidth, Thickness  evidence.Reading
-
-	SlabRH, MVER, CM       Stated
-	PHMin, PHMax           Stated
-	SubfloorMC             Stated
-	FlooringMin            Stated
-	FlooringMax            Stated
-	Difference             Stated
-	AirTempMin, AirTempMax Stated
-	AirRHMin, AirRHMax     Stated
-	SurfaceTemp            Stated
-
-	Across    evidence.Reading
-	DataSheet string
-	Place     evidence.Place
 }
 
 // Event is something that happened to an area, or to the whole site where

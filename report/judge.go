@@ -45,7 +45,7 @@ func (s Site) decide() Decision {
 // that does not say enough.
 func (s Site) target() *Target {
 	t := acclimate.TargetOf(s.Room.Service)
-	if !s.system.woodFlooring() || t.Lack != "" {
+	if !s.System.WoodFlooring() || t.Lack != "" {
 		return nil
 	}
 	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths(t.Mid.Value)}

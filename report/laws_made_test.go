@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -39,9 +40,9 @@ func num(x float64, u evidence.Unit) evidence.Reading {
 	return evidence.Reading{Written: d.String(), Value: d, Unit: u}
 }
 
-func says(x float64, u evidence.Unit) report.Stated { return report.Stated{Number: num(x, u)} }
+func says(x float64, u evidence.Unit) limits.Stated { return limits.Stated{Number: num(x, u)} }
 
-func none() report.Stated { return report.Stated{None: true} }
+func none() limits.Stated { return limits.Stated{None: true} }
 
 // builder builds a record area by area. Shape holds the drawn choices.
 type builder struct {
@@ -133,9 +134,9 @@ func (m *builder) instrument(id, kind string, u float64) {
 }
 
 // products state or deny every limit that the situations ask for.
-func products() []report.Product {
+func products() []limits.Product {
 	rh, mc, f := evidence.RH, evidence.MC, evidence.Fahrenheit
-	return []report.Product{
+	return []limits.Product{
 		{
 			ID: "TILE", Kind: "resilient", SlabRH: says(80, rh), MVER: says(5, evidence.Pounds), CM: none(), PHMax: says(10, evidence.PH),
 			DataSheet: "Tile",

@@ -12,6 +12,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 )
 
 // filter keeps the rows of a table for which keep answers yes.
@@ -301,15 +302,15 @@ func restate(t *rapid.T, j *report.Job) {
 	p := reflect.ValueOf(&j.Products[pick(t, "product", len(j.Products))]).Elem()
 	var stated []int
 	for i := range p.NumField() {
-		if p.Field(i).Type() == reflect.TypeFor[report.Stated]() {
+		if p.Field(i).Type() == reflect.TypeFor[limits.Stated]() {
 			stated = append(stated, i)
 		}
 	}
 	field := p.Field(stated[pick(t, "limit", len(stated))])
-	s := field.Interface().(report.Stated)
+	s := field.Interface().(limits.Stated)
 	switch pick(t, "to", 3) {
 	case 0:
-		s = report.Stated{}
+		s = limits.Stated{}
 	case 1:
 		s = none()
 	default:

@@ -6,10 +6,11 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 )
 
 // limitsOf are the limits in force after changes.
-func limitsOf(changes ...func(*report.Job)) report.Limits {
+func limitsOf(changes ...func(*report.Job)) limits.InForce {
 	j := small()
 	for _, c := range changes {
 		c(&j)
@@ -17,15 +18,15 @@ func limitsOf(changes ...func(*report.Job)) report.Limits {
 	return report.Judge(j)[0].Site.Limits
 }
 
-func flooring(change func(*report.Product)) func(*report.Job) {
+func flooring(change func(*limits.Product)) func(*report.Job) {
 	return func(j *report.Job) { change(&j.Products[0]) }
 }
 
-func adhesive(change func(*report.Product)) func(*report.Job) {
+func adhesive(change func(*limits.Product)) func(*report.Job) {
 	return func(j *report.Job) { change(&j.Products[1]) }
 }
 
-func withMembrane(p report.Product) func(*report.Job) {
+func withMembrane(p limits.Product) func(*report.Job) {
 	return func(j *report.Job) {
 		p.ID, p.Kind = "MEM", "membrane"
 		j.Products, j.Areas[0].Membrane = append(slices.Clone(j.Products), p), "MEM"
@@ -36,8 +37,8 @@ func withMembrane(p report.Product) func(*report.Job) {
 // membrane that stands between, the strictest else, and the default where
 // nobody brings one.
 func TestWhichLimitGoverns(t *testing.T) {
-	rh := func(s report.Stated) func(*report.Product) { return func(p *report.Product) { p.SlabRH = s } }
-	pct := func(n float64) report.Stated { return says(n, evidence.RH) }
+	rh := func(s limits.Stated) func(*limits.Product) { return func(p *limits.Product) { p.SlabRH = s } }
+	pct := func(n float64) limits.Stated { return says(n, evidence.RH) }
 	for _, c := range []struct {
 		what    string
 		changes []func(*report.Job)
@@ -46,23 +47,23 @@ func TestWhichLimitGoverns(t *testing.T) {
 		{"none and a number", nil, "85 of GLUE"},
 		{"the stricter of two", do(flooring(rh(pct(80)))), "80 of ENG"},
 		{"the stricter of two, the other way", do(flooring(rh(pct(90)))), "85 of GLUE"},
-		{"a blank brings the default", do(flooring(rh(report.Stated{}))), "75 of "},
-		{"a number under the default", do(flooring(rh(report.Stated{})), adhesive(rh(pct(70)))), "70 of GLUE"},
+		{"a blank brings the default", do(flooring(rh(limits.Stated{}))), "75 of "},
+		{"a number under the default", do(flooring(rh(limits.Stated{})), adhesive(rh(pct(70)))), "70 of GLUE"},
 		{"none by anybody", do(adhesive(rh(none()))), "75 of "},
-		{"a membrane replaces both", do(flooring(rh(pct(70))), withMembrane(report.Product{SlabRH: pct(95)})), "95 of MEM"},
-		{"a membrane that states none", do(withMembrane(report.Product{SlabRH: none()})), "85 of GLUE"},
-		{"a blank of a membrane brings the default", do(withMembrane(report.Product{})), "75 of "},
+		{"a membrane replaces both", do(flooring(rh(pct(70))), withMembrane(limits.Product{SlabRH: pct(95)})), "95 of MEM"},
+		{"a membrane that states none", do(withMembrane(limits.Product{SlabRH: none()})), "85 of GLUE"},
+		{"a blank of a membrane brings the default", do(withMembrane(limits.Product{})), "75 of "},
 	} {
 		b := limitsOf(c.changes...).SlabRH.Most
 		if got := b.Number.Written + " of " + b.Whose; got != c.want {
 			t.Errorf("%s: %s, want %s", c.what, got, c.want)
 		}
 	}
-	l := limitsOf(withMembrane(report.Product{SlabRH: none(), PHMin: says(6, evidence.PH)}))
+	l := limitsOf(withMembrane(limits.Product{SlabRH: none(), PHMin: says(6, evidence.PH)}))
 	if l.PH.Least.Whose != "MEM" || l.PH.Most.Whose != "GLUE" {
 		t.Errorf("each end by itself: %s and %s", l.PH.Least.Whose, l.PH.Most.Whose)
 	}
-	if l := limitsOf(adhesive(func(p *report.Product) { p.MVER = report.Stated{} })); l.MVER.Shown() {
+	if l := limitsOf(adhesive(func(p *limits.Product) { p.MVER = limits.Stated{} })); l.MVER.Shown() {
 		t.Errorf("emission has no default, and %s governs", l.MVER)
 	}
 }
@@ -70,10 +71,10 @@ func TestWhichLimitGoverns(t *testing.T) {
 // Only the flooring's blank brings a default for what lies under and over it.
 func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 	f, mc := evidence.Fahrenheit, evidence.MC
-	low := adhesive(func(p *report.Product) {
+	low := adhesive(func(p *limits.Product) {
 		p.SubfloorMC, p.Difference, p.SurfaceTemp = says(14, mc), says(5, evidence.Points), says(95, f)
 	})
-	none := flooring(func(p *report.Product) { p.SubfloorMC, p.Difference, p.SurfaceTemp = none(), none(), none() })
+	none := flooring(func(p *limits.Product) { p.SubfloorMC, p.Difference, p.SurfaceTemp = none(), none(), none() })
 	for _, c := range []struct {
 		changes []func(*report.Job)
 		want    [3]string
@@ -81,9 +82,9 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 		{do(low), [3]string{"12", "2", "80"}},
 		{do(low, none), [3]string{"14", "5", "95"}},
 		{do(none), [3]string{"12", "2", "80"}},
-		{do(none, flooring(func(p *report.Product) { p.FaceWidth = num(2.9, evidence.Inch) })), [3]string{"12", "4", "80"}},
+		{do(none, flooring(func(p *limits.Product) { p.FaceWidth = num(2.9, evidence.Inch) })), [3]string{"12", "4", "80"}},
 		{
-			do(none, flooring(func(p *report.Product) { p.Kind, p.FaceWidth = "resilient", num(3, evidence.Inch) })),
+			do(none, flooring(func(p *limits.Product) { p.Kind, p.FaceWidth = "resilient", num(3, evidence.Inch) })),
 			[3]string{"12", "2", "85"},
 		},
 	} {
@@ -98,8 +99,8 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 // The air's bounds each by themselves, the strictest stated, else the
 // flooring's default.
 func TestAirBounds(t *testing.T) {
-	kind := func(k string) func(*report.Job) { return flooring(func(p *report.Product) { p.Kind = k }) }
-	strict := adhesive(func(p *report.Product) {
+	kind := func(k string) func(*report.Job) { return flooring(func(p *limits.Product) { p.Kind = k }) }
+	strict := adhesive(func(p *limits.Product) {
 		p.AirTempMin, p.AirRHMax = says(65, evidence.Fahrenheit), says(42, evidence.RH)
 	})
 	for _, c := range []struct {
@@ -108,7 +109,7 @@ func TestAirBounds(t *testing.T) {
 	}{
 		{nil, "60 to 80, 35 to 45"},
 		{do(strict), "65 to 80, 35 to 42"},
-		{do(strict, flooring(func(p *report.Product) { p.AirTempMin = says(62, evidence.Fahrenheit) })), "65 to 80, 35 to 42"},
+		{do(strict, flooring(func(p *limits.Product) { p.AirTempMin = says(62, evidence.Fahrenheit) })), "65 to 80, 35 to 42"},
 		{do(kind("bamboo")), "60 to 80, 35 to 45"},
 		{do(kind("carpet")), "65 to 95, 65"},
 		{do(kind("resilient")), "65 to 85, 65"},
@@ -128,7 +129,7 @@ func TestAirBounds(t *testing.T) {
 // the catalog that read it.
 func TestLimitKindsAreWhole(t *testing.T) {
 	seen := map[string]bool{}
-	for _, k := range report.LimitKinds() {
+	for _, k := range limits.Kinds() {
 		if k.What == "" || len(k.Columns()) == 0 {
 			t.Errorf("%+v is not whole", k.What)
 		}

@@ -1,6 +1,9 @@
 package report
 
-import "firstboard/report/evidence"
+import (
+	"firstboard/report/evidence"
+	"firstboard/report/limits"
+)
 
 // Rule is one check of the catalog as the outputs list it.
 type Rule struct {
@@ -11,16 +14,14 @@ type Rule struct {
 	Deciding bool
 }
 
-// LimitLine is one limit that was held against an area, and whose it is.
-type LimitLine struct {
-	Area  string
-	What  string
-	Limit string // as stated: "75", "60 to 80"
-	Unit  evidence.Unit
-	Whose string // a product, or nobody's where it is the check's own
-	Cite  evidence.Cite
-	Place evidence.Place // where it was typed; nil for a default
-	Note  string
+// LimitLines are the limits in force for every area, whose they are, where
+// they were typed, and what was looked up and not used.
+func LimitLines(all []Decision) []limits.Line {
+	var lines []limits.Line
+	for _, d := range all {
+		lines = append(lines, d.Site.Floor().Lines()...)
+	}
+	return lines
 }
 
 // Caution is what travels with every workbook and plan under one heading.

@@ -10,6 +10,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -24,7 +25,7 @@ func small() report.Job {
 			ID: "A1", Size: num(75, evidence.SquareFoot), Substrate: "slab", Thickness: num(5, evidence.Inch), Flooring: "ENG",
 			Adhesive: "GLUE", Installation: "glue-down", Climate: "C1", InstallOn: day(installed),
 		}},
-		Products: []report.Product{
+		Products: []limits.Product{
 			{ID: "ENG", Kind: "engineered wood", Species: "white oak", SlabRH: none(), MVER: none(), DataSheet: "Plank"},
 			{
 				ID: "GLUE", Kind: "adhesive", SlabRH: says(85, evidence.RH), MVER: says(5, evidence.Pounds), PHMax: says(10, evidence.PH),
@@ -248,7 +249,7 @@ func TestReadingAgeBoundaries(t *testing.T) {
 		return func(j *report.Job) {
 			j.Areas[0].CoveredOn, j.Areas[0].Membrane = day(d), membrane
 			j.Products = append(slices.Clone(j.Products),
-				report.Product{ID: "MEM", Kind: "membrane", SlabRH: says(85, evidence.RH), MVER: none(), DataSheet: "Membrane"})
+				limits.Product{ID: "MEM", Kind: "membrane", SlabRH: says(85, evidence.RH), MVER: none(), DataSheet: "Membrane"})
 		}
 	}
 	other := func(hour float64, instrument string) func(*report.Job) {
@@ -287,26 +288,26 @@ func TestLimitsKnown(t *testing.T) {
 	area := func(change func(*report.Area)) func(*report.Job) {
 		return func(j *report.Job) { change(&j.Areas[0]) }
 	}
-	product := func(i int, change func(*report.Product)) func(*report.Job) {
+	product := func(i int, change func(*limits.Product)) func(*report.Job) {
 		return func(j *report.Job) { change(&j.Products[i]) }
 	}
-	fill := product(0, func(p *report.Product) { p.FlooringMin, p.FlooringMax = none(), says(9, evidence.MC) })
-	low := product(1, func(p *report.Product) { p.PHMin = none() })
-	membrane := func(p report.Product) func(*report.Job) {
+	fill := product(0, func(p *limits.Product) { p.FlooringMin, p.FlooringMax = none(), says(9, evidence.MC) })
+	low := product(1, func(p *limits.Product) { p.PHMin = none() })
+	membrane := func(p limits.Product) func(*report.Job) {
 		return func(j *report.Job) {
 			p.ID, p.Kind = "MEM", "membrane"
 			j.Products, j.Areas[0].Membrane = append(slices.Clone(j.Products), p), "MEM"
 		}
 	}
-	tile := product(0, func(p *report.Product) { *p = report.Product{ID: "ENG", Kind: "resilient"} })
+	tile := product(0, func(p *limits.Product) { *p = limits.Product{ID: "ENG", Kind: "resilient"} })
 	answersOnly(t, "limits-known", []situation{
 		{"all", evidence.Met, do(fill, low)},
-		{"no flooring MC min", evidence.NotShown, do(fill, low, product(0, func(p *report.Product) { p.FlooringMin = report.Stated{} }))},
-		{"no flooring MC max", evidence.NotShown, do(fill, low, product(0, func(p *report.Product) { p.FlooringMax = report.Stated{} }))},
+		{"no flooring MC min", evidence.NotShown, do(fill, low, product(0, func(p *limits.Product) { p.FlooringMin = limits.Stated{} }))},
+		{"no flooring MC max", evidence.NotShown, do(fill, low, product(0, func(p *limits.Product) { p.FlooringMax = limits.Stated{} }))},
 		{"no pH min", evidence.NotShown, do(fill)},
-		{"no RH of the adhesive", evidence.NotShown, do(fill, low, product(1, func(p *report.Product) { p.SlabRH = report.Stated{} }))},
-		{"no MVER of the flooring", evidence.NotShown, do(fill, low, product(0, func(p *report.Product) { p.MVER = report.Stated{} }))},
-		{"no data sheet", evidence.NotShown, do(fill, low, product(1, func(p *report.Product) { p.DataSheet = "" }))},
+		{"no RH of the adhesive", evidence.NotShown, do(fill, low, product(1, func(p *limits.Product) { p.SlabRH = limits.Stated{} }))},
+		{"no MVER of the flooring", evidence.NotShown, do(fill, low, product(0, func(p *limits.Product) { p.MVER = limits.Stated{} }))},
+		{"no data sheet", evidence.NotShown, do(fill, low, product(1, func(p *limits.Product) { p.DataSheet = "" }))},
 		{"no adhesive", evidence.NotShown, do(fill, low, area(func(a *report.Area) { a.Adhesive = "" }))},
 		{
 			"no adhesive, blank installation", evidence.NotShown,
@@ -315,12 +316,12 @@ func TestLimitsKnown(t *testing.T) {
 		{"floating needs none", evidence.Met, do(fill, area(func(a *report.Area) { a.Adhesive, a.Installation = "", "floating" }))},
 		{
 			"a membrane answers for the slab", evidence.Met,
-			do(fill, product(1, func(p *report.Product) { *p = report.Product{ID: "GLUE", Kind: "adhesive"} }),
-				membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), PHMax: none(), DataSheet: "Membrane"})),
+			do(fill, product(1, func(p *limits.Product) { *p = limits.Product{ID: "GLUE", Kind: "adhesive"} }),
+				membrane(limits.Product{SlabRH: none(), MVER: none(), PHMin: none(), PHMax: none(), DataSheet: "Membrane"})),
 		},
 		{
 			"a membrane that was not looked up", evidence.NotShown,
-			do(fill, low, membrane(report.Product{SlabRH: none(), MVER: none(), PHMin: none(), DataSheet: "Membrane"})),
+			do(fill, low, membrane(limits.Product{SlabRH: none(), MVER: none(), PHMin: none(), DataSheet: "Membrane"})),
 		},
 		{
 			"carbide rows ask for its limit", evidence.NotShown,
@@ -329,7 +330,7 @@ func TestLimitsKnown(t *testing.T) {
 		{
 			"carbide rows, looked up", evidence.Met,
 			do(fill, low, func(j *report.Job) { j.Carbides = []slab.Carbide{{Area: "A1", Spot: "C1"}} },
-				product(0, func(p *report.Product) { p.CM = none() }), product(1, func(p *report.Product) { p.CM = says(2, evidence.CM) })),
+				product(0, func(p *limits.Product) { p.CM = none() }), product(1, func(p *limits.Product) { p.CM = says(2, evidence.CM) })),
 		},
 		{
 			"loose-lay asks for nothing of the slab", evidence.NotNeeded,

@@ -5,12 +5,13 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 )
 
 func (s Site) room(service []acclimate.Period) acclimate.Room {
 	j := s.Job
 	r := acclimate.Room{
-		Air: s.record.air.Of(s.Area.ID, s.Area.InstallOn), Wood: s.system.woodFlooring(),
+		Air: s.record.air.Of(s.Area.ID, s.Area.InstallOn), Wood: s.System.WoodFlooring(),
 		Temp: s.Limits.AirTemp, RH: s.Limits.AirRH, Service: service,
 		StatedTemp: s.Limits.StatedTemp, StatedRH: s.Limits.StatedRH,
 		Boards: s.Wood, Tolerance: j.Settings.Bound("Target tolerance (points)"), TargetAdvises: s.targetAdvises(),
@@ -38,7 +39,7 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 // noDew says why surfaces need not be held against the dew point.
 func (s Site) noDew() string {
 	a := s.Area
-	onto := a.Substrate == onSlab && (a.Installation == "glue-down" || a.Installation == "")
+	onto := a.Substrate == limits.OnSlab && (a.Installation == "glue-down" || a.Installation == "")
 	if onto || a.Adhesive != "" || a.Membrane != "" {
 		return ""
 	}
@@ -57,11 +58,11 @@ func (s Site) noSurfaces() string {
 // noHeld says why the air need not be held for any reading.
 func (s Site) noHeld() string {
 	switch {
-	case s.system.woodFlooring():
+	case s.System.WoodFlooring():
 		return ""
-	case s.Area.Substrate == onWood:
+	case s.Area.Substrate == limits.OnWood:
 		return "there is no slab to read, and the flooring is not wood"
-	case s.loose():
+	case s.System.Loose():
 		return "nothing is glued to the slab, and the flooring is not wood"
 	}
 	return ""
@@ -93,7 +94,7 @@ func (s Site) afterInstalling(t evidence.Time) bool {
 // targetAdvises says whether the manufacturer states the whole range of moisture
 // content of an engineered wood or a bamboo: then that comes first.
 func (s Site) targetAdvises() bool {
-	c := s.system.flooring
+	c := s.System.Flooring
 	return c != nil && (c.Kind == "engineered wood" || c.Kind == "bamboo") &&
 		c.FlooringMin.Number.Shown() && c.FlooringMax.Number.Shown()
 }

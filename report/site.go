@@ -7,6 +7,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -16,26 +17,18 @@ import (
 type Site struct {
 	Job    Job
 	Area   Area
-	Limits Limits
+	System limits.System
+	Limits limits.InForce
 	instruments.Readings
 
-	system system
 	record *byArea
 }
 
-// Fixed words of the record that a rule names.
-const (
-	onSlab     = "slab"
-	onWood     = "wood"
-	woodOnSlab = "wood over slab"
-	crawlSpace = "crawl space"
-)
-
 // siteOf gathers what the record says of an area.
 func (j Job) siteOf(a Area, record *byArea) Site {
-	s := Site{Job: j, Area: a, system: j.systemOf(a), record: record}
+	s := Site{Job: j, Area: a, System: j.system(a), record: record}
 	service := rowsOf(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
-	s.Limits = s.system.limits(service)
+	s.Limits = s.System.InForce(service)
 	wet := s.lastWater()
 	s.Slab = s.slabFloor(wet)
 	s.Wood = s.woodFloor(wet.First)
@@ -46,6 +39,28 @@ func (j Job) siteOf(a Area, record *byArea) Site {
 	s.AirLife = j.Settings.Bound("Air reading life (h)")
 	s.Rows = s.JudgedRows()
 	return s
+}
+
+// Floor is the flooring system with the limits in force and what they are held
+// against.
+func (s Site) Floor() limits.Floor {
+	return limits.Floor{System: s.System, Limits: s.Limits, Slab: s.Slab, Wood: s.Wood, Room: s.Room}
+}
+
+func (j Job) system(a Area) limits.System {
+	return limits.System{
+		Area: a.ID, Place: a.Place, Substrate: a.Substrate, Installation: a.Installation,
+		Flooring: j.product(a.Flooring), Adhesive: j.product(a.Adhesive), Membrane: j.product(a.Membrane),
+	}
+}
+
+func (j Job) product(id string) *limits.Product {
+	for i, p := range j.Products {
+		if id != "" && evidence.Same(p.ID, id) {
+			return &j.Products[i]
+		}
+	}
+	return nil
 }
 
 // rowsOf are the rows that belong to a name.
@@ -78,7 +93,7 @@ func (s Site) slabFloor(wet evidence.Time) slab.Floor {
 		Thickness: a.Thickness, TwoFaces: a.DryingFaces.Shown() && a.DryingFaces.Value.IntPart() == 2,
 		Kind: a.SlabKind, MadeOf: a.MadeOf, Under: a.UnderSlab, ExteriorWalls: a.ExteriorWalls,
 		PlacedOn: a.PlacedOn, InstallOn: a.InstallOn, Membrane: a.Membrane,
-		Loose: s.loose(), Isolated: s.isolated(), StatesRH: s.system.states(slabRH()),
+		Loose: s.System.Loose(), Isolated: s.isolated(), StatesRH: s.System.States(limits.SlabRH()),
 		RH: s.Limits.SlabRH, Temp: s.Limits.AirTemp, MVER: s.Limits.MVER, PH: s.Limits.PH, CM: s.Limits.CM,
 		Wait: j.Settings.Bound("Probe wait (h)"), DepthTolerance: j.Settings.DepthTolerance,
 		Wet: wet.First, Leveled: s.lastEvent("leveler placed").At.First,
@@ -87,8 +102,8 @@ func (s Site) slabFloor(wet evidence.Time) slab.Floor {
 	if a.Membrane != "" && !(wet.Shown() && a.CoveredOn.Shown() && wet.Day() > a.CoveredOn.Day) {
 		f.Covered = a.CoveredOn
 	}
-	if p := s.system.flooring; p != nil {
-		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.system.woodFlooring(), p.BelowGrade
+	if p := s.System.Flooring; p != nil {
+		f.SolidWood, f.Wood, f.BelowGrade = p.Kind == "solid wood", s.System.WoodFlooring(), p.BelowGrade
 	}
 	own := evidence.Key(a.ID)
 	for _, part := range s.record.zone(a) {
@@ -107,41 +122,41 @@ func (s Site) slabFloor(wet evidence.Time) slab.Floor {
 // isolated says whether a membrane's data sheet states that it needs no limit
 // of relative humidity.
 func (s Site) isolated() bool {
-	m := s.system.membrane
+	m := s.System.Membrane
 	return m != nil && m.SlabRH.None && m.DataSheet != ""
 }
 
 // slabNeeds says which tests of the slab are not needed, and why.
 func (s Site) slabNeeds(f *slab.Floor) {
-	if s.Area.Substrate == onWood {
+	if s.Area.Substrate == limits.OnWood {
 		none := "the substrate is wood; a slab would make it needed"
 		f.NoSlab, f.NoHoles, f.NoDishes, f.NoPH, f.NoCM, f.NoScan = none, none, none, none, none, none
 		return
 	}
-	if s.system.states(mver(), carbide()) && !s.system.states(slabRH()) && len(f.Holes) == 0 {
+	if s.System.States(limits.MVER(), limits.Carbide()) && !s.System.States(limits.SlabRH()) && len(f.Holes) == 0 {
 		f.NoHoles = "no product states an RH limit and no hole is recorded: the flooring system asks for " +
 			s.askedInstead() + " instead"
 	}
-	if !s.system.states(mver()) {
+	if !s.System.States(limits.MVER()) {
 		f.NoDishes = "no product states an MVER limit (MVER max)"
 	}
-	if !s.system.states(carbide()) {
+	if !s.System.States(limits.Carbide()) {
 		f.NoCM = "no product states a carbide limit (CM max)"
 	}
 	switch {
-	case s.Area.Substrate != onSlab:
+	case s.Area.Substrate != limits.OnSlab:
 		f.NoPH = "the substrate is not the slab itself"
-	case !s.system.states(alkalinity()):
+	case !s.System.States(limits.Alkalinity()):
 		f.NoPH = "no product states a pH limit (pH min, pH max)"
 	}
 }
 
 func (s Site) askedInstead() string {
 	var tests []string
-	if s.system.states(mver()) {
+	if s.System.States(limits.MVER()) {
 		tests = append(tests, "the MVER test (Slab MVER)")
 	}
-	if s.system.states(carbide()) {
+	if s.System.States(limits.Carbide()) {
 		tests = append(tests, "the carbide test (Slab CM)")
 	}
 	return evidence.List(tests)
@@ -150,12 +165,12 @@ func (s Site) askedInstead() string {
 func (s Site) woodFloor(wet time.Time) wood.Floor {
 	j, a := s.Job, s.Area
 	species := ""
-	if s.system.flooring != nil {
-		species = s.system.flooring.Species
+	if s.System.Flooring != nil {
+		species = s.System.Flooring.Species
 	}
 	f := wood.Gather(s.record.wood[evidence.Key(a.ID)], species, wet)
 	f.Size, f.Place, f.GroundCover = a.Size, a.Place, a.GroundCover
-	f.CrawlSpace, f.BelowUnknown = a.Below == crawlSpace, a.Below == ""
+	f.CrawlSpace, f.BelowUnknown = a.Below == "crawl space", a.Below == ""
 	f.Subfloor, f.Flooring, f.Difference = s.Limits.Subfloor, s.Limits.Flooring, s.Limits.Difference
 	f.Acceptance, f.Instruments = j.acceptance(), j.Instruments
 	s.woodNeeds(&f)
@@ -165,10 +180,10 @@ func (s Site) woodFloor(wet time.Time) wood.Floor {
 // woodNeeds says which tests of wood are not needed, and why.
 func (s Site) woodNeeds(f *wood.Floor) {
 	a := s.Area
-	if !s.system.woodFlooring() {
+	if !s.System.WoodFlooring() {
 		f.NoFlooring = "the flooring is not wood"
 	}
-	if a.Substrate == onSlab {
+	if a.Substrate == limits.OnSlab {
 		f.NoSubfloor = "there is no wood subfloor: the substrate is a slab"
 	}
 	switch {
@@ -180,7 +195,7 @@ func (s Site) woodNeeds(f *wood.Floor) {
 		f.NoDifference = "the floor is neither nailed nor glued: it is " + a.Installation
 	}
 	switch {
-	case a.Substrate != onWood:
+	case a.Substrate != limits.OnWood:
 		f.NoBelow = "the substrate is not a wood subfloor on joists"
 	case a.Below == "conditioned room":
 		f.NoBelow = "a conditioned room lies below"

@@ -48,7 +48,7 @@ const subfloorMM = 19.05
 // waterKG is the water that the boards, and under them a wood subfloor, take in
 // until they are at the target; unknown where a mean or a measure of them is.
 func waterKG(s report.Site, targetPct float64) (kg float64, known bool) {
-	p := s.FlooringProduct()
+	p := s.System.Flooring
 	if p == nil || !p.Thickness.Shown() || !s.Area.Size.Shown() {
 		return 0, false
 	}

@@ -6,6 +6,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 	"firstboard/wood"
 )
 
@@ -15,7 +16,7 @@ import (
 // its width or how its wood moves is not known.
 func movementOf(s report.Site) []report.MovementOutlook {
 	all := []report.MovementOutlook{}
-	target, p := acclimate.TargetOf(s.Room.Service), s.FlooringProduct()
+	target, p := acclimate.TargetOf(s.Room.Service), s.System.Flooring
 	if s.Wood.NoFlooring != "" || target.Lack != "" || p == nil || !p.FaceWidth.Shown() {
 		return all
 	}
@@ -52,7 +53,7 @@ func movementOf(s report.Site) []report.MovementOutlook {
 
 // across fills in how a flooring's boards move, by its own coefficient or by
 // that of its species and cut.
-func across(p *report.Product, floor *wood.Installed) (written string, known bool) {
+func across(p *limits.Product, floor *wood.Installed) (written string, known bool) {
 	if p.Across.Shown() {
 		floor.Coefficient = p.Across.Exact().Float()
 		return p.Across.Written, true

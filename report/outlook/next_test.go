@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 	"firstboard/report/outlook"
 	"firstboard/report/plan"
 	"firstboard/slab"
@@ -63,7 +64,7 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 		{
 			name: "dishes to set: today at 08:00 and 60 h", folder: "slab-glue-down-wood",
 			change: func(j *report.Job) {
-				j.Products[1].MVER = report.Stated{Number: evidence.Typed("3", evidence.Pounds)}
+				j.Products[1].MVER = limits.Stated{Number: evidence.Typed("3", evidence.Pounds)}
 			},
 			earliest: "2026-03-06",
 			acts: []string{

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 )
 
 // Page is all that the page shows.
@@ -18,7 +19,7 @@ type Page struct {
 	Decisions []report.Decision
 	Advice    []report.Advice // one a decision
 	Rules     []report.Rule
-	Limits    []report.LimitLine
+	Limits    []limits.Line
 	Cautions  []report.Caution
 	Photos    []Photo
 }

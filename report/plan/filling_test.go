@@ -6,8 +6,8 @@ import (
 
 	"github.com/shopspring/decimal"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 	"firstboard/report/plan"
 	"firstboard/wood"
 )
@@ -82,7 +82,7 @@ func (d *doing) fillProduct(f plan.Fill) {
 		if !evidence.Same(p.ID, f.Name) {
 			continue
 		}
-		for _, k := range report.LimitKinds() {
+		for _, k := range limits.Kinds() {
 			for _, c := range k.Columns() {
 				if slices.Contains(f.Columns, c.Name) {
 					c.Cell(p).None = true

@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/limits"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -68,7 +69,7 @@ func mishaps() map[string]mishap {
 		},
 		"limits": func(t *rapid.T, j *report.Job) {
 			p := &j.Products[rapid.IntRange(0, len(j.Products)-1).Draw(t, "product")]
-			p.SlabRH, p.PHMin, p.FlooringMin, p.DataSheet = report.Stated{}, report.Stated{}, report.Stated{}, ""
+			p.SlabRH, p.PHMin, p.FlooringMin, p.DataSheet = limits.Stated{}, limits.Stated{}, limits.Stated{}, ""
 		},
 	}
 	for _, more := range []map[string]mishap{losses(), blankings(), excesses(), doubts()} {

@@ -48,7 +48,7 @@ func (p *planner) guarded() {
 
 // lookUp asks for the limits that were not looked up.
 func (p *planner) lookUp() {
-	for _, q := range p.Unlooked() {
+	for _, q := range p.Floor().Unlooked() {
 		if q.Product == "" {
 			p.ask(installer, []string{"limits-known"}, "write down which adhesive is used",
 				"(Areas, Adhesive), or how else it is installed (Installation)",

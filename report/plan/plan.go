@@ -87,7 +87,7 @@ func planOf(d report.Decision, ahead report.Outlook) Plan {
 		p.rest()
 	}
 	plan := Plan{
-		Area: d.Area, Decision: d, There: p.there(), LookUp: p.LookUp(), Over: over(d),
+		Area: d.Area, Decision: d, There: p.there(), LookUp: p.Floor().LookUp(), Over: over(d),
 		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
 	}
 	p.scheduled()

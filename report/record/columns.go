@@ -4,9 +4,9 @@ import (
 	"slices"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/limits"
 	"firstboard/report/record/sheet"
 )
 
@@ -148,7 +148,7 @@ func number[T any](title string, units []evidence.Unit, rule rule, field func(*T
 }
 
 // limit is a column of a product's limits: a number, none, or blank.
-func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *report.Stated) column[T] {
+func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T) *limits.Stated) column[T] {
 	takes := grid.Takes{Kind: grid.NumberField, None: true}
 	return column[T]{
 		Column{Name: title, Units: units, Takes: takes, Span: rule},

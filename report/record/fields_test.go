@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/limits"
 )
 
 // full is the small record with every column of every table in use.
@@ -60,7 +61,7 @@ func shown(row any) string {
 			text = x.Written
 		case evidence.Time:
 			text = x.Written
-		case report.Stated:
+		case limits.Stated:
 			if text = x.Number.String(); x.None {
 				text = "none"
 			}

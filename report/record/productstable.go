@@ -6,10 +6,11 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 )
 
-func productsTable() table[report.Product] {
-	type product = report.Product
+func productsTable() table[limits.Product] {
+	type product = limits.Product
 	return table[product]{
 		name: "Products", more: moreProduct,
 		rows:  func(j *report.Job) *[]product { return &j.Products },
@@ -35,9 +36,9 @@ func productsTable() table[report.Product] {
 }
 
 // limitColumns are the columns of the limits that products state.
-func limitColumns() []column[report.Product] {
-	var all []column[report.Product]
-	for _, k := range report.LimitKinds() {
+func limitColumns() []column[limits.Product] {
+	var all []column[limits.Product]
+	for _, k := range limits.Kinds() {
 		for _, c := range k.Columns() {
 			all = append(all, limit(c.Name, k.Units, ruleOf(k.Units[0]), c.Cell))
 		}
@@ -62,8 +63,8 @@ func ruleOf(u evidence.Unit) rule {
 	return notNegative
 }
 
-func moreProduct(d *decoder, p *report.Product) {
-	for _, k := range report.LimitKinds() {
+func moreProduct(d *decoder, p *limits.Product) {
+	for _, k := range limits.Kinds() {
 		if len(k.Columns()) == 2 {
 			d.ordered(k.Least.Name, k.Least.Of(p).Number, k.Most.Of(p).Number)
 		}

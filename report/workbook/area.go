@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/limits"
 	"firstboard/report/workbook/formula"
 )
 
@@ -117,7 +118,7 @@ func entryRows(label string, lines []string, over int) []row {
 func described(j report.Job, a report.Area) []entry {
 	var all []entry
 	for _, e := range []entry{{"Flooring", a.Flooring}, {"Adhesive", a.Adhesive}, {"Membrane", a.Membrane}} {
-		at := slices.IndexFunc(j.Products, func(p report.Product) bool {
+		at := slices.IndexFunc(j.Products, func(p limits.Product) bool {
 			return e.says != "" &&
 				evidence.Same(p.ID, e.says)
 		})

@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/limits"
 )
 
 // Book is all that one workbook shows.
@@ -24,7 +25,7 @@ type Book struct {
 	Decisions []report.Decision
 	Advice    []report.Advice // of the same areas; none where nobody gave any
 	Catalog   []report.Rule
-	Limits    []report.LimitLine
+	Limits    []limits.Line
 	Cautions  []report.Caution
 }
 

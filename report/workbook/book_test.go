@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/limits"
 	"firstboard/report/workbook"
 )
 
@@ -57,7 +58,7 @@ func sample() workbook.Book {
 			},
 		}},
 		Decisions: []report.Decision{wet, dry}, Catalog: []report.Rule{{ID: "slab-rh", Deciding: true}},
-		Limits:   []report.LimitLine{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
+		Limits:   []limits.Line{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
 		Cautions: []report.Caution{{Heading: "Drilling", Sentences: []string{"Find the tendons first."}}},
 	}
 }

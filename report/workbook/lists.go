@@ -4,9 +4,9 @@ import (
 	"fmt"
 	"strings"
 
-	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/limits"
 )
 
 // listPage is a plain list under one header.
@@ -61,7 +61,7 @@ func foldedLimits(area, says string, all []string) []row {
 
 const limitColumns = 8
 
-func limitRow(l report.LimitLine, t titles) row {
+func limitRow(l limits.Line, t titles) row {
 	cells := []cell{
 		text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
 		text(cited(l.Cite)), text(""), text(l.Note),

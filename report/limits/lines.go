@@ -1,75 +1,79 @@
-package report
+package limits
 
 import "firstboard/report/evidence"
 
-// LimitLines are the limits in force for every area, whose they are, where
-// they were typed, and what was looked up and not used.
-func LimitLines(all []Decision) []LimitLine {
-	var lines []LimitLine
-	for _, d := range all {
-		lines = append(lines, d.Site.limitLines()...)
-	}
-	return lines
+// Line is one limit that was held against an area, and whose it is.
+type Line struct {
+	Area  string
+	What  string
+	Limit string // as stated: "75", "60 to 80"
+	Unit  evidence.Unit
+	Whose string // a product, or nobody's where it is the check's own
+	Cite  evidence.Cite
+	Place evidence.Place // where it was typed; nil for a default
+	Note  string
 }
 
-func (s Site) limitLines() []LimitLine {
-	var lines []LimitLine
-	for _, k := range LimitKinds() {
-		lines = append(lines, s.linesOf(k)...)
+// Lines are the limits in force for the area, whose they are, where they were
+// typed, and what was looked up and not used.
+func (f Floor) Lines() []Line {
+	var lines []Line
+	for _, k := range Kinds() {
+		lines = append(lines, f.linesOf(k)...)
 	}
 	return lines
 }
 
 // linesOf are the lines of one limit: its ends in force, or why nothing is held
 // against it, and what products state beside.
-func (s Site) linesOf(k LimitKind) []LimitLine {
-	line := LimitLine{Area: s.Area.ID, What: k.What}
-	l := *k.inForce(&s.Limits)
+func (f Floor) linesOf(k Kind) []Line {
+	line := Line{Area: f.Area, What: k.What}
+	l := *k.among(&f.Limits)
 	if k.unneeded != nil {
-		if why := k.unneeded(s); why != "" {
+		if why := k.unneeded(f); why != "" {
 			line.Note = "not needed: " + why
-			return []LimitLine{line}
+			return []Line{line}
 		}
 	}
 	if !l.Shown() {
 		line.Note = "no limit: no product states one"
-		return append([]LimitLine{line}, s.unused(k, l)...)
+		return append([]Line{line}, f.unused(k, l)...)
 	}
-	var lines []LimitLine
+	var lines []Line
 	for _, end := range []struct {
 		word  string
 		bound evidence.Bound
 	}{{"at least", l.Least}, {"at most", l.Most}} {
 		if end.bound.Shown() {
-			lines = append(lines, s.inForce(k.What+", "+end.word, end.bound))
+			lines = append(lines, f.inForce(k.What+", "+end.word, end.bound))
 		}
 	}
 	if l.Lack != "" {
 		line.Note = "not known: " + l.Lack
 		lines = append(lines, line)
 	}
-	return append(lines, s.unused(k, l)...)
+	return append(lines, f.unused(k, l)...)
 }
 
-func (s Site) inForce(what string, b evidence.Bound) LimitLine {
-	return LimitLine{
-		Area: s.Area.ID, What: what, Limit: b.Number.Written, Unit: b.Number.Unit,
+func (f Floor) inForce(what string, b evidence.Bound) Line {
+	return Line{
+		Area: f.Area, What: what, Limit: b.Number.Written, Unit: b.Number.Unit,
 		Whose: b.Whose, Cite: b.Cite, Place: b.Number.Place, Note: "in force",
 	}
 }
 
 // unused are the numbers that products state and that do not govern, the words
 // none, and the cells that were not looked up where a limit is expected.
-func (s Site) unused(k LimitKind, l evidence.Limit) []LimitLine {
-	var lines []LimitLine
-	for _, p := range s.system.products() {
+func (f Floor) unused(k Kind, l evidence.Limit) []Line {
+	var lines []Line
+	for _, p := range f.Products() {
 		for _, c := range k.Columns() {
 			stated := c.Of(p)
-			line := s.inForce(k.What+k.end(c), p.bound(c))
+			line := f.inForce(k.What+k.end(c), p.bound(c))
 			switch {
 			case stated.None:
 				line.Limit, line.Unit, line.Note = "none", "", "the data sheet states none"
-			case stated.Blank() && k.expected(s, p):
+			case stated.Blank() && k.expected(f, p):
 				line.Cite, line.Note = evidence.Cite{}, "not looked up"
 			case !stated.Number.Shown() || governs(l, line):
 				continue
@@ -83,7 +87,7 @@ func (s Site) unused(k LimitKind, l evidence.Limit) []LimitLine {
 }
 
 // end is the word for one end of a limit that has two.
-func (k LimitKind) end(c LimitColumn) string {
+func (k Kind) end(c Column) string {
 	switch {
 	case len(k.Columns()) < 2:
 		return ""
@@ -93,7 +97,7 @@ func (k LimitKind) end(c LimitColumn) string {
 	return ", at most"
 }
 
-func governs(l evidence.Limit, line LimitLine) bool {
+func governs(l evidence.Limit, line Line) bool {
 	for _, b := range []evidence.Bound{l.Least, l.Most} {
 		if b.Shown() && b.Whose == line.Whose && b.Number.Place == line.Place {
 			return true

@@ -1,16 +1,16 @@
-package report
+package limits
 
 import "strings"
 
 // LookUp are the limits of the area's products that were not looked up: cells
 // that hold neither a number nor none.
-func (s Site) LookUp() []string {
+func (f Floor) LookUp() []string {
 	var all []string
-	for _, p := range s.system.products() {
+	for _, p := range f.Products() {
 		var columns []string
-		for _, k := range LimitKinds() {
+		for _, k := range Kinds() {
 			for _, c := range k.Columns() {
-				if k.expected(s, p) && c.Of(p).Blank() {
+				if k.expected(f, p) && c.Of(p).Blank() {
 					columns = append(columns, c.Name)
 				}
 			}
@@ -37,12 +37,12 @@ type Unlooked struct {
 }
 
 // Unlooked are the products of which limits-known asks for anything.
-func (s Site) Unlooked() []Unlooked {
+func (f Floor) Unlooked() []Unlooked {
 	var all []Unlooked
-	if s.adhesiveUnnamed() {
+	if f.adhesiveUnnamed() {
 		all = append(all, Unlooked{})
 	}
-	for _, q := range s.askedLimits() {
+	for _, q := range f.askedLimits() {
 		u := Unlooked{Product: q.product.ID, NoSheet: q.product.DataSheet == ""}
 		for _, c := range q.columns {
 			if c.Of(q.product).Blank() {
