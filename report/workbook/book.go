@@ -42,8 +42,12 @@ func WritePrint(w io.Writer, b Book) error {
 	return write(w, b, "to sign and file, record "+b.Record+", SHA-256 "+b.SHA256, filed(b), 0)
 }
 
+// noFolder can be the name of no folder. The library then holds a large sheet in
+// memory, and a run that is killed leaves no file of it behind.
+const noFolder = "\x00"
+
 func write(w io.Writer, b Book, description string, all []page, most uint64) error {
-	f := excelize.NewFile()
+	f := excelize.NewFile(excelize.Options{TmpDir: noFolder})
 	defer f.Close()
 	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
 	if err := describe(f, b, description); err != nil {

@@ -3,6 +3,7 @@ package workbook
 import (
 	"bytes"
 	"io"
+	"os"
 	"strings"
 	"testing"
 
@@ -90,5 +91,32 @@ func TestListingOfTooManyRows(t *testing.T) {
 	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil ||
 		!strings.Contains(err.Error(), "more than a sheet holds") {
 		t.Errorf("%v", err)
+	}
+}
+
+// lister is a writer that looks into a folder each time it is written to.
+type lister struct {
+	*testing.T
+	folder string
+}
+
+func (l lister) Write(p []byte) (int, error) {
+	if files, err := os.ReadDir(l.folder); err != nil || len(files) > 0 {
+		l.Fatalf("while a workbook is written, %d files lie in the folder for temporary ones (%v)", len(files), err)
+	}
+	return len(p), nil
+}
+
+// A run that is killed while it writes a large sheet leaves no file of the library.
+func TestALargeSheetIsHeldInMemory(t *testing.T) {
+	folder := t.TempDir()
+	t.Setenv("TMPDIR", folder)
+	l := listing()
+	long := strings.Repeat("x", 32_000)
+	for len(l.Rows)*len(long) < 2*excelize.StreamChunkSize {
+		l.Rows = append(l.Rows, grid.Row{Number: len(l.Rows) + 2, Cells: []grid.Cell{{Text: long}}})
+	}
+	if err := WriteListings(lister{t, folder}, "tool", "title", "says", []Listing{l}); err != nil {
+		t.Fatal(err)
 	}
 }
