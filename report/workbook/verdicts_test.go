@@ -114,7 +114,7 @@ func TestALargeSheetIsHeldInMemory(t *testing.T) {
 	l := listing()
 	long := strings.Repeat("x", 32_000)
 	for len(l.Rows)*len(long) < 2*excelize.StreamChunkSize {
-		l.Rows = append(l.Rows, grid.Row{Number: len(l.Rows) + 2, Cells: []grid.Cell{{Text: long}}})
+		l.Rows = append(l.Rows, grid.Row{Number: len(l.Rows) + 2, Cells: []grid.Cell{{Kind: grid.TextCell, Text: long}}})
 	}
 	if err := WriteListings(lister{t, folder}, "tool", "title", "says", []Listing{l}); err != nil {
 		t.Fatal(err)
