@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -57,10 +58,10 @@ type AreaAnswer struct {
 	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
 	Looks      []string        `json:"worthALook,omitempty"`
-	Missing    []Missing       `json:"missing,omitempty"`
+	Missing    []ahead.Missing `json:"missing,omitempty"`
 	Findings   []FindingAnswer `json:"findings"`
-	Outlook    *Outlook        `json:"outlook,omitempty"`
-	Next       *Next           `json:"next,omitempty"`
+	Outlook    *ahead.Outlook  `json:"outlook,omitempty"`
+	Next       *ahead.Next     `json:"next,omitempty"`
 }
 
 // UnusedAnswer is how many rows of a table were read and not judged, and why.
@@ -105,7 +106,7 @@ type FindingAnswer struct {
 // Answers puts decisions into their answer's shape, each with its advice where
 // any is given, and its findings with their workings. The caller adds tool, record
 // and seal.
-func Answers(j Job, decisions []Decision, advice []Advice) Answer {
+func Answers(j Job, decisions []Decision, advice []ahead.Advice) Answer {
 	a := Decided(j, decisions)
 	for i, d := range decisions {
 		area := &a.Areas[i]

@@ -15,7 +15,7 @@ import (
 // evidence up to the command.
 func allowed() map[string][]string {
 	domain := []string{"report/evidence", "slab", "wood", "acclimate"}
-	outer := append(slices.Clone(domain), "report/limits", "report/instruments", "report/grid", "report")
+	outer := append(slices.Clone(domain), "report/limits", "report/instruments", "report/grid", "report/ahead", "report")
 	return map[string][]string{
 		"report/evidence":  {},
 		"report/untrusted": {},
@@ -29,7 +29,8 @@ func allowed() map[string][]string {
 		"report/limits":         domain,
 		"report/instruments":    domain,
 		"report/grid":           {"report/evidence"},
-		"report":                append(slices.Clone(domain), "report/limits", "report/instruments"),
+		"report/ahead":          {"report/evidence"},
+		"report":                append(slices.Clone(domain), "report/limits", "report/instruments", "report/ahead"),
 		"report/record/sheet":   {"report/evidence", "report/grid", "report/untrusted"},
 		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
 		"report/record/forms":   append(slices.Clone(outer), "report/record", "report/record/sheet"),

@@ -13,6 +13,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/outlook"
 	"firstboard/report/page"
@@ -52,7 +53,7 @@ func checkCommand() *cli.Command {
 type judged struct {
 	record.Record
 	decisions []report.Decision
-	advice    []report.Advice // one a decision
+	advice    []ahead.Advice // one a decision
 	seal      string
 }
 

@@ -10,6 +10,7 @@ import (
 	"sync"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/gather"
 	"firstboard/report/outlook"
 	"firstboard/report/plan"
@@ -81,10 +82,10 @@ func readOne(f candidate) result {
 		return result{unread: unreadable(f, err)}
 	}
 	decisions := report.Judge(rec.Job)
-	advice := make([]report.Advice, len(decisions))
+	advice := make([]ahead.Advice, len(decisions))
 	for i, d := range decisions {
-		ahead := outlook.Ahead(d)
-		advice[i] = report.Advice{Outlook: ahead, Next: outlook.Next(plan.Of(d, ahead))}
+		coming := outlook.Ahead(d)
+		advice[i] = ahead.Advice{Outlook: coming, Next: outlook.Next(plan.Of(d, coming))}
 	}
 	from := gather.From{
 		Record: f.shown, SHA256: rec.SHA256, Origin: rec.Origin,

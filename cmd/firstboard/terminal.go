@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
 // printDecisions writes a line an area with what is over or missing below it,
 // and the settings that differ once after them.
-func printDecisions(w io.Writer, decisions []report.Decision, advice []report.Advice, settings []report.Setting) {
+func printDecisions(w io.Writer, decisions []report.Decision, advice []ahead.Advice, settings []report.Setting) {
 	for i, d := range decisions {
 		head := wrapHung(columnsOf(w), headline(d), "", hanging)
 		verdict := string(d.Verdict)
@@ -44,7 +45,7 @@ const actsTold = 3
 // details are what to ask first, then what is over a limit, then what is missing,
 // the act that serves most checks first, then whatever else is not shown, when,
 // what comes next, whether the verdict holds, and what it rests on.
-func details(d report.Decision, a report.Advice) []string {
+func details(d report.Decision, a ahead.Advice) []string {
 	var lines []string
 	if d.GoodUntil.Shown() {
 		lines = append(lines, "to install later, read again: "+strings.Join(d.ReRead, ", "))

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 )
 
 // From is where a part comes from: the path of a record, its SHA-256, its
@@ -19,7 +20,7 @@ type Part struct {
 
 // Of reduces the decisions on a record, and what is advised under each, to their
 // rows. Nothing of the record is held by them.
-func Of(from From, j report.Job, decisions []report.Decision, advice []report.Advice) Part {
+func Of(from From, j report.Job, decisions []report.Decision, advice []ahead.Advice) Part {
 	p := Part{From: From{
 		Record: from.Record, SHA256: strings.Clone(from.SHA256),
 		Seal: strings.Clone(from.Seal), Origin: strings.Clone(from.Origin),

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -67,7 +68,7 @@ type Row struct {
 }
 
 // rowOf is the row of one decision.
-func rowOf(j report.Job, d report.Decision, a report.Advice) Row {
+func rowOf(j report.Job, d report.Decision, a ahead.Advice) Row {
 	r := Row{
 		Job: kept(j.Name), Site: kept(j.Site), Area: kept(d.Area.ID), Name: kept(d.Area.Name),
 		Acceptance: Text(j.AcceptanceRule()), Verdict: Text(d.Verdict), Why: kept(d.Why), UnderWaiver: d.UnderWaiver(),
@@ -143,7 +144,7 @@ func (r *Row) products(j report.Job, d report.Decision) {
 }
 
 // outlook is when, and what comes next.
-func (r *Row) outlook(d report.Decision, a report.Advice) {
+func (r *Row) outlook(d report.Decision, a ahead.Advice) {
 	o := a.Outlook
 	r.When = kept(o.Brief())
 	if d.Verdict != evidence.Go {

@@ -2,13 +2,14 @@ package outlook
 
 import (
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/plan"
 )
 
 // Advice is what is said under each of the decisions of a job.
-func Advice(decisions []report.Decision) []report.Advice {
-	all := make([]report.Advice, len(decisions))
+func Advice(decisions []report.Decision) []ahead.Advice {
+	all := make([]ahead.Advice, len(decisions))
 	for i, d := range decisions {
 		all[i].Outlook = Of(d)
 		p := plan.Of(d, all[i].Outlook)
@@ -19,7 +20,7 @@ func Advice(decisions []report.Decision) []report.Advice {
 
 // Of is what is to be expected of an area: what lies ahead, what would happen
 // if it were installed now, and whether its verdict holds.
-func Of(d report.Decision) report.Outlook {
+func Of(d report.Decision) ahead.Outlook {
 	o := Ahead(d)
 	o.Movement, o.Holds, o.Damage = movementOf(d.Site), Holds(d), damageOf(d)
 	return o
@@ -27,8 +28,8 @@ func Of(d report.Decision) report.Outlook {
 
 // Ahead is when the slab and the boards of an area are ready, and what the air
 // must do.
-func Ahead(d report.Decision) report.Outlook {
-	return report.Outlook{Slab: slabOf(d.Site), Boards: boardsOf(d.Site), Air: airOf(d.Site)}
+func Ahead(d report.Decision) ahead.Outlook {
+	return ahead.Outlook{Slab: slabOf(d.Site), Boards: boardsOf(d.Site), Air: airOf(d.Site)}
 }
 
 // damageOf is what the checks that an area does not meet are known to damage.

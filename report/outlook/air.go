@@ -9,6 +9,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/acclimate/settling"
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/wood"
 )
@@ -16,7 +17,7 @@ import (
 // airOf is the air that brings the boards of an area to their target, at the
 // temperature that the air has had, and the water that boards and subfloor give
 // up or take in on the way; nil where the target or the air is not known.
-func airOf(s report.Site) *report.AirOutlook {
+func airOf(s report.Site) *ahead.Air {
 	target, air := acclimate.TargetOf(s.Room.Service), s.Room.Air.States()
 	if s.Wood.NoFlooring != "" || target.Lack != "" || len(air) == 0 {
 		return nil
@@ -27,7 +28,7 @@ func airOf(s report.Site) *report.AirOutlook {
 	if err != nil {
 		return nil
 	}
-	o := &report.AirOutlook{
+	o := &ahead.Air{
 		RHLowPct: whole(math.Ceil(low)), RHHighPct: whole(math.Floor(high)), TempF: whole(math.Round(tempC*9/5 + 32)),
 	}
 	if kg, known := waterKG(s, target.Mid.Value.Float()); known {

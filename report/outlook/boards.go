@@ -6,13 +6,14 @@ import (
 	"firstboard/acclimate"
 	"firstboard/acclimate/settling"
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/wood"
 )
 
 // boardsOf is when each lot of an area is within tolerance of its target.
-func boardsOf(s report.Site) []report.BoardsOutlook {
-	all := []report.BoardsOutlook{}
+func boardsOf(s report.Site) []ahead.Boards {
+	all := []ahead.Boards{}
 	if s.Wood.NoFlooring != "" {
 		return all
 	}
@@ -23,8 +24,8 @@ func boardsOf(s report.Site) []report.BoardsOutlook {
 	return all
 }
 
-func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []evidence.AirState) report.BoardsOutlook {
-	o := report.BoardsOutlook{Lot: lot.Name, Status: evidence.Unread}
+func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []evidence.AirState) ahead.Boards {
+	o := ahead.Boards{Lot: lot.Name, Status: evidence.Unread}
 	if target.Lack != "" {
 		o.Why = "the target is not known: " + target.Lack
 		return o

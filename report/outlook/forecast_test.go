@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/outlook"
 	"firstboard/slab/drying"
@@ -44,7 +45,7 @@ func holes(t *testing.T, reads ...read) report.Job {
 	return j
 }
 
-func only(t *testing.T, j report.Job) report.Outlook {
+func only(t *testing.T, j report.Job) ahead.Outlook {
 	t.Helper()
 	return outlook.Of(report.Judge(j)[0])
 }
@@ -210,11 +211,11 @@ func TestMovementAndAir(t *testing.T) {
 	j.Areas[0].AcrossBoards = evidence.Typed("15", evidence.Foot)
 	j.Products[0].Thickness = evidence.Typed("0.75", evidence.Inch)
 	o := only(t, j)
-	want := report.MovementOutlook{
+	want := ahead.Movement{
 		Lot: "L1", NowPct: "8", LowPct: "6.2", HighPct: "9.2", Coefficient: "0.00369", BoardIn: "5",
 		ShrinkIn: "0.0332", GrowIn: "0.0221", AcrossShrinkIn: "1.20", AcrossGrowIn: "0.80",
 	}
-	if diff := cmp.Diff([]report.MovementOutlook{want}, o.Movement); diff != "" {
+	if diff := cmp.Diff([]ahead.Movement{want}, o.Movement); diff != "" {
 		t.Error(diff)
 	}
 	kg := 75 * 0.09290304 * 19.05 * 0.63 * (7.7 - 8) / 100

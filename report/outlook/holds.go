@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -17,7 +18,7 @@ import (
 //     that of single readings and acceptance is simple;
 //   - the other acceptance;
 //   - the other wait before a hole is read, of the two editions.
-func Holds(d report.Decision) report.Holds {
+func Holds(d report.Decision) ahead.Holds {
 	h := &holder{site: d.Site, found: d.Findings, verdict: d.Verdict, all: allMeasured(d.Site), turns: map[id]bool{}}
 	h.census = censusOf(h.all)
 	if d.Verdict == evidence.Go {
@@ -26,7 +27,7 @@ func Holds(d report.Decision) report.Holds {
 		h.ofNoGo()
 	}
 	on := append(h.things(), h.rules()...)
-	return report.Holds{Holds: len(on) == 0, TurnsOn: append([]string{}, on...)}
+	return ahead.Holds{Holds: len(on) == 0, TurnsOn: append([]string{}, on...)}
 }
 
 // holder finds what the verdict on one area turns on.

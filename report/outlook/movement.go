@@ -5,6 +5,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/wood"
@@ -14,8 +15,8 @@ import (
 // they are: free movement between the driest and the wettest period of the
 // service climate (Wood Handbook eq. 13-2). A lot is left out where its mean,
 // its width or how its wood moves is not known.
-func movementOf(s report.Site) []report.MovementOutlook {
-	all := []report.MovementOutlook{}
+func movementOf(s report.Site) []ahead.Movement {
+	all := []ahead.Movement{}
 	target, p := acclimate.TargetOf(s.Room.Service), s.System.Flooring
 	if s.Wood.NoFlooring != "" || target.Lack != "" || p == nil || !p.FaceWidth.Shown() {
 		return all
@@ -38,7 +39,7 @@ func movementOf(s report.Site) []report.MovementOutlook {
 		if err != nil {
 			continue
 		}
-		m := report.MovementOutlook{
+		m := ahead.Movement{
 			Lot: lot.Name, NowPct: now.Text(), LowPct: target.Low.Value.Fixed(1), HighPct: target.High.Value.Fixed(1),
 			Coefficient: coefficient, BoardIn: p.FaceWidth.In(evidence.Inch).Text(),
 			ShrinkIn: places(year.Shrinks, 4), GrowIn: places(year.Grows, 4),

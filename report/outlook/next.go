@@ -3,7 +3,7 @@ package outlook
 import (
 	"time"
 
-	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/plan"
 )
 
@@ -11,10 +11,10 @@ import (
 // plan in the order in which they can begin, with the earliest time each can end,
 // and the first day on which the area could be GO. Both are empty where they
 // cannot be told.
-func Next(p plan.Plan) report.Next {
-	next := report.Next{Earliest: p.Earliest.Written, Acts: []report.Act{}}
+func Next(p plan.Plan) ahead.Next {
+	next := ahead.Next{Earliest: p.Earliest.Written, Acts: []ahead.Act{}}
 	for _, a := range p.InTurn() {
-		act := report.Act{Act: a.Doing(), Who: a.Who, Ends: written(a.Ends)}
+		act := ahead.Act{Act: a.Doing(), Who: a.Who, Ends: written(a.Ends)}
 		if a.Untold != "" {
 			act.Act += " (" + a.Untold + ")"
 		}

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/report/outlook"
@@ -38,7 +39,7 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 	unread := func(h *slab.Hole) {
 		h.ReadAt, h.RH, h.Temp = evidence.Time{}, evidence.Reading{}, evidence.Reading{}
 	}
-	dry := report.Outlook{Slab: report.SlabOutlook{
+	dry := ahead.Outlook{Slab: ahead.Slab{
 		Status: evidence.Losing, Ready: "2026-04-20", From: "2026-04-12", To: "2026-05-09",
 	}}
 	for _, c := range []plain{
@@ -142,7 +143,7 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 type plain struct {
 	name, folder string
 	change       func(j *report.Job)
-	ahead        report.Outlook
+	ahead        ahead.Outlook
 	earliest     string
 	acts         []string
 }

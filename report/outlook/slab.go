@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/slab"
 	"firstboard/slab/drying"
@@ -17,10 +18,10 @@ import (
 const mostForecast = 9
 
 // slabOf is when the slowest hole of an area is at its limit.
-func slabOf(s report.Site) report.SlabOutlook {
+func slabOf(s report.Site) ahead.Slab {
 	limit := s.Slab.RH.Most.Number
-	none := func(why string) report.SlabOutlook {
-		return report.SlabOutlook{Status: evidence.Unasked, Standing: evidence.Derived, Why: why}
+	none := func(why string) ahead.Slab {
+		return ahead.Slab{Status: evidence.Unasked, Standing: evidence.Derived, Why: why}
 	}
 	switch {
 	case s.Slab.NoHoles != "":
@@ -34,7 +35,7 @@ func slabOf(s report.Site) report.SlabOutlook {
 	}
 	holes := s.Slab.Histories()
 	if len(holes) == 0 {
-		return report.SlabOutlook{
+		return ahead.Slab{
 			Status: evidence.Unread, LimitPct: limit.Written, Standing: evidence.Derived, Why: "no hole was read",
 		}
 	}
@@ -43,7 +44,7 @@ func slabOf(s report.Site) report.SlabOutlook {
 
 // forecasts are those of the holes over their limit, the slowest by a straight
 // line first, or of the highest where all are at it.
-func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence.Reading) []report.SlabOutlook {
+func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence.Reading) []ahead.Slab {
 	var over []drying.Hole
 	var names []string
 	air, start := s.Room.Air.States(), began(s)
@@ -55,7 +56,7 @@ func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(linear(over[b]), linear(over[a])) })
-	var all []report.SlabOutlook
+	var all []ahead.Slab
 	for n, i := range order {
 		if n > 0 && (n == mostForecast || linear(over[i]) <= 0) {
 			break
@@ -133,8 +134,8 @@ func began(s report.Site) float64 {
 	return math.NaN()
 }
 
-func slabOutlook(h drying.Hole, name string, limit evidence.Reading) report.SlabOutlook {
-	o := report.SlabOutlook{Hole: name, LimitPct: limit.Written, Standing: evidence.Derived}
+func slabOutlook(h drying.Hole, name string, limit evidence.Reading) ahead.Slab {
+	o := ahead.Slab{Hole: name, LimitPct: limit.Written, Standing: evidence.Derived}
 	if h.ThicknessMM == 0 || h.DepthMM == 0 {
 		o.Status, o.Why = evidence.Unread, "the thickness of the slab or the depth of the hole is not recorded"
 		return o
@@ -152,7 +153,7 @@ func slabOutlook(h drying.Hole, name string, limit evidence.Reading) report.Slab
 		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
 	}
 	for _, e := range f.Expected {
-		o.Course = append(o.Course, report.Course{
+		o.Course = append(o.Course, ahead.Course{
 			Day: evidence.Day(math.Floor(e.Day)), RHPct: e.RHPct, LowPct: e.LowPct, TopPct: e.HighPct,
 		})
 	}
@@ -161,9 +162,9 @@ func slabOutlook(h drying.Hole, name string, limit evidence.Reading) report.Slab
 
 // worst is the hole whose status stands for the slab: of those that dry, the
 // slowest.
-func worst(all []report.SlabOutlook) report.SlabOutlook {
+func worst(all []ahead.Slab) ahead.Slab {
 	rank := []evidence.Prospect{evidence.Unread, evidence.Stalled, evidence.Losing, evidence.Reached}
-	return slices.MinFunc(all, func(a, b report.SlabOutlook) int {
+	return slices.MinFunc(all, func(a, b ahead.Slab) int {
 		return cmp.Or(
 			cmp.Compare(slices.Index(rank, a.Status), slices.Index(rank, b.Status)),
 			cmp.Compare(b.Ready, a.Ready), cmp.Compare(b.To, a.To),

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/pictures"
 )
@@ -26,8 +27,8 @@ type areaView struct {
 	Brief     string
 	Installed []string
 	When      []string
-	Missing   []report.Missing
-	Next      report.Next
+	Missing   []ahead.Missing
+	Next      ahead.Next
 	Holds     string
 	Facts     []pair
 	Figures   []figure
@@ -66,7 +67,7 @@ func (p Page) area(i int, d report.Decision) areaView {
 	if i < len(p.Advice) {
 		a.advise(p.Advice[i])
 	}
-	var course []report.Course
+	var course []ahead.Course
 	if i < len(p.Advice) {
 		course = p.Advice[i].Outlook.Slab.Course
 	}
@@ -106,7 +107,7 @@ func (a *areaView) sort(f evidence.Finding) {
 }
 
 // advise puts when, what next and what it turns on into words.
-func (a *areaView) advise(advice report.Advice) {
+func (a *areaView) advise(advice ahead.Advice) {
 	o := advice.Outlook
 	a.Brief, a.When, a.Installed = o.Brief(), o.When(), o.IfInstalled()
 	a.Missing, a.Next = advice.Missing, advice.Next

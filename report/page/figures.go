@@ -10,14 +10,14 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
-	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/pictures"
 )
 
 // draw is a picture of the record as a figure of the page, under a name that no
 // other on the page has.
-func draw(id string, p pictures.Picture, course []report.Course, apart float64) figure {
+func draw(id string, p pictures.Picture, course []ahead.Course, apart float64) figure {
 	f := figure{Caption: p.Title, Notes: p.Notes}
 	switch p.Shows {
 	case pictures.WoodMoisture:
@@ -90,7 +90,7 @@ func (d *drawing) levels(levels []pictures.Series) {
 }
 
 // overTime draws lines over days, with the expected course of one of them.
-func overTime(id string, p pictures.Picture, course []report.Course) template.HTML {
+func overTime(id string, p pictures.Picture, course []ahead.Course) template.HTML {
 	series, levels := drawn(p)
 	values := append(valuesOf(series), valuesOf(levels)...)
 	var days []float64
@@ -142,7 +142,7 @@ func (d *drawing) dates(title string) {
 }
 
 // course draws what is expected, with its band.
-func (d *drawing) course(course []report.Course) {
+func (d *drawing) course(course []ahead.Course) {
 	if len(course) < 2 {
 		return
 	}
@@ -179,7 +179,7 @@ func (d *drawing) line(i int, s pictures.Series) {
 }
 
 // key names the lines in the upper left corner.
-func (d *drawing) key(series []pictures.Series, course []report.Course) {
+func (d *drawing) key(series []pictures.Series, course []ahead.Course) {
 	if len(series)+len(course) < 2 {
 		return
 	}

@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 )
@@ -17,7 +18,7 @@ type Page struct {
 	Tool      string // name and version
 	Seal      string
 	Decisions []report.Decision
-	Advice    []report.Advice // one a decision
+	Advice    []ahead.Advice // one a decision
 	Rules     []report.Rule
 	Limits    []limits.Line
 	Cautions  []report.Caution

@@ -4,7 +4,7 @@ import (
 	"strings"
 	"time"
 
-	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -133,8 +133,8 @@ func sentence(clauses ...string) string {
 }
 
 // missing is the act in short, with those of its checks that stop the area.
-func (a Act) missing(blocking []string) report.Missing {
-	return report.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
+func (a Act) missing(blocking []string) ahead.Missing {
+	return ahead.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
 }
 
 // among are the names of a list that another holds, in the order of the other.

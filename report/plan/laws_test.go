@@ -7,17 +7,18 @@ import (
 	"pgregory.net/rapid"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/plan"
 )
 
 // forecast is one in which everything over a limit is dry within days.
-func forecast(d report.Decision) report.Outlook {
+func forecast(d report.Decision) ahead.Outlook {
 	now := d.Site.Latest()
 	ready := evidence.DayOf(now.Add(72 * time.Hour)).String()
-	o := report.Outlook{Slab: report.SlabOutlook{Status: evidence.Losing, Ready: ready, From: ready, To: ready}}
+	o := ahead.Outlook{Slab: ahead.Slab{Status: evidence.Losing, Ready: ready, From: ready, To: ready}}
 	for _, lot := range d.Site.Wood.Lots() {
-		o.Boards = append(o.Boards, report.BoardsOutlook{Lot: lot.Name, Status: evidence.Losing, Ready: ready})
+		o.Boards = append(o.Boards, ahead.Boards{Lot: lot.Name, Status: evidence.Losing, Ready: ready})
 	}
 	return o
 }

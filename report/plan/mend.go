@@ -32,7 +32,7 @@ func (p *planner) driedHoles(over []thing) mending {
 // drying is the wait until the slab is dry, as far as it can be told.
 func (p *planner) drying() mending {
 	m := mending{do: "let the slab dry", open: true}
-	s := p.ahead.Slab
+	s := p.coming.Slab
 	switch ready, known := dayOf(s.Ready); {
 	case known:
 		m.from, m.open = ready.Begins(p.Job.Zone), false
@@ -142,11 +142,11 @@ func (p *planner) settled(t task, lot lotWork) {
 // takes.
 func (p *planner) acclimatizing(lot lotWork) mending {
 	m := mending{do: "let the boards" + lot.called() + " come to the air of the rooms", open: true}
-	if air := p.ahead.Air; air != nil && air.RHLowPct != "" {
+	if air := p.coming.Air; air != nil && air.RHLowPct != "" {
 		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct,
 			air.TempF, lot.called())
 	}
-	for _, b := range p.ahead.Boards {
+	for _, b := range p.coming.Boards {
 		if !evidence.Same(b.Lot, lot.name) {
 			continue
 		}

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -30,8 +31,8 @@ type Plan struct {
 // its slab and boards. An area that may be installed waits for nothing. Where
 // the day of installing cannot be kept, the plan is one for the first day that
 // can; where the slab was covered too soon, one for an open slab.
-func Of(d report.Decision, ahead report.Outlook) Plan {
-	p, as := planOf(d, ahead), d.Area
+func Of(d report.Decision, coming ahead.Outlook) Plan {
+	p, as := planOf(d, coming), d.Area
 	for range moves {
 		switch {
 		case p.shut && !p.Opened:
@@ -42,7 +43,7 @@ func Of(d report.Decision, ahead report.Outlook) Plan {
 		default:
 			return p.led()
 		}
-		again := planOf(d.As(as), ahead)
+		again := planOf(d.As(as), coming)
 		again.Area, again.Decision, again.Over = d.Area, d, p.Over
 		again.Moved, again.Opened = p.Moved, p.Opened
 		if as.InstallOn != d.Area.InstallOn && again.Earliest.Shown() && again.Earliest.Day < as.InstallOn.Day {
@@ -73,8 +74,8 @@ func (p Plan) led() Plan {
 	return p
 }
 
-func planOf(d report.Decision, ahead report.Outlook) Plan {
-	p := plannerOf(d, ahead)
+func planOf(d report.Decision, coming ahead.Outlook) Plan {
+	p := plannerOf(d, coming)
 	if d.Verdict != evidence.Go {
 		p.office()
 		p.fit()
@@ -175,8 +176,8 @@ func (p Plan) InTurn() []Act {
 
 // Missing are the acts in short that the checks which stop an area wait for,
 // the one that serves most of them first.
-func (p Plan) Missing() []report.Missing {
-	var all []report.Missing
+func (p Plan) Missing() []ahead.Missing {
+	var all []ahead.Missing
 	blocking := p.Decision.Blocking()
 	acts := slices.Clone(p.Acts)
 	slices.SortStableFunc(acts, func(a, b Act) int {

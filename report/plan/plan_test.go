@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/plan"
 	"firstboard/report/record"
@@ -94,7 +95,7 @@ func TestEveryCheckThatStopsIsServed(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		j := sparse(t, from)
 		for _, d := range report.Judge(j) {
-			p := plan.Of(d, report.Outlook{})
+			p := plan.Of(d, ahead.Outlook{})
 			if p.Decision.Verdict == evidence.Go && len(p.Acts) > 0 {
 				t.Fatalf("area %s may be installed, and %q is left", p.Area.ID, p.Acts[0].Short)
 			}
@@ -103,7 +104,7 @@ func TestEveryCheckThatStopsIsServed(t *testing.T) {
 					t.Fatalf("area %s: act %+v", p.Area.ID, a)
 				}
 			}
-			advice := report.Advice{Missing: p.Missing()}
+			advice := ahead.Advice{Missing: p.Missing()}
 			for _, id := range p.Decision.Blocking() {
 				if !advice.Awaits(id) {
 					t.Fatalf("area %s: nothing is done for %s", p.Area.ID, id)

@@ -5,15 +5,16 @@ import (
 	"time"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
 // planner makes the plan of one area.
 type planner struct {
 	report.Site
-	found []evidence.Finding
-	ahead report.Outlook
-	now   time.Time // the latest entry of the record; zero where there is none
+	found  []evidence.Finding
+	coming ahead.Outlook
+	now    time.Time // the latest entry of the record; zero where there is none
 
 	broken     map[string][]string // by place: the checks whose limit a row is over
 	distrusted map[string]bool     // instruments of which a check does not agree
@@ -36,8 +37,8 @@ type planner struct {
 	acts []Act
 }
 
-func plannerOf(d report.Decision, ahead report.Outlook) *planner {
-	p := &planner{Site: d.Site, found: d.Findings, ahead: ahead, now: d.Site.Latest()}
+func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
+	p := &planner{Site: d.Site, found: d.Findings, coming: coming, now: d.Site.Latest()}
 	p.broken, p.distrusted = p.overs(), p.disagreeing()
 	p.taken = p.takenNames()
 	p.survey()

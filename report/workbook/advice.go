@@ -5,12 +5,13 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
 // adviceRows are what stands below the checks of an area and never decides, each
 // part named at its left, so that no page ends with a heading.
-func adviceRows(d report.Decision, advice report.Advice) []row {
+func adviceRows(d report.Decision, advice ahead.Advice) []row {
 	var missing []string
 	for _, m := range advice.Missing {
 		missing = append(missing, m.What+" ("+strings.Join(m.Checks, ", ")+")")
@@ -54,7 +55,7 @@ func joined(lines []string) []string {
 
 // expected is when slab and boards will be ready, what next, and whether the
 // verdict holds.
-func expected(a report.Advice) []string {
+func expected(a ahead.Advice) []string {
 	all := a.Outlook.When()
 	for _, act := range a.Next.Acts {
 		all = append(all, "next: "+act.Says())

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/report/workbook/formula"
@@ -38,11 +39,11 @@ func (d *desk) areaPage(nth int) page {
 }
 
 // advice is what was said under an area's verdict, if anything.
-func (d *desk) advice(nth int) report.Advice {
+func (d *desk) advice(nth int) ahead.Advice {
 	if nth < len(d.book.Advice) {
 		return d.book.Advice[nth]
 	}
-	return report.Advice{}
+	return ahead.Advice{}
 }
 
 // Rows of an area's sheet that others refer to.

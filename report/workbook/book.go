@@ -9,6 +9,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
 )
@@ -23,7 +24,7 @@ type Book struct {
 	Tables    []grid.Table // the record's tables, copied unchanged
 	Known     []string     // the names of all tables that a record may have
 	Decisions []report.Decision
-	Advice    []report.Advice // of the same areas; none where nobody gave any
+	Advice    []ahead.Advice // of the same areas; none where nobody gave any
 	Catalog   []report.Rule
 	Limits    []limits.Line
 	Cautions  []report.Caution

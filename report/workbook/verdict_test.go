@@ -9,6 +9,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 )
 
@@ -81,7 +82,7 @@ func TestADozenAreasFitOnePage(t *testing.T) {
 	b.Decisions = slices.Repeat(b.Decisions[:1], 12)
 	for i := range b.Decisions {
 		b.Decisions[i].Area = report.Area{ID: fmt.Sprintf("A%d", i+1), Name: "Upper corridor"}
-		b.Advice = append(b.Advice, report.Advice{Missing: []report.Missing{{What: "read the air for 48 h"}}})
+		b.Advice = append(b.Advice, ahead.Advice{Missing: []ahead.Missing{{What: "read the air for 48 h"}}})
 	}
 	f := opened(t, b)
 	rows, err := f.GetRows("Decision")

@@ -1,34 +1,34 @@
-package report_test
+package ahead_test
 
 import (
 	"testing"
 
-	"firstboard/report"
+	"firstboard/report/ahead"
 )
 
 func TestWordsOfWhatComesNext(t *testing.T) {
 	t.Parallel()
-	read := report.Act{Act: "read hole H3", Who: "tester", Ends: "2026-03-05 07:00"}
-	dry := report.Act{Act: "let the slab dry, then read hole H2 again; or name a membrane", Who: "tester"}
+	read := ahead.Act{Act: "read hole H3", Who: "tester", Ends: "2026-03-05 07:00"}
+	dry := ahead.Act{Act: "let the slab dry, then read hole H2 again; or name a membrane", Who: "tester"}
 	for _, c := range []struct {
-		next report.Next
+		next ahead.Next
 		most int
 		want string
 	}{
-		{report.Next{Earliest: "2026-03-04"}, 3, "nothing is left to do before installing"},
+		{ahead.Next{Earliest: "2026-03-04"}, 3, "nothing is left to do before installing"},
 		{
-			report.Next{Earliest: "2026-03-05", Acts: []report.Act{read}},
+			ahead.Next{Earliest: "2026-03-05", Acts: []ahead.Act{read}},
 			3,
 			"read hole H3 (tester, by 2026-03-05 07:00); GO on 2026-03-05 at the earliest",
 		},
 		{
-			report.Next{Acts: []report.Act{dry, read}},
+			ahead.Next{Acts: []ahead.Act{dry, read}},
 			2,
 			"let the slab dry, then read hole H2 again (tester), or name a membrane; " +
 				"read hole H3 (tester, by 2026-03-05 07:00); when it can be GO cannot be told",
 		},
 		{
-			report.Next{Acts: []report.Act{dry, read, read}},
+			ahead.Next{Acts: []ahead.Act{dry, read, read}},
 			1,
 			"let the slab dry, then read hole H2 again (tester), or name a membrane; and 2 more; when it can be GO cannot be told",
 		},
@@ -42,11 +42,11 @@ func TestWordsOfWhatComesNext(t *testing.T) {
 func TestWordsOfWhetherItHolds(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {
-		holds report.Holds
+		holds ahead.Holds
 		want  string
 	}{
-		{report.Holds{Holds: true}, "yes, under every alternative that the rules offer"},
-		{report.Holds{TurnsOn: []string{"hole H2", "simple acceptance"}}, "no, it turns on hole H2 and simple acceptance"},
+		{ahead.Holds{Holds: true}, "yes, under every alternative that the rules offer"},
+		{ahead.Holds{TurnsOn: []string{"hole H2", "simple acceptance"}}, "no, it turns on hole H2 and simple acceptance"},
 	} {
 		if got := c.holds.Says(); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)

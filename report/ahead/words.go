@@ -1,4 +1,4 @@
-package report
+package ahead
 
 import (
 	"fmt"
@@ -83,7 +83,7 @@ func (o Outlook) IfInstalled() []string {
 }
 
 // says is the movement of a lot in words: free movement, without a discount.
-func (m MovementOutlook) says() string {
+func (m Movement) says() string {
 	line := fmt.Sprintf("installed now at %s %% MC, a board of %s in%s %s at %s %% and %s at %s %%",
 		m.NowPct, m.BoardIn, ofLot(m.Lot), moves(m.ShrinkIn, "shrinks", "grows"), m.LowPct,
 		moves(m.GrowIn, "grows", "shrinks"), m.HighPct)

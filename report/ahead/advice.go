@@ -1,4 +1,4 @@
-package report
+package ahead
 
 import (
 	"slices"
@@ -29,18 +29,18 @@ func (a Advice) Awaits(check string) bool {
 
 // Outlook is what is to be expected of slab, boards and air.
 type Outlook struct {
-	Slab     SlabOutlook       `json:"slab"`
-	Boards   []BoardsOutlook   `json:"boards"`
-	Air      *AirOutlook       `json:"air"`
-	Movement []MovementOutlook `json:"movement"`
-	Holds    Holds             `json:"holds"`
-	Damage   []string          `json:"damage,omitempty"` // that what is over a limit is known for
+	Slab     Slab       `json:"slab"`
+	Boards   []Boards   `json:"boards"`
+	Air      *Air       `json:"air"`
+	Movement []Movement `json:"movement"`
+	Holds    Holds      `json:"holds"`
+	Damage   []string   `json:"damage,omitempty"` // that what is over a limit is known for
 }
 
-// SlabOutlook is when the slowest hole is at its limit. Ready, From and To are
+// Slab is when the slowest hole is at its limit. Ready, From and To are
 // days, empty but for drying. CoveredPct is the humidity that the slab settles
 // to once covered.
-type SlabOutlook struct {
+type Slab struct {
 	Status     evidence.Prospect `json:"status"`
 	Hole       string            `json:"hole"`
 	LimitPct   string            `json:"limitPct"`
@@ -62,8 +62,8 @@ type Course struct {
 	LowPct, TopPct float64
 }
 
-// BoardsOutlook is when a lot is within tolerance of the target.
-type BoardsOutlook struct {
+// Boards is when a lot is within tolerance of the target.
+type Boards struct {
 	Lot    string            `json:"lot"`
 	Status evidence.Prospect `json:"status"`
 	EndPct string            `json:"endPct"`
@@ -73,10 +73,10 @@ type BoardsOutlook struct {
 	Why    string            `json:"why"`
 }
 
-// AirOutlook is the band of humidity that brings boards to the target at a
+// Air is the band of humidity that brings boards to the target at a
 // temperature, and the water that boards and subfloor lose (below zero) or
 // gain on the way.
-type AirOutlook struct {
+type Air struct {
 	RHLowPct  string `json:"rhLowPct"`
 	RHHighPct string `json:"rhHighPct"`
 	TempF     string `json:"tempF"`
@@ -84,9 +84,9 @@ type AirOutlook struct {
 	WaterKG   string `json:"waterKg"`
 }
 
-// MovementOutlook is what boards of a lot would do over a year if they were
+// Movement is what boards of a lot would do over a year if they were
 // installed now: a board, and the whole width across.
-type MovementOutlook struct {
+type Movement struct {
 	Lot            string `json:"lot"`
 	NowPct         string `json:"nowPct"`
 	LowPct         string `json:"lowPct"`
