@@ -1,0 +1,225 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/shopspring/decimal"
+	"github.com/urfave/cli/v2"
+
+	"firstboard/acclimate"
+	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
+)
+
+func emc(c *cli.Context) (answer, error) {
+	if c.String("emc") != "" {
+		return humidityFor(c)
+	}
+	x, err := floats(c, []string{"temp", "rh"}, []measure{temperature(), share()})
+	if err != nil {
+		return answer{}, err
+	}
+	pct, err := wood.EMC(x[0], x[1])
+	if err != nil {
+		return answer{}, err
+	}
+	return answer{map[string]float64{"emcPct": pct}, []string{
+		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"),
+			pct),
+		"source: Wood Handbook equation 4-5 (published); real wood differs by species and by 1 to 4 points between drying and wetting",
+	}}, nil
+}
+
+func humidityFor(c *cli.Context) (answer, error) {
+	x, err := floats(c, []string{"temp", "emc"}, []measure{temperature(), share()})
+	if err != nil {
+		return answer{}, err
+	}
+	rh, err := wood.RHFor(x[0], x[1])
+	return answer{map[string]float64{"rhPct": rh}, []string{
+		fmt.Sprintf("air at %s and %.1f %% RH brings wood to %s moisture content", c.String("temp"), rh,
+			c.String("emc")),
+		"source: Wood Handbook equation 4-5 (published), inverted",
+	}}, err
+}
+
+func air(c *cli.Context) (answer, error) {
+	x, err := floats(c, []string{"temp", "rh"}, []measure{temperature(), share()})
+	if err != nil {
+		return answer{}, err
+	}
+	pa, err := airPressure(c)
+	if err != nil {
+		return answer{}, err
+	}
+	a, err := moistAir(askedUnit(c, "temp", temperature()), x[0], x[1], pa)
+	if err != nil || c.String("surface") == "" {
+		return a, err
+	}
+	surface, err := quantity(c, "surface", temperature())
+	if err != nil {
+		return answer{}, err
+	}
+	margin, err := acclimate.SurfaceMargin(x[0], x[1], surface.Float())
+	a.fields["surfaceMarginC"] = margin
+	a.lines = append(a.lines[:len(a.lines)-1:len(a.lines)-1],
+		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"),
+			span(askedUnit(c, "surface", temperature()), margin)), a.lines[len(a.lines)-1])
+	return a, err
+}
+
+// airPressure is the pressure given, that of the elevation given, or that of
+// the sea.
+func airPressure(c *cli.Context) (float64, error) {
+	switch {
+	case c.String("pressure") != "" && c.String("elevation") != "":
+		return 0, errors.New("--pressure and --elevation say the same thing; give one")
+	case c.String("pressure") != "":
+		pa, err := quantity(c, "pressure", pressure())
+		return pa.Float(), err
+	case c.String("elevation") != "":
+		mm, err := quantity(c, "elevation", length())
+		if err != nil {
+			return 0, err
+		}
+		return acclimate.PressureAt(mm.Float() / 1000)
+	}
+	return acclimate.StandardPressure, nil
+}
+
+func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
+	dew, err := acclimate.DewPoint(tempC, rhPct)
+	if err != nil {
+		return answer{}, err
+	}
+	vapor, err := acclimate.VaporPressure(tempC, rhPct)
+	if err != nil {
+		return answer{}, err
+	}
+	ratio, err := acclimate.HumidityRatio(vapor, pa)
+	if err != nil {
+		return answer{}, err
+	}
+	wet, err := acclimate.WetBulb(tempC, rhPct, pa)
+	if err != nil {
+		return answer{}, err
+	}
+	absolute, enthalpy := acclimate.AbsoluteHumidity(vapor, tempC), acclimate.Enthalpy(tempC, ratio)
+	point := "dew point"
+	if dew < 0.01 {
+		point = "frost point"
+	}
+	return answer{
+		map[string]float64{
+			"dewPointC": dew, "humidityRatioGPerKg": ratio * 1000, "wetBulbC": wet,
+			"vaporPressurePa": vapor, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
+		},
+		[]string{
+			fmt.Sprintf("%s %s, wet bulb %s", point, degrees(unit, dew), degrees(unit, wet)),
+			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000,
+				acclimate.GrainsPerPound(ratio), absolute),
+			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy,
+				pa),
+			"source: Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1 (published)",
+		},
+	}, nil
+}
+
+func move(c *cli.Context) (answer, error) {
+	x, err := floats(c, []string{"width", "from", "to"}, []measure{length(), share(), share()})
+	if err != nil {
+		return answer{}, err
+	}
+	coefficient, shrinkage, source, err := across(c)
+	if err != nil {
+		return answer{}, err
+	}
+	mm, err := wood.Movement(x[0], coefficient, shrinkage, x[1], x[2])
+	if err != nil {
+		return answer{}, err
+	}
+	unit := askedUnit(c, "width", length())
+	form := "Wood Handbook equation 13-2 (published)"
+	if !wood.Linear(x[1], x[2]) {
+		form = "outside 6 to 14 %: the handbook's shrinkage form (recalled)"
+	}
+	return answer{map[string]float64{"changeMM": mm}, []string{
+		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm),
+			c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
+		"source: " + form + "; " + source + "; an installed floor moves as much as a loose board (FPL)",
+	}}, nil
+}
+
+// across is the coefficient of the product, or of its species and cut.
+func across(c *cli.Context) (coefficient, shrinkage float64, source string, err error) {
+	switch own, species := c.String("coefficient"), c.String("species"); {
+	case own != "":
+		d, err := decimal.NewFromString(own)
+		if err != nil || !plainDecimal(own) {
+			return 0, 0, "", fmt.Errorf("--coefficient %s: write a plain number, the fraction of the width per 1 %% moisture content, such as 0.00245", own)
+		}
+		return d.InexactFloat64(), 0, "the coefficient as typed", nil
+	case species != "":
+		s, err := wood.FindSpecies(species)
+		if err != nil {
+			return 0, 0, "", fmt.Errorf("--species: %w", err)
+		}
+		coefficient, shrinkage, err := s.Across(c.String("cut"))
+		if err != nil {
+			return 0, 0, "", fmt.Errorf("--cut: %w", err)
+		}
+		return coefficient, shrinkage, fmt.Sprintf("%s, %s, %.5f a point (%s)", s.Common, s.Botanical, coefficient,
+			s.Standing), nil
+	}
+	return 0, 0, "", errors.New("give --species and --cut, or the product's own --coefficient")
+}
+
+func depth(c *cli.Context) (answer, error) {
+	thickness, err := quantity(c, "thickness", length())
+	if err != nil {
+		return answer{}, err
+	}
+	faces := c.String("faces")
+	if faces != "" && faces != "1" && faces != "2" {
+		return answer{}, fmt.Errorf("--faces %s: a slab dries from 1 or 2 faces", faces)
+	}
+	from := "one face"
+	if faces == "2" {
+		from = "both faces"
+	}
+	if thickness.Sign() <= 0 {
+		return answer{}, fmt.Errorf("--thickness %s: a thickness is above 0", c.String("thickness"))
+	}
+	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
+	return answer{map[string]float64{"depthMM": mm}, []string{
+		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from,
+			lengthIn(askedUnit(c, "thickness", length()), mm)),
+		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
+	}}, nil
+}
+
+func mver(c *cli.Context) (answer, error) {
+	gain, err := quantity(c, "gain", mass())
+	if err != nil {
+		return answer{}, err
+	}
+	area, err := quantity(c, "area", testArea())
+	if err != nil {
+		return answer{}, err
+	}
+	hours, err := quantity(c, "hours", duration())
+	if err != nil {
+		return answer{}, err
+	}
+	if gain.Sign() <= 0 || area.Sign() <= 0 || hours.Sign() <= 0 {
+		return answer{}, errors.New("gain, area and hours must be above 0")
+	}
+	pounds := slab.Rate(gain, area, hours)
+	grams := evidence.Convert(pounds, evidence.Pounds, evidence.Grams)
+	return answer{map[string]float64{"lbPer1000Ft2Day": pounds.Float(), "gPerM2Day": grams.Float()}, []string{
+		fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1)),
+		"source: ASTM F1869 (recalled), by exact factors; a dish lies 60 to 72 h (published)",
+	}}, nil
+}

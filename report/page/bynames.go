@@ -1,0 +1,91 @@
+package page
+
+import (
+	"html/template"
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/stat"
+
+	"firstboard/report/pictures"
+)
+
+// byName draws dots above names, or dots by class for moisture readings.
+func byName(id string, p pictures.Picture) template.HTML {
+	series, levels := drawn(p)
+	var names []string
+	for _, s := range series {
+		for _, pt := range s.Points {
+			if !slices.Contains(names, pt.Name) {
+				names = append(names, pt.Name)
+			}
+		}
+	}
+	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
+	d := newDrawing(-0.6, float64(len(names))-0.4, y0, y1)
+	d.axisY(p.Y)
+	at := make([]float64, len(names))
+	for i := range names {
+		at[i] = float64(i)
+	}
+	d.axisX(p.X, thinnedTicks(at), thinnedTicks(names))
+	for i, s := range series {
+		for _, pt := range s.Points {
+			d.mark(i, float64(slices.Index(names, pt.Name)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
+		}
+	}
+	d.levels(levels)
+	return d.finish(id, p.Title, says(p))
+}
+
+// thinnedTicks keeps so many of a list that they do not run into each other.
+func thinnedTicks[T any](all []T) []T {
+	const most = 14
+	if len(all) <= most {
+		return all
+	}
+	step := (len(all) + most - 1) / most
+	var kept []T
+	for i := 0; i < len(all); i += step {
+		kept = append(kept, all[i])
+	}
+	return kept
+}
+
+// dots draws each moisture reading as a dot, those of one kind side by side,
+// with means and the target as levels.
+func dots(id string, p pictures.Picture, series, levels []pictures.Series, apart float64) template.HTML {
+	values := append(valuesOf(series), valuesOf(levels)...)
+	var allowed []float64
+	for _, s := range series {
+		if under := stat.Mean(valuesOf([]pictures.Series{s}), nil); s.Role == pictures.Subfloor && apart > 0 {
+			allowed = []float64{under - apart, under + apart}
+		}
+	}
+	y0, y1 := reach(append(values, allowed...))
+	d := newDrawing(-0.6, float64(len(series))-0.4, y0, y1)
+	if len(allowed) > 0 {
+		d.band([]float64{d.x0, d.x1}, []float64{allowed[0], allowed[0]}, []float64{allowed[1], allowed[1]})
+	}
+	d.axisY(p.X)
+	var at []float64
+	var names []string
+	for i, s := range series {
+		at, names = append(at, float64(i)), append(names, s.Name)
+		mean := stat.Mean(valuesOf([]pictures.Series{s}), nil)
+		d.path("average", []float64{float64(i) - 0.3, float64(i) + 0.3}, []float64{mean, mean})
+		column := map[string]int{}
+		for _, pt := range s.Points {
+			n := column[pt.Y.Written]
+			column[pt.Y.Written]++
+			side := float64((n+1)/2) * 0.045
+			if n%2 == 0 {
+				side = -side
+			}
+			d.mark(i, float64(i)+math.Max(-0.4, math.Min(0.4, side)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
+		}
+	}
+	d.axisX("lot, subfloor or joists", at, names)
+	d.levels(levels)
+	return d.finish(id, p.Title, says(p))
+}

@@ -1,0 +1,97 @@
+package intake
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"firstboard/report/evidence"
+	"firstboard/report/grid"
+	"firstboard/report/record"
+	"firstboard/report/record/sheet"
+)
+
+// settleBatch decodes the batch, keeps its sound rows and lists the others.
+func (x *arrival) settleBatch() error {
+	for _, f := range x.settler.Settle(x.batch) {
+		x.faults = append(x.faults, record.Fault{Place: f.Place, Column: x.fileColumn(f), Text: f.Text})
+	}
+	slices.SortStableFunc(x.faults, func(a, b record.Fault) int {
+		return cmp.Or(int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
+	})
+	unsound := map[int]bool{}
+	for _, f := range x.faults {
+		if line := int(f.Place.Number); !unsound[line] {
+			unsound[line] = true
+			x.unread(f)
+		}
+	}
+	for _, row := range x.batch.Rows {
+		if unsound[row.Number] {
+			continue
+		}
+		if err := x.keep(row); err != nil {
+			return fmt.Errorf("%s: with these rows the record %w", x.name, err)
+		}
+	}
+	x.batch.Rows, x.faults = x.batch.Rows[:0], x.faults[:0]
+	return nil
+}
+
+// fileColumn is the file's name of the column that a fault of the decoder
+// lies in, or the record's where the file has none.
+func (x *arrival) fileColumn(f record.Fault) string {
+	if i := int(f.Place.Column) - 1; i < len(x.ties) && x.ties[i].at >= 0 {
+		return x.names[x.ties[i].at]
+	}
+	return f.Column
+}
+
+func (x *arrival) unread(f record.Fault) {
+	if x.out.Unread++; x.out.Unread > mostUnread {
+		return
+	}
+	at := fmt.Sprintf("%s line %d", x.name, f.Place.Number)
+	if f.Column != "" {
+		at += " column " + evidence.Quote(f.Column)
+	}
+	x.out.Faults = append(x.out.Faults, at+": "+f.Text)
+}
+
+// keep adds a row to the table, unless it stands there already.
+func (x *arrival) keep(row grid.Row) error {
+	cells := x.goal.cells()
+	for i, t := range x.ties {
+		c := row.Cells[i]
+		if x.goal.convert(&c, t) {
+			x.rounded++
+		}
+		cells[x.goal.at[t.head]] = c
+	}
+	repeats, doubles := x.seen.add(cells)
+	if repeats {
+		x.out.Repeated++
+		return nil
+	}
+	if err := x.left.Take(len(cells)); err != nil {
+		return err
+	}
+	if doubles {
+		x.out.Doubled++
+	}
+	for i, at := range x.goal.at {
+		if at >= 0 && x.heads[i].Star && cells[at].Kind == grid.BlankCell {
+			x.blanks[i]++
+		}
+	}
+	t, last := &x.out.Table, 1
+	if n := len(t.Rows); n > 0 {
+		last = t.Rows[n-1].Number
+	}
+	if last == sheet.MostRows {
+		return sheet.TooBig("has more rows in one table than a spreadsheet can hold; split the record or thin its logger rows")
+	}
+	t.Rows = append(t.Rows, grid.Row{Number: last + 1, Cells: cells})
+	x.out.Added++
+	return nil
+}
