@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -20,7 +21,7 @@ const placeWidth = 20
 
 // areaPage is one area: what was decided, and every check behind it.
 func (d *desk) areaPage(nth int) page {
-	decision, name := d.book.Decisions[nth], d.titles.areas[nth]
+	decision, name := d.book.Decisions[nth], d.titles.Areas[nth]
 	rows := areaHead(d.book, decision)
 	drawn, charts := d.pictures(nth, len(rows), areaWidths())
 	rows = append(rows, drawn...)
@@ -29,7 +30,7 @@ func (d *desk) areaPage(nth int) page {
 	last := len(rows)
 	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
 	told := &rows[standingRow-1].cells[0]
-	told.formula = formula.Quoted(d.titles.decision) + "!" + formula.Fixed(1, toldRow)
+	told.formula = formula.Quoted(d.titles.Decision) + "!" + formula.Fixed(1, toldRow)
 	_, told.value = d.told()
 	rows = append(rows, adviceRows(decision, d.advice(nth))...)
 	return page{
@@ -63,10 +64,10 @@ func areaHead(b Book, d report.Decision) []row {
 		{cells: []cell{{look: look{gray: true}, across: across}}},
 	}
 	short := []entry{
-		{"Size", orElse(d.Area.Size.String(), "not recorded")},
-		{"Install on", orElse(d.Area.InstallOn.Written, "not recorded")},
-		{"Good until", orElse(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
-		{"Substrate", orElse(d.Area.Substrate, "not recorded")},
+		{"Size", cmp.Or(d.Area.Size.String(), "not recorded")},
+		{"Install on", cmp.Or(d.Area.InstallOn.Written, "not recorded")},
+		{"Good until", cmp.Or(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
+		{"Substrate", cmp.Or(d.Area.Substrate, "not recorded")},
 	}
 	for i, long := range append(described(b.Job, d.Area), entry{"Target EMC", target(d.Target)}) {
 		rows = append(rows, sideBySide(short[i], long))
@@ -131,7 +132,7 @@ func described(j report.Job, a report.Area) []entry {
 				}
 			}
 		}
-		e.says = orElse(e.says, "none named")
+		e.says = cmp.Or(e.says, "none named")
 		all = append(all, e)
 	}
 	return all

@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/workbook/formula"
 )
 
 // Blank is an empty record to be written as a workbook.
@@ -50,7 +51,7 @@ func startPage(b Blank) page {
 	for i, s := range b.Steps {
 		where := cell{value: s.Table, look: look{boxed: true, bold: true}}
 		if s.Table != "" {
-			where = where.leading(address(s.Table, 1), widths[1])
+			where = where.leading(formula.Quoted(s.Table)+"!A1", widths[1])
 		}
 		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: indented}}
 		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})

@@ -9,6 +9,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report/grid"
+	"firstboard/report/workbook/names"
 )
 
 // inputChecks are what a spreadsheet asks of every entry, and the prompts of
@@ -52,7 +53,7 @@ func columnLetters(column int) string {
 }
 
 // promptTitle keeps to the 32 letters that a spreadsheet shows.
-func promptTitle(header string) string { return cut(header, 32) }
+func promptTitle(header string) string { return names.Cut(header, 32) }
 
 // inputCheck is the check of one column's entries, nil where any will do. Its
 // formula is about the first of them.

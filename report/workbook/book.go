@@ -12,6 +12,7 @@ import (
 	"firstboard/report/ahead"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/workbook/names"
 )
 
 // Book is all that one workbook shows.
@@ -87,7 +88,7 @@ func pages(b Book) []page {
 	}
 	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
 	for _, g := range d.guard.tables {
-		if squash(g.name) != squash(t.signOff) {
+		if names.Squash(g.name) != names.Squash(t.SignOff) {
 			p := narrowed(g.table).page(g.table, g.name)
 			p.tints = append(p.tints, g.marks())
 			p.unprinted = len(g.table.Rows) > mostPrinted
@@ -111,7 +112,7 @@ func pages(b Book) []page {
 // filed are the sheets that are signed and filed, without a formula.
 func filed(b Book) []page {
 	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables),
-		func(t grid.Table) bool { return squash(t.Name) != squash(signOffName) })
+		func(t grid.Table) bool { return names.Squash(t.Name) != names.Squash(names.SignOff) })
 	d := deskOf(b)
 	d.filed = true
 	all := []page{d.decisionPage()}

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -45,7 +46,7 @@ func (d *desk) decisionPage() page {
 	told.formula, told.value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
 	return page{
-		name: d.titles.decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
+		name: d.titles.Decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
 		small: true,
 		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
 			tint{
@@ -66,9 +67,9 @@ func (d *desk) told() (text, value string) {
 // whereToRead says which sheet tells of the sheets and the standings.
 func (d *desk) whereToRead() string {
 	if d.filed {
-		return "What each standing means: end of sheet " + d.titles.limits + "."
+		return "What each standing means: end of sheet " + d.titles.Limits + "."
 	}
-	return "What each sheet holds and each standing means: sheet " + d.titles.checks + "."
+	return "What each sheet holds and each standing means: sheet " + d.titles.Checks + "."
 }
 
 // smaller is a row in the small letters of the decision page.
@@ -106,7 +107,7 @@ func (d *desk) decisionHead() []row {
 func recorded(labelled ...string) string {
 	var all []string
 	for pair := range slices.Chunk(labelled, 2) {
-		all = append(all, pair[0]+": "+orElse(pair[1], "not recorded"))
+		all = append(all, pair[0]+": "+cmp.Or(pair[1], "not recorded"))
 	}
 	return strings.Join(all, ". ") + "."
 }
@@ -118,7 +119,7 @@ func (d *desk) tally(first, last int) string {
 }
 
 func acceptance(j report.Job) string {
-	agreed := orElse(j.AcceptanceAgreedBy, "nobody is named")
+	agreed := cmp.Or(j.AcceptanceAgreedBy, "nobody is named")
 	if j.AcceptanceAgreedOn.Shown() {
 		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
 	}
@@ -130,7 +131,7 @@ func acceptance(j report.Job) string {
 }
 
 func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
-	sheet := d.titles.areas[nth]
+	sheet := d.titles.Areas[nth]
 	return row{cells: []cell{
 		text(named(decision.Area)),
 		{

@@ -7,13 +7,14 @@ import (
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/names"
 )
 
 // desk is what the pages of a decision workbook are made with: the book, the
 // names of its sheets, and the formulas that follow what was typed.
 type desk struct {
 	book    Book
-	titles  titles
+	titles  names.Titles
 	typed   typed
 	figures *formula.Figures
 	guard   guard
@@ -22,7 +23,11 @@ type desk struct {
 }
 
 func deskOf(b Book) *desk {
-	t := title(b)
+	var ids []string
+	for _, decision := range b.Decisions {
+		ids = append(ids, decision.Area.ID)
+	}
+	t := names.New(b.Tables, ids)
 	typed := typedIn(b, t)
 	var areas []chart.Area
 	for i, d := range b.Decisions {
@@ -33,24 +38,25 @@ func deskOf(b Book) *desk {
 				pictures[n] = pictures[n].Expecting(b.Advice[i].Outlook.Slab)
 			}
 		}
-		areas = append(areas, chart.Area{Name: t.areas[i], Pictures: pictures})
+		areas = append(areas, chart.Area{Name: t.Areas[i], Pictures: pictures})
 	}
 	return &desk{
-		plots: chart.Lay(t.plotted, areas, typed.plotted, span),
+		plots: chart.Lay(t.Plotted, areas, typed.plotted, span),
 		book:  b, titles: t, typed: typed, guard: guardOf(b, t),
-		figures: formula.NewFigures(t.figures, figuresHead+1),
+		figures: formula.NewFigures(t.Figures, figuresHead+1),
 	}
 }
 
 // find is the cell that holds what a leaf of a working holds.
 func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
-	at, ok := w.Place.(celled)
+	at, ok := w.Place.(names.Celled)
 	if !ok {
 		return formula.Cell{}, false
 	}
 	entry, known := d.typed.at(w.Place)
 	table, row, column := at.Cell()
-	c := formula.Cell{Sheet: d.titles.rows[squash(table)], Column: column, Row: row}
+	sheet, _ := d.titles.Sheet(table)
+	c := formula.Cell{Sheet: sheet, Column: column, Row: row}
 	switch value := entry.value.(type) {
 	case float64:
 		c.Number = value == w.Value.Float()
@@ -87,7 +93,7 @@ func (d *desk) figuresPage() page {
 		rows = append(rows, row{cells: cells})
 	}
 	return page{
-		name: d.titles.figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows),
+		name: d.titles.Figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows),
 		grid: true, hidden: true,
 	}
 }

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -48,7 +49,7 @@ func (d *desk) worst(decision report.Decision) string {
 	}
 	parts := []string{f.ID + " " + measured(f.Value, f.Unit)}
 	if len(f.Evidence) > 0 {
-		parts = append(parts, d.titles.place(f.Evidence[0]))
+		parts = append(parts, d.titles.Place(f.Evidence[0]))
 	}
 	return strings.Join(parts, "\n")
 }
@@ -60,7 +61,7 @@ func limitOf(decision report.Decision) string {
 	if !ok || f.Limit == "" {
 		return "none"
 	}
-	return measured(f.Limit, f.Unit) + "\n" + orElse(f.Whose, "default")
+	return measured(f.Limit, f.Unit) + "\n" + cmp.Or(f.Whose, "default")
 }
 
 func measured(number string, u evidence.Unit) string {

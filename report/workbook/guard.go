@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/names"
 )
 
 // guard tells whether the tables of the record still stand as they were judged.
@@ -40,15 +41,15 @@ const (
 // Columns of the guard's sheet.
 const guardColumn = 3
 
-func guardOf(b Book, t titles) guard {
-	g := guard{sheet: t.judged}
+func guardOf(b Book, t names.Titles) guard {
+	g := guard{sheet: t.Judged}
 	for i, table := range b.Tables {
-		one := guarded{table: table, name: t.tables[i], copy: t.copies[i], row: guardHead + 1 + len(g.tables)}
-		one.parts = one.compared(i == t.signed)
+		one := guarded{table: table, name: t.Tables[i], copy: t.Copies[i], row: guardHead + 1 + len(g.tables)}
+		one.parts = one.compared(i == t.Signed)
 		g.tables = append(g.tables, one)
 	}
 	for _, name := range b.Known {
-		if _, held := t.rows[squash(name)]; !held && squash(name) != squash(signOffName) {
+		if _, held := t.Sheet(name); !held && names.Squash(name) != names.Squash(names.SignOff) {
 			g.lacking = append(g.lacking, name)
 		}
 	}
@@ -169,17 +170,17 @@ const (
 	changed   = "CHANGED, judge again"
 )
 
-// told names the tables that differ, as a formula, and what it gives of a
+// told parts the tables that differ, as a formula, and what it gives of a
 // workbook that nobody touched.
 func (g guard) told() (text, value string) {
-	var names strings.Builder
+	var parts strings.Builder
 	for _, one := range g.tables {
-		fmt.Fprintf(&names, "&IF(%s!%s=0,\"\",%s)", formula.Quoted(g.sheet), formula.Fixed(guardColumn, one.row),
+		fmt.Fprintf(&parts, "&IF(%s!%s=0,\"\",%s)", formula.Quoted(g.sheet), formula.Fixed(guardColumn, one.row),
 			formula.Text("; "+one.name))
 	}
 	at := formula.Quoted(g.sheet) + "!" + formula.Fixed(guardColumn, guardHead+1+len(g.tables))
-	fmt.Fprintf(&names, "&IF(%s=0,\"\",%s)", at, formula.Text("; sheets were added or removed"))
-	return fmt.Sprintf("IF(%s,%s,%s%s)", g.same(), formula.Text(unchanged), formula.Text(changed), names.String()),
+	fmt.Fprintf(&parts, "&IF(%s=0,\"\",%s)", at, formula.Text("; sheets were added or removed"))
+	return fmt.Sprintf("IF(%s,%s,%s%s)", g.same(), formula.Text(unchanged), formula.Text(changed), parts.String()),
 		unchanged
 }
 

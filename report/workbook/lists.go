@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/workbook/names"
 )
 
 // listPage is a plain list under one header.
@@ -17,7 +18,7 @@ func listPage(name string, widths []float64, head row, rows []row) page {
 
 // limitsPage lists every limit that was held against an area, in gray what
 // is none, folded where nobody typed it.
-func limitsPage(b Book, t titles) page {
+func limitsPage(b Book, t names.Titles) page {
 	var rows []row
 	for _, d := range b.Decisions {
 		var none, open []string
@@ -43,7 +44,7 @@ func limitsPage(b Book, t titles) page {
 		value: "Standing of a source. " + strings.Join(means, "; ") + ".",
 		look:  look{gray: true}, across: limitColumns,
 	}}})
-	return listPage(t.limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
+	return listPage(t.Limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
 }
 
@@ -61,14 +62,14 @@ func foldedLimits(area, says string, all []string) []row {
 
 const limitColumns = 8
 
-func limitRow(l limits.Line, t titles) row {
+func limitRow(l limits.Line, t names.Titles) row {
 	cells := []cell{
 		text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
 		text(cited(l.Cite)), text(""), text(l.Note),
 	}
 	if l.Place != nil {
 		const where = 6
-		cells[where] = t.lead(text(t.place(l.Place)), l.Place, placeWidth)
+		cells[where] = text(t.Place(l.Place)).leadingTo(l.Place, t, placeWidth)
 	}
 	for i := range cells {
 		cells[i].look.gray = l.Limit == ""
@@ -101,7 +102,7 @@ func (d *desk) checksPage() page {
 			text(counts(r.Deciding)),
 		}})
 	}
-	return page{name: d.titles.checks, widths: checksWidths(), rows: numbered(rows), last: len(rows), unprinted: true}
+	return page{name: d.titles.Checks, widths: checksWidths(), rows: numbered(rows), last: len(rows), unprinted: true}
 }
 
 func checksWidths() []float64 { return []float64{18, 64, 34, 40, 13, 11} }
@@ -111,7 +112,7 @@ func (d *desk) contents() string {
 	t := d.titles
 	return fmt.Sprintf("%s: the verdict on every area. %s: each area's pictures and findings. %s: whose limits hold. %s: what to heed. %s: who signs. "+
 		"The tables of the record, unchanged: this workbook is a record too. A cell that was changed since turns orange, and no edit leaves a GO.",
-		t.decision, evidence.List(t.areas), t.limits, t.cautions, t.signOff)
+		t.Decision, evidence.List(t.Areas), t.Limits, t.Cautions, t.SignOff)
 }
 
 type standingMeans struct {
@@ -138,7 +139,7 @@ func counts(deciding bool) string {
 }
 
 // cautionsPage is what to heed on site, a heading and its sentences.
-func cautionsPage(b Book, t titles) page {
+func cautionsPage(b Book, t names.Titles) page {
 	var rows []row
 	for _, c := range b.Cautions {
 		for i, s := range c.Sentences {
@@ -150,16 +151,16 @@ func cautionsPage(b Book, t titles) page {
 			rows = append(rows, row{cells: []cell{label, text(s)}})
 		}
 	}
-	return listPage(t.cautions, []float64{28, 110}, header("Caution", "What to heed"), rows)
+	return listPage(t.Cautions, []float64{28, 110}, header("Caution", "What to heed"), rows)
 }
 
 // signOffPage is the record's sign-offs and room below them to sign by hand.
-func signOffPage(b Book, t titles) page {
-	table := signOffHeader()
-	if t.signed >= 0 {
-		table = b.Tables[t.signed]
+func signOffPage(b Book, t names.Titles) page {
+	table := grid.Table{Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Document", "Remarks"}}
+	if t.Signed >= 0 {
+		table = b.Tables[t.Signed]
 	}
-	p := tablePage(table, t.signOff)
+	p := tablePage(table, t.SignOff)
 	for i, w := range p.widths {
 		p.widths[i] = max(w, 16)
 	}

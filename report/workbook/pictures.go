@@ -81,6 +81,13 @@ func packed(wide []bool) (slots []slot, lines, abeam int) {
 	return slots, lines + 1, abeam
 }
 
+func ones(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
+}
+
 // plottedPage is the hidden sheet of the numbers behind the pictures.
 func (d *desk) plottedPage() page {
 	var rows []row
@@ -91,7 +98,7 @@ func (d *desk) plottedPage() page {
 		}
 		rows = append(rows, r)
 	}
-	p := page{name: d.titles.plotted, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
+	p := page{name: d.titles.Plotted, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
 	for range max(d.plots.Widest(), 8) {
 		p.widths = append(p.widths, 17)
 	}

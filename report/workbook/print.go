@@ -122,7 +122,7 @@ func (b *binder) confine(p page) error {
 		corner = formula.Fixed(len(p.widths), p.shown)
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
-		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: quoted(p.name) + "!" + from + ":" + corner,
+		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: formula.Quoted(p.name) + "!" + from + ":" + corner,
 	})
 }
 
@@ -132,9 +132,9 @@ func (b *binder) repeat(p page) error {
 	if p.head == 0 {
 		return nil
 	}
-	rows := fmt.Sprintf("%s!$%d:$%d", quoted(p.name), p.head, p.head)
+	rows := fmt.Sprintf("%s!$%d:$%d", formula.Quoted(p.name), p.head, p.head)
 	if p.across() > 1 {
-		rows = quoted(p.name) + "!$A:$A," + rows
+		rows = formula.Quoted(p.name) + "!$A:$A," + rows
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
 		Name: "_xlnm.Print_Titles", Scope: p.name, RefersTo: rows,

@@ -6,18 +6,19 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/names"
 )
 
 // typed finds the cells of the record's copied tables.
 type typed struct {
 	tables map[string]grid.Table // by the key of their names
-	titles titles
+	titles names.Titles
 }
 
-func typedIn(b Book, t titles) typed {
+func typedIn(b Book, t names.Titles) typed {
 	all := typed{map[string]grid.Table{}, t}
 	for _, table := range b.Tables {
-		all.tables[squash(table.Name)] = table
+		all.tables[names.Squash(table.Name)] = table
 	}
 	return all
 }
@@ -25,17 +26,18 @@ func typedIn(b Book, t titles) typed {
 // at is a cell that gives what stands at a place of the record, by a formula;
 // known is false where the workbook holds no such cell.
 func (t typed) at(p evidence.Place) (c cell, known bool) {
-	at, ok := p.(celled)
+	at, ok := p.(names.Celled)
 	if !ok {
 		return c, false
 	}
 	name, number, column := at.Cell()
-	table, sheet := t.tables[squash(name)], t.titles.rows[squash(name)]
+	table := t.tables[names.Squash(name)]
 	i, found := slices.BinarySearchFunc(table.Rows, number, func(r grid.Row, n int) int { return r.Number - n })
 	if !found || column < 1 || column > len(table.Rows[i].Cells) {
 		return c, false
 	}
 	c = copied(table.Rows[i].Cells[column-1])
+	sheet, _ := t.titles.Sheet(name)
 	c.formula = formula.Quoted(sheet) + "!" + formula.Name(column, number)
 	return c, true
 }

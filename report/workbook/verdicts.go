@@ -10,6 +10,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/workbook/names"
 )
 
 // Listing is a table that no record holds: how wide its columns stand, in
@@ -71,7 +72,7 @@ func (l Listing) lines() iter.Seq2[int, row] {
 func listed(entry grid.Cell) cell {
 	const most, more = excelize.TotalCellChars, "..."
 	if tooLong(entry.Text) {
-		entry.Text = cut(entry.Text, most-len(more)) + more
+		entry.Text = names.Cut(entry.Text, most-len(more)) + more
 	}
 	c := copied(entry)
 	c.look.boxed, c.look.top = true, true

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -141,12 +142,5 @@ func named(a report.Area) string {
 	if a.InstallOn.Shown() {
 		day = a.InstallOn.Written
 	}
-	return strings.TrimSpace(a.ID+" "+a.Name) + "\n" + orElse(a.Size.String(), "no size") + ", " + day
-}
-
-func orElse(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
+	return strings.TrimSpace(a.ID+" "+a.Name) + "\n" + cmp.Or(a.Size.String(), "no size") + ", " + day
 }
