@@ -37,10 +37,11 @@ func allowed() map[string][]string {
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
-			"report/workbook/names"),
+			"report/workbook/names", "report/workbook/prompts"),
 
 		"report/workbook/formula": domain,
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
+		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
 		"report/workbook/chart":   append(slices.Clone(outer), "report/pictures", "report/workbook/formula"),
 
 		"report/page":     append(slices.Clone(outer), "report/pictures"),
@@ -57,7 +58,7 @@ func allowed() map[string][]string {
 // homes are the only folders in which some packages may be imported.
 func homes() map[string][]string {
 	return map[string][]string{
-		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook"},
+		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook", "report/workbook/prompts"},
 		"github.com/urfave/cli/v2":    {"cmd/firstboard"},
 		"os":                          {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
 	}

@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/prompts"
 )
 
 // Blank is an empty record to be written as a workbook.
@@ -81,7 +82,7 @@ func columnsPage(b Blank) page {
 			example := text(field.Example)
 			example.look.form = literal
 			rows = append(rows, row{cells: []cell{
-				text(f.Name), text(field.Header), text(asked), text(says(field)),
+				text(f.Name), text(field.Header), text(asked), text(prompts.Says(field)),
 				example,
 			}})
 		}
@@ -99,7 +100,7 @@ const formRow = 20
 // below take entries as well.
 func formPage(f grid.Form) page {
 	p := page{
-		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, checks: inputChecks(f),
+		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, checks: prompts.Checks(f),
 	}
 	n := len(f.Rows)
 	if n == 0 {

@@ -170,7 +170,7 @@ const (
 	changed   = "CHANGED, judge again"
 )
 
-// told parts the tables that differ, as a formula, and what it gives of a
+// told names the tables that differ, as a formula, and what it gives of a
 // workbook that nobody touched.
 func (g guard) told() (text, value string) {
 	var parts strings.Builder

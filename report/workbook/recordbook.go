@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/workbook/prompts"
 )
 
 // Filling is a record to be filled in further, as a workbook of its own.
@@ -41,7 +42,7 @@ func WriteRecord(w io.Writer, f Filling) error {
 // a table short enough to be filled in by hand are boxed.
 func fillPage(t grid.Table, f grid.Form) page {
 	p := tablePage(t, t.Name)
-	p.checks = inputChecks(f)
+	p.checks = prompts.Checks(f)
 	looks := make([]look, len(f.Fields))
 	for i, field := range f.Fields {
 		looks[i] = fieldLook(field.Takes)

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"errors"
+	"firstboard/report/workbook/prompts"
 	"fmt"
 
 	"github.com/xuri/excelize/v2"
@@ -99,7 +100,7 @@ func (s *sheet) close() error {
 		}
 	}
 	for _, v := range s.page.checks {
-		if !fits(v) {
+		if !prompts.Fits(v) {
 			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
 		}
 		if err := s.file.AddDataValidation(s.page.name, v); err != nil {

@@ -1,4 +1,4 @@
-package workbook
+package prompts
 
 import (
 	"fmt"
@@ -7,17 +7,17 @@ import (
 	"firstboard/report/grid"
 )
 
-// says is what goes into a field.
-func says(f grid.Field) string {
+// Says is what goes into a field.
+func Says(f grid.Field) string {
 	return strings.Join(append([]string{sentence(f.Says)}, allowance(f.Takes)...), " ")
 }
 
 // prompt is the same for the header of the field.
 func prompt(f grid.Field) string {
 	if f.Must {
-		return "Must be filled in. " + says(f)
+		return "Must be filled in. " + Says(f)
 	}
-	return says(f)
+	return Says(f)
 }
 
 // warning is what a refused entry is answered with.

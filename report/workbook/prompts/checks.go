@@ -1,4 +1,4 @@
-package workbook
+package prompts
 
 import (
 	"fmt"
@@ -9,19 +9,20 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report/grid"
+	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 )
 
-// inputChecks are what a spreadsheet asks of every entry, and the prompts of
+// Checks are what a spreadsheet asks of every entry, and the prompts of
 // the headers. A spreadsheet shows a prompt on a phone too, where a comment is
 // out of reach.
-func inputChecks(f grid.Form) []*excelize.DataValidation {
+func Checks(f grid.Form) []*excelize.DataValidation {
 	var all []*excelize.DataValidation
 	for i, field := range f.Fields {
 		if field.Header == "" {
 			continue
 		}
-		column := columnLetters(i)
+		column := formula.Letters(i + 1)
 		head := excelize.NewDataValidation(true)
 		head.SetInput(promptTitle(field.Header), prompt(field))
 		head.SetSqref(column + "1")
@@ -45,11 +46,6 @@ func inputChecks(f grid.Form) []*excelize.DataValidation {
 		all = append(all, check)
 	}
 	return all
-}
-
-func columnLetters(column int) string {
-	name, _ := excelize.ColumnNumberToName(column + 1) // fails below 1 and beyond the last column alone
-	return name
 }
 
 // promptTitle keeps to the 32 letters that a spreadsheet shows.
@@ -86,9 +82,9 @@ func inputCheck(f grid.Field, first string) *excelize.DataValidation {
 	return check
 }
 
-// fits says whether a spreadsheet takes a check's words: it calls a workbook
+// Fits says whether a spreadsheet takes a check's words: it calls a workbook
 // damaged that has more of them.
-func fits(check *excelize.DataValidation) bool {
+func Fits(check *excelize.DataValidation) bool {
 	const most = 255
 	for _, s := range []*string{check.Prompt, check.Error, &check.Formula1} {
 		if s != nil && len(utf16.Encode([]rune(*s))) > most {
@@ -99,8 +95,8 @@ func fits(check *excelize.DataValidation) bool {
 }
 
 // xmlText is a formula as XML holds it.
-func xmlText(formula string) string {
-	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(formula)
+func xmlText(s string) string {
+	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(s)
 }
 
 // numberFormula is true of a number that lies within its span.
@@ -122,11 +118,11 @@ func numberFormula(t grid.Takes, at string) string {
 	if t.Span.Percent {
 		all = append(all, fmt.Sprintf("OR(%s<=0,%s>1)", at, at))
 	}
-	formula := "AND(" + strings.Join(all, ",") + ")"
+	s := "AND(" + strings.Join(all, ",") + ")"
 	if t.None {
-		formula = fmt.Sprintf(`OR(%s="none",%s)`, at, formula)
+		s = fmt.Sprintf(`OR(%s="none",%s)`, at, s)
 	}
-	return formula
+	return s
 }
 
 // most is the upper bound of a span, to a decimal that lies within it.
