@@ -37,10 +37,11 @@ func allowed() map[string][]string {
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
-			"report/workbook/names", "report/workbook/prompts"),
+			"report/workbook/names", "report/workbook/prompts", "report/workbook/said"),
 
 		"report/workbook/formula": domain,
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
+		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
 		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
 		"report/workbook/chart":   append(slices.Clone(outer), "report/pictures", "report/workbook/formula"),
 

@@ -2,7 +2,6 @@ package workbook
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -11,6 +10,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/said"
 )
 
 // areaWidths are the columns of the findings: as wide as a page is at tableScale.
@@ -32,7 +32,9 @@ func (d *desk) areaPage(nth int) page {
 	told := &rows[standingRow-1].cells[0]
 	told.formula = formula.Quoted(d.titles.Decision) + "!" + formula.Fixed(1, toldRow)
 	_, told.value = d.told()
-	rows = append(rows, adviceRows(decision, d.advice(nth))...)
+	for _, e := range said.Advised(decision, d.advice(nth)) { // named at its left, so that no page ends with a heading
+		rows = append(rows, entryRows(e.Label, e.Lines, 2)...)
+	}
 	return page{
 		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
 		tints: areaTints(first, last), charts: charts, tight: true, shown: len(rows),
@@ -69,18 +71,18 @@ func areaHead(b Book, d report.Decision) []row {
 		{"Good until", cmp.Or(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
 		{"Substrate", cmp.Or(d.Area.Substrate, "not recorded")},
 	}
-	for i, long := range append(described(b.Job, d.Area), entry{"Target EMC", target(d.Target)}) {
+	for i, long := range append(described(b.Job, d.Area), entry{"Target EMC", said.Target(d.Target)}) {
 		rows = append(rows, sideBySide(short[i], long))
 	}
-	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(tested(d), ";\n", "; ")}, 1)...)
+	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(said.Tested(d), ";\n", "; ")}, 1)...)
 	for _, e := range []struct {
 		label string
 		lines []string
 	}{
 		{"Discarded", d.Discarded},
 		{"Conditions", d.Conditions},
-		{"Settings changed", changes(b.Job.Settings)},
-		{"Waivers", waivers(d)},
+		{"Settings changed", said.Changes(b.Job.Settings)},
+		{"Waivers", said.Waivers(d)},
 	} {
 		rows = append(rows, entryRows(e.label, e.lines, 1)...)
 	}
@@ -139,7 +141,7 @@ func described(j report.Job, a report.Area) []entry {
 }
 
 func listedDay(d report.Decision) []string {
-	if day := goodUntil(d); day != "" {
+	if day := said.GoodUntil(d); day != "" {
 		return []string{day}
 	}
 	return nil
@@ -150,11 +152,4 @@ func again(d report.Decision) []string {
 		return nil
 	}
 	return []string{"then read again: " + strings.Join(d.ReRead, ", ")}
-}
-
-func target(t *report.Target) string {
-	if t == nil {
-		return "none: the flooring is not wood, or its climate does not say enough"
-	}
-	return fmt.Sprintf("%s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }

@@ -10,6 +10,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/said"
 )
 
 // decisionWidths are the columns of the decision page. Its letters are small
@@ -99,7 +100,7 @@ func (d *desk) decisionHead() []row {
 		line(unchanged, look{}),
 		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company,
 			"General contractor", j.GeneralContractor), look{}),
-		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", acceptance(j)), look{gray: true}),
+		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", said.Acceptance(j)), look{gray: true}),
 	}
 }
 
@@ -118,61 +119,19 @@ func (d *desk) tally(first, last int) string {
 	return fmt.Sprintf("COUNTIF(%s,%q)&%q", between(verdictColumn, first, last), evidence.Go, " of "+areas+" GO")
 }
 
-func acceptance(j report.Job) string {
-	agreed := cmp.Or(j.AcceptanceAgreedBy, "nobody is named")
-	if j.AcceptanceAgreedOn.Shown() {
-		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
-	}
-	rule := "simple (readings as they were read)"
-	if j.Guarded {
-		rule = "guarded (the instrument's uncertainty counts against a reading)"
-	}
-	return rule + ", agreed by " + agreed
-}
-
 func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
 	sheet := d.titles.Areas[nth]
 	return row{cells: []cell{
-		text(named(decision.Area)),
+		text(said.Named(decision.Area)),
 		{
 			value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow),
 			look: look{tone: verdictTone(decision)},
 		},
-		text(stops(decision, sheet)), text(d.next(nth, decision)),
-		text(d.worst(decision)), text(limitOf(decision)), text(tested(decision)), text(goodUntil(decision)),
-		text(n.of(nth)), text(signers(decision)),
+		text(said.Stops(decision, sheet)), text(d.next(nth, decision)),
+		text(said.Worst(decision, d.titles)), text(said.Limit(decision)), text(said.Tested(decision)),
+		text(said.GoodUntil(decision)),
+		text(n.of(nth)), text(said.Signers(decision)),
 	}}
-}
-
-// stops is what is over, then what is missing, by the names of the checks.
-func stops(d report.Decision, sheet string) string {
-	var over, lacking []string
-	for _, f := range d.Findings {
-		switch {
-		case f.Blocks() && f.Outcome == evidence.NotMet:
-			over = append(over, f.ID)
-		case f.Blocks():
-			lacking = append(lacking, f.ID)
-		}
-	}
-	const most = 6
-	var all []string
-	for _, part := range []struct {
-		says string
-		ids  []string
-	}{{"Over: ", over}, {"Not proven: ", lacking}} {
-		ids := part.ids
-		if n := len(ids); n > most {
-			ids = append(slices.Clone(ids[:most]), fmt.Sprintf("%d more on sheet %s", n-most, sheet))
-		}
-		if len(ids) > 0 {
-			all = append(all, part.says+strings.Join(ids, ", "))
-		}
-	}
-	if len(all) == 0 {
-		return "nothing"
-	}
-	return strings.Join(all, "\n")
 }
 
 // next is who does what first and by when, and the earliest day; else what is
@@ -208,10 +167,10 @@ type notes struct {
 
 func (d *desk) notes() notes {
 	n := notes{number: map[string]int{}}
-	changed := changes(d.book.Job.Settings)
+	changed := said.Changes(d.book.Job.Settings)
 	for _, decision := range d.book.Decisions {
 		var of []int
-		for _, s := range slices.Concat(decision.Conditions, changed, waivers(decision)) {
+		for _, s := range slices.Concat(decision.Conditions, changed, said.Waivers(decision)) {
 			if n.number[s] == 0 {
 				n.all = append(n.all, s)
 				n.number[s] = len(n.all)

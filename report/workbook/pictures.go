@@ -9,6 +9,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/said"
 )
 
 // placedChart is a picture at its place on a sheet: it covers one row, from so far into the sheet and so wide, in units of
@@ -48,7 +49,7 @@ func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart
 		})
 	}
 	rows := slices.Repeat([]row{{least: pictureTall}}, lines)
-	return append(rows, entryRows("Pictures", joined(d.plots.Notes(area)), 1)...), charts
+	return append(rows, entryRows("Pictures", said.Joined(d.plots.Notes(area)), 1)...), charts
 }
 
 // slot is where a picture stands: its line, and the first place it takes there.

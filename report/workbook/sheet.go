@@ -2,10 +2,11 @@ package workbook
 
 import (
 	"errors"
-	"firstboard/report/workbook/prompts"
 	"fmt"
 
 	"github.com/xuri/excelize/v2"
+
+	"firstboard/report/workbook/prompts"
 )
 
 // sheet is a page while it is written.

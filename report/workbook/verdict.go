@@ -58,3 +58,10 @@ func verdictTints(cells, verdict string) []tint {
 		{cells, fmt.Sprintf("%s<>%q", verdict, evidence.Go), look{tone: orange}},
 	}
 }
+
+func verdictTone(d report.Decision) tone {
+	if d.Verdict == evidence.Go {
+		return blue
+	}
+	return orange
+}

@@ -1,12 +1,14 @@
-package workbook
+package said
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/names"
 )
 
 // governing is the finding that speaks for an area: the first that breaks a
@@ -40,23 +42,23 @@ func mainFinding(all []evidence.Finding) (evidence.Finding, bool) {
 	return evidence.Finding{}, false
 }
 
-// worst tells the worst reading of the finding that speaks for an area, and its
+// Worst tells the worst reading of the finding that speaks for an area, and its
 // cell.
-func (d *desk) worst(decision report.Decision) string {
+func Worst(decision report.Decision, t names.Titles) string {
 	f, ok := governing(decision)
 	if !ok || f.Value == "" {
 		return "none"
 	}
 	parts := []string{f.ID + " " + measured(f.Value, f.Unit)}
 	if len(f.Evidence) > 0 {
-		parts = append(parts, d.titles.Place(f.Evidence[0]))
+		parts = append(parts, t.Place(f.Evidence[0]))
 	}
 	return strings.Join(parts, "\n")
 }
 
-// limitOf tells the limit of the finding that speaks for an area, and whose it
+// Limit tells the limit of the finding that speaks for an area, and whose it
 // is.
-func limitOf(decision report.Decision) string {
+func Limit(decision report.Decision) string {
 	f, ok := governing(decision)
 	if !ok || f.Limit == "" {
 		return "none"
@@ -69,4 +71,48 @@ func measured(number string, u evidence.Unit) string {
 		return number
 	}
 	return number + " " + string(u)
+}
+
+// Acceptance is how uncertainty counts in a job, and who agreed to it.
+func Acceptance(j report.Job) string {
+	agreed := cmp.Or(j.AcceptanceAgreedBy, "nobody is named")
+	if j.AcceptanceAgreedOn.Shown() {
+		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
+	}
+	rule := "simple (readings as they were read)"
+	if j.Guarded {
+		rule = "guarded (the instrument's uncertainty counts against a reading)"
+	}
+	return rule + ", agreed by " + agreed
+}
+
+// Stops is what is over, then what is missing, by the names of the checks.
+func Stops(d report.Decision, sheet string) string {
+	var over, lacking []string
+	for _, f := range d.Findings {
+		switch {
+		case f.Blocks() && f.Outcome == evidence.NotMet:
+			over = append(over, f.ID)
+		case f.Blocks():
+			lacking = append(lacking, f.ID)
+		}
+	}
+	const most = 6
+	var all []string
+	for _, part := range []struct {
+		says string
+		ids  []string
+	}{{"Over: ", over}, {"Not proven: ", lacking}} {
+		ids := part.ids
+		if n := len(ids); n > most {
+			ids = append(slices.Clone(ids[:most]), fmt.Sprintf("%d more on sheet %s", n-most, sheet))
+		}
+		if len(ids) > 0 {
+			all = append(all, part.says+strings.Join(ids, ", "))
+		}
+	}
+	if len(all) == 0 {
+		return "nothing"
+	}
+	return strings.Join(all, "\n")
 }

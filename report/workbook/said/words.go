@@ -1,4 +1,4 @@
-package workbook
+package said
 
 import (
 	"cmp"
@@ -10,15 +10,8 @@ import (
 	"firstboard/report/evidence"
 )
 
-func verdictTone(d report.Decision) tone {
-	if d.Verdict == evidence.Go {
-		return blue
-	}
-	return orange
-}
-
-// waivers say who signed what away, and what is wrong with that.
-func waivers(d report.Decision) []string {
+// Waivers say who signed what away, and what is wrong with that.
+func Waivers(d report.Decision) []string {
 	var all []string
 	for _, w := range d.Waivers {
 		all = append(all, w.Says())
@@ -26,8 +19,8 @@ func waivers(d report.Decision) []string {
 	return all
 }
 
-// changes are the settings that differ from their defaults.
-func changes(s report.Settings) []string {
+// Changes are the settings that differ from their defaults.
+func Changes(s report.Settings) []string {
 	defaults := report.DefaultSettings()
 	usual := map[string]string{}
 	for _, item := range defaults.Items() {
@@ -40,15 +33,16 @@ func changes(s report.Settings) []string {
 	return all
 }
 
-func goodUntil(d report.Decision) string {
+// GoodUntil is the day up to which a verdict holds, empty where it is none.
+func GoodUntil(d report.Decision) string {
 	if d.GoodUntil.Shown() {
 		return d.GoodUntil.Day.String()
 	}
 	return ""
 }
 
-// tested counts what was measured, and tells what was put aside, with values.
-func tested(d report.Decision) string {
+// Tested counts what was measured, and tells what was put aside, with values.
+func Tested(d report.Decision) string {
 	var counted, all []string
 	if h := d.Holes; h != (report.HoleCount{}) {
 		counted = append(counted, fmt.Sprintf("%d of %s", h.Judged, evidence.Count(h.Asked, "hole", "holes")))
@@ -123,8 +117,8 @@ func values(read []string) string {
 	return " (" + strings.Join(read, ", ") + ")"
 }
 
-// signers are who has signed for an area, and what.
-func signers(d report.Decision) string {
+// Signers are who has signed for an area, and what.
+func Signers(d report.Decision) string {
 	var all []string
 	for _, s := range d.Signatures {
 		role := s.Role
@@ -136,11 +130,19 @@ func signers(d report.Decision) string {
 	return strings.Join(all, ", ")
 }
 
-// named is what a person calls an area, its size and its day.
-func named(a report.Area) string {
+// Named is what a person calls an area, its size and its day.
+func Named(a report.Area) string {
 	day := "no day"
 	if a.InstallOn.Shown() {
 		day = a.InstallOn.Written
 	}
 	return strings.TrimSpace(a.ID+" "+a.Name) + "\n" + cmp.Or(a.Size.String(), "no size") + ", " + day
+}
+
+// Target is the moisture that the flooring should have.
+func Target(t *report.Target) string {
+	if t == nil {
+		return "none: the flooring is not wood, or its climate does not say enough"
+	}
+	return fmt.Sprintf("%s %% MC, midway between lowest %s and highest %s %% MC", t.Mid, t.Low, t.High)
 }

@@ -1,4 +1,4 @@
-package workbook
+package said
 
 import (
 	"fmt"
@@ -9,18 +9,19 @@ import (
 	"firstboard/report/evidence"
 )
 
-// adviceRows are what stands below the checks of an area and never decides, each
-// part named at its left, so that no page ends with a heading.
-func adviceRows(d report.Decision, advice ahead.Advice) []row {
+// Labelled are lines under one label.
+type Labelled struct {
+	Label string
+	Lines []string
+}
+
+// Advised is what stands below the checks of an area and never decides.
+func Advised(d report.Decision, advice ahead.Advice) []Labelled {
 	var missing []string
 	for _, m := range advice.Missing {
 		missing = append(missing, m.What+" ("+strings.Join(m.Checks, ", ")+")")
 	}
-	var rows []row
-	for _, e := range []struct {
-		label string
-		lines []string
-	}{
+	return []Labelled{
 		{"What is missing", missing},
 		{"Moisture report (advice)", asked(d.Items)},
 		{"Read, but not judged", unused(d.Unused)},
@@ -30,10 +31,7 @@ func adviceRows(d report.Decision, advice ahead.Advice) []row {
 		{"Signatures", signed(d.Signatures)},
 		{"When (advice)", expected(advice)},
 		{"If installed now (advice)", advice.Outlook.IfInstalled()},
-	} {
-		rows = append(rows, entryRows(e.label, e.lines, 2)...)
 	}
-	return rows
 }
 
 // unused are the rows that no check judged, by table and reason.
@@ -42,11 +40,11 @@ func unused(all []evidence.Unused) []string {
 	for _, u := range all {
 		lines = append(lines, fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why))
 	}
-	return joined(lines)
+	return Joined(lines)
 }
 
-// joined are lines in one, none of none.
-func joined(lines []string) []string {
+// Joined are lines in one, none of none.
+func Joined(lines []string) []string {
 	if len(lines) == 0 {
 		return nil
 	}
