@@ -133,3 +133,16 @@ func TestWater(t *testing.T) {
 		}
 	}
 }
+
+func TestWhereTheCoefficientHolds(t *testing.T) {
+	for _, c := range []struct {
+		from, to float64
+		want     bool
+	}{
+		{6, 14, true}, {14, 6, true}, {5.999, 14, false}, {14, 5.999, false}, {6, 14.001, false}, {14.001, 6, false},
+	} {
+		if got := wood.Linear(c.from, c.to); got != c.want {
+			t.Errorf("from %v to %v %%: %v", c.from, c.to, got)
+		}
+	}
+}
