@@ -105,12 +105,12 @@ func (b handBook) air(t *testing.T, rows ...piece) handBook {
 	return b.swap(t, airPart, "</sheetData>", append(rows, piece{"</sheetData>", 1})...)
 }
 
-// writeTo writes the archive, and what more adds to it.
-func (b handBook) writeTo(w io.Writer, more func(*zip.Writer) error) error {
+// writeTo writes the archive, its parts packed by a method, and what more adds.
+func (b handBook) writeTo(w io.Writer, method uint16, more func(*zip.Writer) error) error {
 	z := zip.NewWriter(w)
 	z.RegisterCompressor(zip.Deflate, func(w io.Writer) (io.WriteCloser, error) { return flate.NewWriter(w, flate.BestSpeed) })
 	for _, name := range slices.Sorted(maps.Keys(b)) {
-		part, err := z.Create(name)
+		part, err := z.CreateHeader(&zip.FileHeader{Name: name, Method: method})
 		if err != nil {
 			return err
 		}
@@ -141,64 +141,40 @@ func repeat(w io.Writer, p piece) error {
 // save writes the workbook mill.xlsx into a folder.
 func (b handBook) save(t *testing.T, dir string) {
 	t.Helper()
-	b.saveWith(t, dir, func(*zip.Writer) error { return nil })
+	b.saveWith(t, dir, zip.Deflate, nothingMore)
 }
 
-func (b handBook) saveWith(t *testing.T, dir string, more func(*zip.Writer) error) {
+func nothingMore(*zip.Writer) error { return nil }
+
+func (b handBook) saveWith(t *testing.T, dir string, method uint16, more func(*zip.Writer) error) {
 	t.Helper()
 	f, err := os.Create(filepath.Join(dir, "mill.xlsx"))
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer f.Close()
-	if err := b.writeTo(f, more); err != nil {
+	if err := b.writeTo(f, method, more); err != nil {
 		t.Fatal(err)
 	}
 }
 
 // ofBook is a case of a workbook.
 func ofBook(name string, change func(t *testing.T, b handBook), want ...string) hostileCase {
+	return packedBook(name, zip.Deflate, change, want...)
+}
+
+// storedBook is ofBook as large in the archive as unpacked, so that it is no bomb.
+func storedBook(name string, change func(t *testing.T, b handBook), want ...string) hostileCase {
+	return packedBook(name, zip.Store, change, want...)
+}
+
+func packedBook(name string, method uint16, change func(t *testing.T, b handBook), want ...string) hostileCase {
 	return hostileCase{name, func(t *testing.T, dir string) []string {
 		b := baseBook(t)
 		change(t, b)
-		b.save(t, dir)
+		b.saveWith(t, dir, method, nothingMore)
 		return checkArgs("mill.xlsx")
 	}, want}
-}
-
-// restore writes a workbook anew without packing its parts.
-func restore(t *testing.T, path string) {
-	t.Helper()
-	from, err := zip.OpenReader(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer from.Close()
-	to, err := os.Create(path + ".new")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer to.Close()
-	z := zip.NewWriter(to)
-	for _, part := range from.File {
-		r, err := part.Open()
-		if err != nil {
-			t.Fatal(err)
-		}
-		w, err := z.CreateHeader(&zip.FileHeader{Name: part.Name, Method: zip.Store})
-		if err == nil {
-			_, err = io.Copy(w, r)
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-	}
-	if err := z.Close(); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.Rename(path+".new", path); err != nil {
-		t.Fatal(err)
-	}
 }
 
 // The workbook that the cases change is a GO.

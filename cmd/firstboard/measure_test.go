@@ -1,4 +1,4 @@
 package main
 
-// measurer is the command that runs the command and measures it.
+// measurer is the command that is run and measured.
 const measurer = "measured"

@@ -20,12 +20,15 @@ import (
 func TestMain(m *testing.M) {
 	debug.SetGCPercent(400) // hundreds of workbooks are written: memory is cheaper here than time
 	testscript.Main(m, map[string]func(){
-		toolName: func() {
-			debug.SetGCPercent(sweptOften)
-			os.Exit(run(os.Args, os.Stdout, os.Stderr))
-		},
+		toolName: func() { os.Exit(runOnce()) },
 		measurer: measured,
 	})
+}
+
+// runOnce is the whole of the command's process.
+func runOnce() int {
+	debug.SetGCPercent(sweptOften)
+	return run(os.Args, os.Stdout, os.Stderr)
 }
 
 // TestScripts runs testdata/script/*.txtar. What a script compares with a file of

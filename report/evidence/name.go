@@ -10,7 +10,26 @@ import (
 func Key(id string) string { return strings.ToLower(Tidy(id)) }
 
 // Tidy trims an entry and folds its inner spaces.
-func Tidy(s string) string { return strings.Join(strings.Fields(s), " ") }
+func Tidy(s string) string {
+	if plainlyTidy(s) {
+		return s
+	}
+	return strings.Join(strings.Fields(s), " ")
+}
+
+// plainlyTidy says whether an entry of plain letters has no space to trim or to
+// fold, as most have: a look at it costs less than parting it.
+func plainlyTidy(s string) bool {
+	before := byte(' ')
+	for i := range len(s) {
+		b := s[i]
+		if b < ' ' || b >= 0x80 || b == ' ' && before == ' ' {
+			return false
+		}
+		before = b
+	}
+	return s == "" || before != ' '
+}
 
 // Same says whether two identifiers name one thing.
 func Same(a, b string) bool { return Key(a) == Key(b) }

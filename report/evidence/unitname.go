@@ -41,7 +41,8 @@ func Parted(header string) (name, unit string) {
 // UnitNamed is the unit among some that a text names: °F is F, sq ft and ft²
 // are ft2.
 func UnitNamed(text string, among []Unit) (Unit, bool) {
-	at := slices.IndexFunc(among, func(u Unit) bool { return folded(text) == folded(u.Short()) })
+	name := folded(text)
+	at := slices.IndexFunc(among, func(u Unit) bool { return name == folded(u.Short()) })
 	if at < 0 {
 		return None, false
 	}

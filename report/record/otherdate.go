@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 	"time"
 )
@@ -29,12 +30,18 @@ func inOrder(text, order string, withTime bool) string {
 	if withTime {
 		clocks, written = []string{" 15:04", " 15:04:05", " 3:04 PM", " 3:04:05 PM", " 3:04PM"}, minute
 	}
+	if part := strings.IndexAny(order, " -/."); !strings.Contains(text, order[part:part+1]) {
+		return ""
+	}
+	upper := strings.ToUpper(text)
 	for _, clock := range clocks {
-		if t, err := time.Parse(order+clock, strings.ToUpper(text)); err == nil && t.Year() <= lastYear {
-			return t.Format(written)
+		if strings.HasSuffix(clock, "M") != strings.HasSuffix(upper, "M") {
+			continue
 		}
-		if t, err := time.Parse(order+clock, text); err == nil && t.Year() <= lastYear {
-			return t.Format(written)
+		for _, text := range slices.Compact([]string{upper, text}) {
+			if t, err := time.Parse(order+clock, text); err == nil && t.Year() <= lastYear {
+				return t.Format(written)
+			}
 		}
 	}
 	return ""

@@ -74,11 +74,14 @@ func (o *Source) addFile(file, folder string, sum hash.Hash) error {
 	if err != nil {
 		return err
 	}
-	fmt.Fprintf(sum, "%s\x00%d\x00", file, len(data))
-	sum.Write(data)
 	src := o.table(table, file, "")
 	o.Tables[table] = src
-	return src.readCSV(data)
+	if err := src.readCSV(data); err != nil {
+		return err
+	}
+	fmt.Fprintf(sum, "%s\x00%d\x00", file, len(data))
+	sum.Write(data)
+	return nil
 }
 
 // odd notes what is no regular file and has a table's name, or nearly.

@@ -54,14 +54,15 @@ func (r *weatherRows) read(line string) error {
 	if r.line <= len(heads()) {
 		return r.head(line)
 	}
-	fields := strings.Split(line, ",")
+	columns := strings.Count(line, ",") + 1
 	if r.columns == 0 {
-		r.columns = max(len(fields), fewestColumns)
+		r.columns = max(columns, fewestColumns)
 	}
-	if len(fields) < r.columns {
+	if columns < r.columns {
 		return r.fault("has %d columns where %d are due; the row is cut short, so give the weather file whole",
-			len(fields), r.columns)
+			columns, r.columns)
 	}
+	fields := strings.SplitN(line, ",", fewestColumns+1) // the rest is not read
 	if err := r.inOrder(fields); err != nil {
 		return err
 	}
