@@ -6,6 +6,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/hints"
 	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
@@ -29,27 +30,31 @@ type byArea struct {
 	zones    map[string][]Area
 	checks   map[string][]instruments.Comparison
 	probes   map[string][]slab.Hole // by instrument
-	doubtful doubtful
+	points   hints.Points
 	latest   time.Time // of any entry
 }
 
 func (j Job) byArea() *byArea {
+	var areas []string
+	for _, a := range j.Areas {
+		areas = append(areas, a.ID)
+	}
 	return &byArea{
-		holes:    gathered(j.Holes, func(r slab.Hole) string { return r.Area }),
-		dishes:   gathered(j.Dishes, func(r slab.Dish) string { return r.Area }),
-		phs:      gathered(j.PHs, func(r slab.PH) string { return r.Area }),
-		carbides: gathered(j.Carbides, func(r slab.Carbide) string { return r.Area }),
-		others:   gathered(j.Others, func(r slab.Other) string { return r.Area }),
-		scans:    gathered(j.Scans, func(r slab.Scan) string { return r.Area }),
+		holes:    evidence.ByKey(j.Holes, func(r slab.Hole) string { return r.Area }),
+		dishes:   evidence.ByKey(j.Dishes, func(r slab.Dish) string { return r.Area }),
+		phs:      evidence.ByKey(j.PHs, func(r slab.PH) string { return r.Area }),
+		carbides: evidence.ByKey(j.Carbides, func(r slab.Carbide) string { return r.Area }),
+		others:   evidence.ByKey(j.Others, func(r slab.Other) string { return r.Area }),
+		scans:    evidence.ByKey(j.Scans, func(r slab.Scan) string { return r.Area }),
 		air:      acclimate.NewLog(j.Air),
-		surfaces: gathered(j.Surfaces, func(r acclimate.Surface) string { return r.Area }),
-		wood:     gathered(j.Wood, func(r wood.Row) string { return r.Area }),
-		events:   gathered(j.Events, func(r Event) string { return r.Area }),
-		signOffs: gathered(j.SignOffs, func(r SignOff) string { return r.Area }),
-		zones:    gathered(j.Areas, func(a Area) string { return a.Zone }),
-		checks:   gathered(j.Checks, func(r instruments.Comparison) string { return r.Instrument }),
-		probes:   gathered(j.Holes, func(r slab.Hole) string { return r.Instrument }),
-		doubtful: j.doubtful(),
+		surfaces: evidence.ByKey(j.Surfaces, func(r acclimate.Surface) string { return r.Area }),
+		wood:     evidence.ByKey(j.Wood, func(r wood.Row) string { return r.Area }),
+		events:   evidence.ByKey(j.Events, func(r Event) string { return r.Area }),
+		signOffs: evidence.ByKey(j.SignOffs, func(r SignOff) string { return r.Area }),
+		zones:    evidence.ByKey(j.Areas, func(a Area) string { return a.Zone }),
+		checks:   evidence.ByKey(j.Checks, func(r instruments.Comparison) string { return r.Instrument }),
+		probes:   evidence.ByKey(j.Holes, func(r slab.Hole) string { return r.Instrument }),
+		points:   hints.PointsOf(j.Holes, j.Wood, areas),
 		latest:   j.latest(),
 	}
 }
@@ -66,35 +71,6 @@ func (r *byArea) zone(a Area) []Area {
 		}
 	}
 	return all
-}
-
-// gathered are rows by the key of a name, in their order. Rows that are all of
-// one name are shared, not copied.
-func gathered[T any](rows []T, name func(T) string) map[string][]T {
-	groups := map[string][]T{}
-	var last, key string
-	keyOf := func(r T) string {
-		if n := name(r); n != last {
-			last, key = n, evidence.Key(n)
-		}
-		return key
-	}
-	counts := map[string]int{}
-	for _, r := range rows {
-		counts[keyOf(r)]++
-	}
-	if len(counts) == 1 {
-		groups[key] = slices.Clip(rows)
-		return groups
-	}
-	for _, r := range rows {
-		key := keyOf(r)
-		if groups[key] == nil {
-			groups[key] = make([]T, 0, counts[key])
-		}
-		groups[key] = append(groups[key], r)
-	}
-	return groups
 }
 
 // here are the rows of an area and those of the whole site.

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/hints"
 	"firstboard/slab"
 )
 
@@ -35,8 +36,11 @@ func (s Site) decide() Decision {
 	}
 	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
 	d.Discarded, d.Corrections = s.discarded(), s.corrections()
-	d.Questions = s.questions(d)
-	d.Advice, d.Looks, d.Items = s.meterAdvice(d), append(slices.Clone(d.Questions), s.worthALook()...), s.items(d)
+	hint := hints.Area{
+		ID: s.Area.ID, Size: s.Area.Size, Readings: s.Readings, Air: s.Job.Air, Points: s.record.points, Outcome: d.Outcome,
+	}
+	d.Questions, d.Advice, d.Items = hint.Questions(), hint.Meters(), s.items(d)
+	d.Looks = append(slices.Clone(d.Questions), hint.Looks()...)
 	d.Unused = slices.Concat(s.Slab.Unused(), s.Room.Unused(), s.Wood.Unused())
 	return d
 }

@@ -190,3 +190,32 @@ const WetSince = "not read again since water came"
 
 // NoTime is the reason of a row that may be the latest and cannot be told.
 const NoTime = "no time of reading"
+
+// ByKey are rows by the key of a name, in their order. Rows that are all of
+// one name are shared, not copied.
+func ByKey[T any](rows []T, name func(T) string) map[string][]T {
+	groups := map[string][]T{}
+	var last, key string
+	keyOf := func(r T) string {
+		if n := name(r); n != last {
+			last, key = n, Key(n)
+		}
+		return key
+	}
+	counts := map[string]int{}
+	for _, r := range rows {
+		counts[keyOf(r)]++
+	}
+	if len(counts) == 1 {
+		groups[key] = slices.Clip(rows)
+		return groups
+	}
+	for _, r := range rows {
+		key := keyOf(r)
+		if groups[key] == nil {
+			groups[key] = make([]T, 0, counts[key])
+		}
+		groups[key] = append(groups[key], r)
+	}
+	return groups
+}

@@ -1,4 +1,4 @@
-package report
+package hints
 
 import (
 	"fmt"
@@ -8,27 +8,27 @@ import (
 	"firstboard/slab"
 )
 
-// questions ask whether one slip stands behind a finding that is not met: a unit
+// Questions ask whether one slip stands behind a finding that is not met: a unit
 // that none of a table's temperatures fits, or a wrong year. The verdict stays
 // what the record says.
-func (s Site) questions(d Decision) []string {
+func (a Area) Questions() []string {
 	var all []string
 	ask := func(q string, ids ...string) {
 		for _, id := range ids {
-			if q != "" && d.Outcome(id) == evidence.NotMet {
+			if q != "" && a.Outcome(id) == evidence.NotMet {
 				all = append(all, q)
 				return
 			}
 		}
 	}
-	air := func(a acclimate.Air) bool { return a.Area == "" || evidence.Same(a.Area, s.Area.ID) }
-	ask(otherUnit("Air", s.Job.Air, air, func(a acclimate.Air) evidence.Reading { return a.Temp }), "air-range",
+	air := func(r acclimate.Air) bool { return r.Area == "" || evidence.Same(r.Area, a.ID) }
+	ask(otherUnit("Air", a.Air, air, func(r acclimate.Air) evidence.Reading { return r.Temp }), "air-range",
 		"air-held")
-	ask(otherUnit("Slab RH", s.Slab.Holes, nil, func(h slab.Hole) evidence.Reading { return h.Temp }), "slab-temp")
-	ask(otherUnit("Surface", s.Room.Surfaces, nil, func(f acclimate.Surface) evidence.Reading { return f.Temp }),
+	ask(otherUnit("Slab RH", a.Slab.Holes, nil, func(h slab.Hole) evidence.Reading { return h.Temp }), "slab-temp")
+	ask(otherUnit("Surface", a.Room.Surfaces, nil, func(f acclimate.Surface) evidence.Reading { return f.Temp }),
 		"surface-dew", "surface-max")
-	ask(s.otherYear("Air", s.Room.Latest()), "reading-age")
-	ask(s.otherYear("Slab RH", evidence.Last(s.Slab.Holes, func(h slab.Hole) evidence.Time { return h.ReadAt })),
+	ask(a.otherYear("Air", a.Room.Latest()), "reading-age")
+	ask(a.otherYear("Slab RH", evidence.Last(a.Slab.Holes, func(h slab.Hole) evidence.Time { return h.ReadAt })),
 		"reading-age")
 	return all
 }
@@ -77,9 +77,9 @@ func standing(at evidence.Place) string {
 
 // otherYear asks about a last reading that lies a year before the day of
 // installing, give or take two months.
-func (s Site) otherYear(table string, last evidence.Time) string {
+func (a Area) otherYear(table string, last evidence.Time) string {
 	const year, months = 365, 60
-	on := s.Area.InstallOn
+	on := a.Slab.InstallOn
 	if !last.Shown() || !on.Shown() {
 		return ""
 	}

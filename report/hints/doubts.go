@@ -1,4 +1,4 @@
-package report
+package hints
 
 import (
 	"fmt"
@@ -7,6 +7,8 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // point is one reading as the search for oddities sees it.
@@ -20,22 +22,23 @@ type point struct {
 	instrument string
 }
 
-// doubtful is what the search for oddities looks up: the points of each area in
+// Points is what the search for oddities looks up: the points of each area in
 // the order of their names, areas whose readings of one kind are the same, and
 // each instrument's points by the minute and, of holes, in the order of time.
-type doubtful struct {
+type Points struct {
 	points  map[string][]point
 	alike   map[string][]string
 	minutes map[string][]point
 	probed  map[string][]point
 }
 
-func (j Job) doubtful() doubtful {
+// PointsOf are the points of a record, given the names of its areas.
+func PointsOf(holes []slab.Hole, pieces []wood.Row, areas []string) Points {
 	var all []point
-	for _, h := range j.Holes {
+	for _, h := range holes {
 		all = append(all, point{"hole", h.Hole, h.Area, h.ReadAt, h.RH, h.X, h.Y, h.Instrument})
 	}
-	for _, r := range j.Wood {
+	for _, r := range pieces {
 		all = append(all, point{r.Of, r.Piece, r.Area, r.ReadAt, r.Reading, r.X, r.Y, r.Instrument})
 	}
 	slices.SortStableFunc(all, func(a, b point) int {
@@ -47,19 +50,19 @@ func (j Job) doubtful() doubtful {
 		}
 		return a.at.First.Compare(b.at.First)
 	})
-	d := doubtful{points: gathered(all, func(p point) string { return p.area }), alike: map[string][]string{}}
-	for _, a := range j.Areas {
+	d := Points{points: evidence.ByKey(all, func(p point) string { return p.area }), alike: map[string][]string{}}
+	for _, id := range areas {
 		for _, kind := range kindsOfPoints() {
-			if s := series(d.points[evidence.Key(a.ID)], kind); len(s) >= fewest {
+			if s := series(d.points[evidence.Key(id)], kind); len(s) >= fewest {
 				key := likeness(kind, s)
-				d.alike[key] = append(d.alike[key], a.ID)
+				d.alike[key] = append(d.alike[key], id)
 			}
 		}
 	}
 	timed := slices.DeleteFunc(all, func(p point) bool { return !p.at.Shown() || p.instrument == "" })
 	slices.SortStableFunc(timed, func(a, b point) int { return a.at.First.Compare(b.at.First) })
-	d.minutes = gathered(firstOfAreas(timed), point.minute)
-	d.probed = gathered(slices.DeleteFunc(slices.Clone(timed), func(p point) bool { return p.kind != "hole" }),
+	d.minutes = evidence.ByKey(firstOfAreas(timed), point.minute)
+	d.probed = evidence.ByKey(slices.DeleteFunc(slices.Clone(timed), func(p point) bool { return p.kind != "hole" }),
 		func(p point) string { return p.instrument })
 	return d
 }
@@ -84,16 +87,16 @@ func (p point) minute() string {
 	return p.instrument + " " + p.at.First.Truncate(time.Minute).UTC().Format(time.RFC3339)
 }
 
-// worthALook is what an honest record seldom shows. It advises and accuses
+// Looks are what an honest record seldom shows. It advises and accuses
 // nobody: there may be a good reason.
-func (s Site) worthALook() []string {
-	mine := s.record.doubtful.points[evidence.Key(s.Area.ID)]
+func (a Area) Looks() []string {
+	mine := a.Points.points[evidence.Key(a.ID)]
 	var looks []string
-	looks = append(looks, s.copiedRows(mine)...)
-	looks = append(looks, s.twoPlacesAtOnce(mine)...)
+	looks = append(looks, a.copiedRows(mine)...)
+	looks = append(looks, a.twoPlacesAtOnce(mine)...)
 	looks = append(looks, sameDigits(mine)...)
-	looks = append(looks, s.coordinates(mine)...)
-	return append(looks, s.WrongSalts()...)
+	looks = append(looks, a.coordinates(mine)...)
+	return append(looks, a.WrongSalts()...)
 }
 
 // fewest is how many readings make a likeness worth a word.
@@ -101,12 +104,12 @@ const fewest = 5
 
 // copiedRows finds areas whose readings of one kind are this area's, one by
 // one.
-func (s Site) copiedRows(mine []point) []string {
+func (a Area) copiedRows(mine []point) []string {
 	var looks []string
 	for _, kind := range kindsOfPoints() {
 		readings := series(mine, kind)
-		for _, other := range s.record.doubtful.alike[likeness(kind, readings)] {
-			if !evidence.Same(other, s.Area.ID) {
+		for _, other := range a.Points.alike[likeness(kind, readings)] {
+			if !evidence.Same(other, a.ID) {
 				looks = append(looks, fmt.Sprintf("all %d %s readings equal those of area %s, one by one",
 					len(readings), kind, other))
 			}
@@ -127,7 +130,7 @@ func series(points []point, kind string) []string {
 
 // twoPlacesAtOnce finds an instrument that was read in another area in the
 // same minute, and a probe that was read in two holes within 30 minutes.
-func (s Site) twoPlacesAtOnce(mine []point) []string {
+func (a Area) twoPlacesAtOnce(mine []point) []string {
 	var looks []string
 	tell := func(p, q point) {
 		looks = append(looks, fmt.Sprintf("instrument %s was read at %s %s and at %s %s of area %s within %d min",
@@ -140,10 +143,10 @@ func (s Site) twoPlacesAtOnce(mine []point) []string {
 		if !p.at.Shown() || p.instrument == "" {
 			continue
 		}
-		together := s.record.doubtful.minutes[evidence.Key(p.minute())]
+		together := a.Points.minutes[evidence.Key(p.minute())]
 		if i := slices.IndexFunc(together, func(q point) bool { return !evidence.Same(q.area, p.area) }); i >= 0 {
 			tell(p, together[i])
-		} else if q, found := s.neighbor(p); found {
+		} else if q, found := a.neighbor(p); found {
 			tell(p, q)
 		}
 	}
@@ -152,11 +155,11 @@ func (s Site) twoPlacesAtOnce(mine []point) []string {
 
 // neighbor is the hole that a probe was read in just before or after another,
 // less than 30 minutes away.
-func (s Site) neighbor(p point) (q point, found bool) {
+func (a Area) neighbor(p point) (q point, found bool) {
 	if p.kind != "hole" {
 		return q, false
 	}
-	all := s.record.doubtful.probed[evidence.Key(p.instrument)]
+	all := a.Points.probed[evidence.Key(p.instrument)]
 	at, _ := slices.BinarySearchFunc(all, p, func(a, b point) int { return a.at.First.Compare(b.at.First) })
 	for _, q := range all[max(0, at-1):min(len(all), at+2)] {
 		other := !evidence.Same(q.area, p.area) || !evidence.Same(q.name, p.name)
@@ -190,24 +193,24 @@ func sameDigits(mine []point) []string {
 
 // coordinates finds places bunched in one corner, and a span that contradicts
 // the size.
-func (s Site) coordinates(mine []point) []string {
+func (a Area) coordinates(mine []point) []string {
 	var xs, ys []evidence.Exact
 	for _, p := range mine {
 		if p.x.Shown() && p.y.Shown() {
 			xs, ys = append(xs, p.x.In(evidence.Foot)), append(ys, p.y.In(evidence.Foot))
 		}
 	}
-	if len(xs) < 3 || !s.Area.Size.Shown() {
+	if len(xs) < 3 || !a.Size.Shown() {
 		return nil
 	}
 	wide, deep := reach(xs), reach(ys)
-	box, size := wide.Mul(deep), s.Area.Size.In(evidence.SquareFoot)
+	box, size := wide.Mul(deep), a.Size.In(evidence.SquareFoot)
 	span := fmt.Sprintf("the %d places on the plan span %s ft by %s ft", len(xs), wide.Fixed(1), deep.Fixed(1))
 	switch {
 	case box.Mul(evidence.Whole(10)).Cmp(size) < 0:
-		return []string{span + ", less than a tenth of " + s.Area.Size.String() + ": they are bunched"}
+		return []string{span + ", less than a tenth of " + a.Size.String() + ": they are bunched"}
 	case box.Cmp(size.Mul(evidence.Ratio(3, 2))) > 0:
-		return []string{span + ", which contradicts a size of " + s.Area.Size.String()}
+		return []string{span + ", which contradicts a size of " + a.Size.String()}
 	}
 	return nil
 }

@@ -1,4 +1,4 @@
-package report
+package hints
 
 import (
 	"fmt"
@@ -16,24 +16,24 @@ import (
 // over the median where no spot is, low when it does not lie over it.
 const practiceNote = " (common practice, no source)"
 
-// meterAdvice is what pins, scans and depths say together.
-func (s Site) meterAdvice(d Decision) []string {
-	advice := s.pinsAndScans(d)
+// Meters is what pins, scans and depths say together.
+func (a Area) Meters() []string {
+	advice := a.pinsAndScans()
 	for _, what := range []string{wood.OfSubfloor, wood.OfFlooring, wood.OfJoist} {
-		advice = append(advice, s.wetSides(what)...)
+		advice = append(advice, a.wetSides(what)...)
 	}
-	return append(advice, s.coveredScans()...)
+	return append(advice, a.coveredScans()...)
 }
 
 // pinsAndScans holds every pin reading against the scans at its place.
-func (s Site) pinsAndScans(d Decision) []string {
+func (a Area) pinsAndScans() []string {
 	var pins []wood.Row
-	for _, r := range s.Wood.Rows {
+	for _, r := range a.Wood.Rows {
 		if r.Method == wood.Pin && r.Reading.Shown() {
 			pins = append(pins, r)
 		}
 	}
-	scans := shownScans(s.Slab.Scans)
+	scans := shownScans(a.Slab.Scans)
 	midPin, midScan := middle(readingsOf(pins)), reference(scans)
 	var advice []string
 	for _, pin := range pins {
@@ -49,7 +49,7 @@ func (s Site) pinsAndScans(d Decision) []string {
 			case over.Cmp(evidence.Whole(3)) > 0 && low:
 				advice = append(advice, fmt.Sprintf("%s %s: pins high (%s) and the scan at %s low (%s): "+
 					"moisture at the surface, condensation the likely cause; %s%s",
-					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, dewWord(d), practiceNote))
+					pin.Of, pin.Piece, pin.Reading, scan.Spot, scan.Reading.Written, a.dewWord(), practiceNote))
 			case over.Sign() <= 0 && high:
 				advice = append(advice, fmt.Sprintf("%s %s: pins low (%s) and the scan at %s high (%s): "+
 					"moisture below the surface or under a flooring; probe it%s",
@@ -61,8 +61,8 @@ func (s Site) pinsAndScans(d Decision) []string {
 }
 
 // dewWord is what the surface margin says of condensation.
-func dewWord(d Decision) string {
-	switch d.Outcome("surface-dew") {
+func (a Area) dewWord() string {
+	switch a.Outcome("surface-dew") {
 	case evidence.Met:
 		return "the surface margin above the dew point denies it"
 	case evidence.NotMet:
@@ -120,10 +120,10 @@ func samePlace(pin wood.Row, scan slab.Scan) bool {
 }
 
 // wetSides says of every piece read at several depths which side is wetter.
-func (s Site) wetSides(what string) []string {
+func (a Area) wetSides(what string) []string {
 	byPiece := map[string][]wood.Row{}
 	var names []string
-	for _, r := range s.Wood.Of(what) {
+	for _, r := range a.Wood.Of(what) {
 		if r.Depth.Shown() && r.Reading.Shown() {
 			key := evidence.Key(r.Lot) + "\x00" + evidence.Key(r.Piece)
 			if byPiece[key] == nil {
@@ -160,9 +160,9 @@ func wetSide(rows []wood.Row) string {
 }
 
 // coveredScans says what has to be opened before a scan counts.
-func (s Site) coveredScans() []string {
+func (a Area) coveredScans() []string {
 	var advice []string
-	for _, r := range s.Slab.Scans {
+	for _, r := range a.Slab.Scans {
 		if !r.Bare() {
 			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; "+
 				"a scan over a flooring is not judged", r.Spot, r.Over))
