@@ -35,7 +35,7 @@ func WriteBlank(w io.Writer, b Blank) error {
 		pages = append(pages, formPage(f))
 	}
 	pages = append(pages, columnsPage(b))
-	return write(w, Book{Job: report.Job{Name: "A flooring record"}, Tool: b.Tool}, "an empty record", pages, 0)
+	return file{job: report.Job{Name: "A flooring record"}, tool: b.Tool, says: "an empty record", pages: pages}.write(w)
 }
 
 // startPage says which tables a small job needs, in which order.
@@ -104,21 +104,13 @@ func formPage(f grid.Form) page {
 	}
 	n := len(f.Rows)
 	if n == 0 {
-		n = p.ruled()
+		n = p.ruled(formRow)
 	}
 	p.rows, p.last = formLines(f, n), n+1
 	for _, field := range f.Fields {
 		p.columns = append(p.columns, fieldLook(field.Takes))
 	}
 	return p
-}
-
-// ruled is how many empty rows one printed page has room for below a header
-// of two lines.
-func (p page) ruled() int {
-	const headRows = 2
-	scale := min(1, paperWide*float64(p.across())/p.wide())
-	return int(paperTall/scale/formRow) - headRows
 }
 
 func formLines(f grid.Form, n int) iter.Seq2[int, row] {

@@ -23,15 +23,15 @@ func fieldWidth(f grid.Field) float64 {
 	const narrow, wide, spare = 11, 26, 4 // spare for the arrow of a list
 	switch {
 	case f.Takes.Kind == grid.DayField:
-		return wideFor(span(time.DateOnly)+indent) + spare
+		return indentedWidth(time.DateOnly) + spare
 	case f.Takes.Kind == grid.ClockField || f.Takes.Kind == grid.ClockOrDayField:
-		return wideFor(span("2006-01-02 15:04")+indent) + spare
+		return indentedWidth("2006-01-02 15:04") + spare
 	case f.Takes.Kind == grid.NumberField:
 		return narrow
 	}
-	w := wideFor(span(f.Example) + indent)
+	w := indentedWidth(f.Example)
 	for _, word := range f.Takes.Words {
-		w = max(w, wideFor(span(word)+indent))
+		w = max(w, indentedWidth(word))
 	}
 	return min(max(w+spare, narrow), wide)
 }

@@ -3,10 +3,6 @@ package workbook
 import (
 	"io"
 	"slices"
-	"sort"
-	"strings"
-
-	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
@@ -34,48 +30,16 @@ type Book struct {
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
-	return write(w, b, "record "+b.Record+", SHA-256 "+b.SHA256, pages(b), 0)
+	return file{job: b.Job, tool: b.Tool, says: "record " + b.Record + ", SHA-256 " + b.SHA256, pages: pages(b)}.write(w)
 }
 
 // WritePrint writes only what is signed and filed, in one workbook: the
 // decision, the areas, limits, cautions and lines to sign, as values. The
 // record is not in it.
 func WritePrint(w io.Writer, b Book) error {
-	return write(w, b, "to sign and file, record "+b.Record+", SHA-256 "+b.SHA256, filed(b), 0)
-}
-
-// noFolder can be the name of no folder. The library then holds a large sheet in
-// memory, and a run that is killed leaves no file of it behind.
-const noFolder = "\x00"
-
-func write(w io.Writer, b Book, description string, all []page, most uint64) error {
-	f := excelize.NewFile(excelize.Options{TmpDir: noFolder})
-	defer f.Close()
-	f.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, most) })
-	if err := describe(f, b, description); err != nil {
-		return err
-	}
-	if err := f.SetDefaultFont(fontName); err != nil {
-		return err
-	}
-	bind := &binder{file: f, styles: map[look]int{}}
-	for _, p := range all {
-		if err := bind.add(p); err != nil {
-			return err
-		}
-	}
-	inOrder(f)
-	return f.Write(w)
-}
-
-// inOrder sorts the kinds of parts, which the library lists at random once a
-// chart is added.
-func inOrder(f *excelize.File) {
-	if f.ContentTypes == nil {
-		return
-	}
-	kinds := f.ContentTypes.Defaults
-	sort.Slice(kinds, func(i, j int) bool { return kinds[i].Extension < kinds[j].Extension })
+	return file{
+		job: b.Job, tool: b.Tool, says: "to sign and file, record " + b.Record + ", SHA-256 " + b.SHA256, pages: filed(b),
+	}.write(w)
 }
 
 // pages are the sheets in their order.
@@ -127,39 +91,4 @@ func filed(b Book) []page {
 		all[i].job, all[i].values, all[i].tints = b.Job.Name, true, nil
 	}
 	return all
-}
-
-// mostPrinted is how many rows of a table are printed.
-const mostPrinted = 500
-
-// describe sets the document's properties from the job. The dates are fixed:
-// when a workbook was made says nothing of the floor.
-func describe(f *excelize.File, b Book, description string) error {
-	const made = "2000-01-01T00:00:00Z"
-	author := b.Job.PreparedBy
-	if author == "" {
-		author = b.Tool
-	}
-	err := f.SetDocProps(&excelize.DocProperties{
-		Title: b.Job.Name, Subject: b.Job.Site, Creator: author, LastModifiedBy: author,
-		Description: description,
-		Created:     made, Modified: made,
-	})
-	if err != nil {
-		return err
-	}
-	qualify(f)
-	return f.SetAppProps(&excelize.AppProperties{Application: b.Tool, Company: b.Job.Company})
-}
-
-// qualify writes the core properties with the prefix that every program writes
-// them with: some readers know them by that alone.
-func qualify(f *excelize.File) {
-	const part = "docProps/core.xml"
-	if core, ok := f.Pkg.Load(part); ok {
-		f.Pkg.Store(part, []byte(strings.NewReplacer(
-			"<coreProperties xmlns=", "<cp:coreProperties xmlns:cp=", "</coreProperties>", "</cp:coreProperties>",
-			"<lastModifiedBy>", "<cp:lastModifiedBy>", "</lastModifiedBy>", "</cp:lastModifiedBy>",
-		).Replace(string(core.([]byte)))))
-	}
 }

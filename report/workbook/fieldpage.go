@@ -113,7 +113,7 @@ func (f *fieldPaper) together(rows ...row) {
 func (f *fieldPaper) fits(rows ...row) bool {
 	tall := f.used
 	for _, r := range rows {
-		tall += f.tall(r)
+		tall += r.tall(f.widths)
 	}
 	return tall <= paperTall
 }
@@ -121,9 +121,7 @@ func (f *fieldPaper) fits(rows ...row) bool {
 // turn begins a new sheet of paper.
 func (f *fieldPaper) turn() { f.breaks, f.used = append(f.breaks, len(f.rows)+1), 0 }
 
-func (f *fieldPaper) lay(r row) { f.rows, f.used = append(f.rows, r), f.used+f.tall(r) }
-
-func (f *fieldPaper) tall(r row) float64 { return max(r.height(f.widths), oneLine) }
+func (f *fieldPaper) lay(r row) { f.rows, f.used = append(f.rows, r), f.used+r.tall(f.widths) }
 
 // fieldLine is a text across the sheet.
 func fieldLine(s string, l look, least float64) row {

@@ -1,7 +1,6 @@
 package workbook
 
 import (
-	"strconv"
 	"strings"
 	"unicode"
 )
@@ -9,17 +8,21 @@ import (
 // Streamed sheets are not fitted by every spreadsheet, and merged cells by
 // none, so the room for wrapped text is reckoned here, on the generous side.
 
+// unitPoints is one unit of column width: a digit of the file's default letters.
+const unitPoints = 6
+
+// indentWidth is how much wider a column is whose texts stand a little in.
+const indentWidth = indent / unitPoints
+
 const (
-	unitPoints = 6    // one unit of column width: a digit of the file's default letters
-	edgePoints = 3.75 // of a column's width that no text uses
-	indent     = 10.0 // points
-	slack      = 1.03 // spreadsheets set letters on whole dots, and so a little wider
-	boldSlack  = 1.09
-	lineRatio  = 1.18 // a line's height to the size of its letters
-	padding    = 1.5  // points above and below the lines of a row
-	tightLine  = 11.5 // points of a row of one line in print
-	oneLine    = 15   // points of a row whose height is left alone
-	tallest    = 409  // no spreadsheet shows a higher row
+	edgePoints   = 3.75 // of a column's width that no text uses
+	indent       = 10.0 // points
+	slack        = 1.03 // spreadsheets set letters on whole dots, and so a little wider
+	boldSlack    = 1.09
+	widestLetter = 10 * slack // in points
+	lineRatio    = 1.18       // a line's height to the size of its letters
+	padding      = 1.5        // points above and below the lines of a row
+	tallest      = 409        // no spreadsheet shows a higher row
 )
 
 // span is how wide a line of normal letters stands, in points.
@@ -70,12 +73,27 @@ func milliEm(r rune) int {
 	return 556
 }
 
-// room is what a column of that width, or several, offers a line of text in
-// normal letters, in points.
-func room(width float64) float64 { return max(width*unitPoints-edgePoints, 1) }
-
 // wideFor is the width of a column that shows a line of that span.
 func wideFor(points float64) float64 { return (points + edgePoints) / unitPoints }
+
+// width is that of a column that shows a line.
+func width(s string) float64 { return wideFor(span(s)) }
+
+// indentedWidth is that of a column that shows a line a little in from its edge.
+func indentedWidth(s string) float64 { return wideFor(span(s) + indent) }
+
+// widest is the width that so many letters take at most.
+func widest(letters int) float64 { return wideFor(float64(letters) * widestLetter) }
+
+// headWidth lets a header break into two lines, but no word of it.
+func headWidth(name string) float64 {
+	const spare = 0.5
+	longest := span(name) * 0.5
+	for word := range strings.FieldsSeq(name) {
+		longest = max(longest, span(word))
+	}
+	return wideFor(longest*boldSlack) + spare
+}
 
 // lines is how many lines a text takes, broken at spaces and inside words
 // that are too long.
@@ -88,8 +106,7 @@ func lines(s string, room float64) int {
 }
 
 func wrapped(line string, room float64) int {
-	const widest = 10 * slack // of a letter
-	if float64(len(line))*widest <= room || span(line) <= room {
+	if float64(len(line))*widestLetter <= room || span(line) <= room {
 		return 1
 	}
 	n, used, gap := 1, 0.0, span(" ")
@@ -108,44 +125,29 @@ func wrapped(line string, room float64) int {
 	return n
 }
 
-// height is that of a row on its page, in points; 0 for the usual height.
-func (p page) height(r row) float64 {
-	if p.tight {
-		r.least = max(r.least, tightLine)
-	}
-	return r.height(p.widths)
-}
-
-// height is what a row needs in columns of these widths, in points; 0 where
-// the usual height does.
-func (r row) height(widths []float64) float64 {
-	tall, column := r.least, 0
-	for _, c := range r.cells {
-		next := column + max(c.across, 1)
-		tall = max(tall, c.height(widths[min(column, len(widths)):min(next, len(widths))]))
-		column = next
-	}
-	return tall
-}
-
-func (c cell) height(widths []float64) float64 {
-	text, _ := c.value.(string)
-	if text == "" {
+// height is what a text needs in a column of that width, in points; 0 where the
+// usual height does.
+func (l look) height(text string, width float64) float64 {
+	switch {
+	case text == "":
 		return 0
-	}
-	if c.look.turned {
+	case l.turned:
 		return headWidth(text) * unitPoints
 	}
-	n := lines(text, c.look.room(total(widths)))
-	if n == 1 && c.look.size == normal {
+	n := l.lines(text, width)
+	if n == 1 && l.size == normal {
 		return 0
 	}
-	return min(float64(n)*lineRatio*c.look.points()+padding, tallest)
+	return min(float64(n)*lineRatio*l.points()+padding, tallest)
 }
 
-// room is what columns offer letters of this look, as if they were normal.
+// lines is how many lines a text takes in a column of that width.
+func (l look) lines(text string, width float64) int { return lines(text, l.room(width)) }
+
+// room is what a column of that width, or several, offers a line of this look,
+// in points, as if its letters were normal.
 func (l look) room(width float64) float64 {
-	r := room(width)
+	r := max(width*unitPoints-edgePoints, 1)
 	if l.stands == indented {
 		r = max(r-indent, 1)
 	}
@@ -154,15 +156,4 @@ func (l look) room(width float64) float64 {
 		r /= boldSlack
 	}
 	return r
-}
-
-// decimals are the places a number needs, six at most.
-func decimals(value any) int {
-	const most = 6
-	x, isNumber := value.(float64)
-	if !isNumber {
-		return 0
-	}
-	_, fraction, _ := strings.Cut(strings.TrimRight(strconv.FormatFloat(x, 'f', most, 64), "0"), ".")
-	return len(fraction)
 }

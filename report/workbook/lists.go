@@ -69,7 +69,7 @@ func limitRow(l limits.Line, t names.Titles) row {
 	}
 	if l.Place != nil {
 		const where = 6
-		cells[where] = text(t.Place(l.Place)).leadingTo(l.Place, t, placeWidth)
+		cells[where] = leadingTo(text(t.Place(l.Place)), l.Place, t, placeWidth)
 	}
 	for i := range cells {
 		cells[i].look.gray = l.Limit == ""

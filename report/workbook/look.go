@@ -10,7 +10,7 @@ import (
 type look struct {
 	form   form
 	places int // decimals of a number
-	size   size
+	size   Size
 	tone   tone
 	bold   bool
 	boxed  bool
@@ -25,6 +25,7 @@ type look struct {
 // it (so that it does not touch a number to its left), or at the right.
 type stand int
 
+// The places of a text in its column.
 const (
 	atLeft stand = iota
 	indented
@@ -34,6 +35,7 @@ const (
 // form is what a cell's number format shows.
 type form int
 
+// The forms of a cell.
 const (
 	general form = iota
 	literal      // text that stays text when somebody edits it
@@ -43,11 +45,12 @@ const (
 	second
 )
 
-// size is the height of the letters.
-type size int
+// Size is the height of the letters.
+type Size int
 
+// The sizes: 10 points, 14 and 8.
 const (
-	normal size = iota
+	normal Size = iota
 	large
 	small
 )
@@ -57,15 +60,16 @@ const (
 // so that the two also differ without color.
 type tone int
 
+// The tones.
 const (
 	plain tone = iota
 	heading
 	dark // a heading of what must be filled in
 	blue
 	orange
-	white
 )
 
+// style is the look as the library takes it.
 func (l look) style() *excelize.Style {
 	s := &excelize.Style{
 		Font:      &excelize.Font{Family: fontName, Size: l.points(), Bold: l.heavy(), Color: l.ink()},
@@ -105,6 +109,7 @@ func (l look) alignment() *excelize.Alignment {
 	return a
 }
 
+// fontName is the family of all letters.
 const fontName = "Arial"
 
 func (l look) points() float64 {
@@ -117,6 +122,7 @@ func (l look) points() float64 {
 	return 10
 }
 
+// ink is the color of the letters.
 func (l look) ink() string {
 	switch {
 	case l.tone == blue, l.tone == dark:
@@ -144,8 +150,6 @@ func (l look) ground() string {
 		return deepBlue
 	case orange:
 		return paleOrange
-	case white:
-		return "FFFFFF"
 	}
 	return ""
 }

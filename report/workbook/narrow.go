@@ -8,6 +8,9 @@ import (
 	"firstboard/report/grid"
 )
 
+// mostPrinted is how many rows of a table are printed.
+const mostPrinted = 500
+
 // narrowed are the columns of a table as it is printed: narrower, each down to
 // its longest word, where that saves a page of the paper lying; and where that
 // does not do, headers that are wider than all that stands below them turned
@@ -84,7 +87,7 @@ func (c columns) wordWidths(t grid.Table) []float64 {
 			least[i] = max(least[i], whole[len(whole)*9/10])
 		}
 		if c.stands(i) == indented {
-			least[i] += indent / unitPoints
+			least[i] += indentWidth
 		}
 	}
 	return least

@@ -155,6 +155,14 @@ func (p page) wide() float64 {
 	return max(total(p.widths), 1) * paperUnit
 }
 
+// ruled is how many empty rows of a height one printed page has room for below
+// a header of two lines.
+func (p page) ruled(tall float64) int {
+	const headRows = 2
+	scale := min(1, paperWide*float64(p.across())/p.wide())
+	return int(paperTall/scale/tall) - headRows
+}
+
 // margins are in inches.
 func margins() *excelize.PageLayoutMarginsOptions {
 	side, top, bottom, edge := 0.25, 0.3, 0.4, 0.2

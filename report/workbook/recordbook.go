@@ -35,7 +35,9 @@ func WriteRecord(w io.Writer, f Filling) error {
 	for i := range all {
 		all[i].job = f.Job.Name
 	}
-	return write(w, Book{Job: f.Job, Tool: f.Tool}, "a record, its tables SHA-256 "+f.Sum, all, f.Most)
+	return file{
+		job: f.Job, tool: f.Tool, says: "a record, its tables SHA-256 " + f.Sum, pages: all, most: f.Most,
+	}.write(w)
 }
 
 // fillPage is a table of a record with what is asked of its entries. Blanks in
@@ -47,7 +49,7 @@ func fillPage(t grid.Table, f grid.Form) page {
 	for i, field := range f.Fields {
 		looks[i] = fieldLook(field.Takes)
 		if looks[i].stands == indented {
-			p.widths[i] = max(p.widths[i], headWidth(field.Header)+indent/unitPoints)
+			p.widths[i] = max(p.widths[i], headWidth(field.Header)+indentWidth)
 		}
 	}
 	p.columns = looks

@@ -3,10 +3,9 @@ package workbook
 import (
 	"errors"
 	"fmt"
+	"unicode/utf16"
 
 	"github.com/xuri/excelize/v2"
-
-	"firstboard/report/workbook/prompts"
 )
 
 // sheet is a page while it is written.
@@ -101,7 +100,7 @@ func (s *sheet) close() error {
 		}
 	}
 	for _, v := range s.page.checks {
-		if !prompts.Fits(v) {
+		if !fits(v) {
 			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
 		}
 		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
@@ -148,4 +147,16 @@ func (s *sheet) tint(t tint) error {
 	return s.file.SetConditionalFormat(s.page.name, t.cells, []excelize.ConditionalFormatOptions{
 		{Type: "formula", Criteria: t.condition, Format: &id},
 	})
+}
+
+// fits says whether a spreadsheet takes a check's words: it calls a workbook
+// damaged that has more of them.
+func fits(check *excelize.DataValidation) bool {
+	const most = 255
+	for _, s := range []*string{check.Prompt, check.Error, &check.Formula1} {
+		if s != nil && len(utf16.Encode([]rune(*s))) > most {
+			return false
+		}
+	}
+	return true
 }

@@ -145,27 +145,17 @@ func columnsOf(t grid.Table) columns {
 	}
 	for i := range c.widths {
 		if c.stands(i) == indented {
-			c.widths[i] += indent / unitPoints
+			c.widths[i] += indentWidth
 		}
 	}
 	return c
-}
-
-// headWidth lets a header break into two lines, but no word of it.
-func headWidth(name string) float64 {
-	const spare = 0.5
-	longest := span(name) * 0.5
-	for word := range strings.FieldsSeq(name) {
-		longest = max(longest, span(word))
-	}
-	return wideFor(longest*boldSlack) + spare
 }
 
 // entryWidth is the width an entry asks for: its own, until it is long enough
 // to be broken into lines, and more again where those would be too many.
 func entryWidth(c grid.Cell) float64 {
 	const spare, most, linesWanted, widest = 0.5, 26, 20, 150
-	w := wideFor(span(shown(c))) + spare
+	w := width(shown(c)) + spare
 	if w <= most {
 		return w
 	}
@@ -175,12 +165,12 @@ func entryWidth(c grid.Cell) float64 {
 // couldBeWider says whether an entry may ask for more than a width: most are
 // plainly short enough.
 func couldBeWider(c grid.Cell, width float64) bool {
-	const widest, longestClock = 10 * slack, 16
+	const longestClock = 16
 	n := len(c.Text)
 	if c.Kind == grid.DayCell || c.Kind == grid.TimeCell {
 		n = longestClock
 	}
-	return wideFor(float64(n+int(c.Places))*widest)+1 > width
+	return widest(n+int(c.Places))+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.

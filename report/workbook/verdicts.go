@@ -34,7 +34,7 @@ func WriteListings(w io.Writer, tool, title, says string, listings []Listing) er
 		p.job = title
 		all = append(all, p)
 	}
-	return write(w, Book{Job: report.Job{Name: title}, Tool: tool}, says, all, 0)
+	return file{job: report.Job{Name: title}, tool: tool, says: says, pages: all}.write(w)
 }
 
 func (l Listing) page() page {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"time"
-	"unicode/utf16"
 
 	"github.com/xuri/excelize/v2"
 
@@ -80,18 +79,6 @@ func inputCheck(f grid.Field, first string) *excelize.DataValidation {
 	}
 	check.SetError(style, promptTitle(f.Header), warning(t))
 	return check
-}
-
-// Fits says whether a spreadsheet takes a check's words: it calls a workbook
-// damaged that has more of them.
-func Fits(check *excelize.DataValidation) bool {
-	const most = 255
-	for _, s := range []*string{check.Prompt, check.Error, &check.Formula1} {
-		if s != nil && len(utf16.Encode([]rune(*s))) > most {
-			return false
-		}
-	}
-	return true
 }
 
 // xmlText is a formula as XML holds it.

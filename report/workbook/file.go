@@ -1,0 +1,87 @@
+package workbook
+
+import (
+	"io"
+	"sort"
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+
+	"firstboard/report"
+)
+
+// file is all that one file holds.
+type file struct {
+	job   report.Job
+	tool  string // name and version
+	says  string // of itself
+	pages []page
+	most  uint64 // bytes unpacked, over which it is not written; 0 for any
+}
+
+// write writes the file. Equal files give equal bytes.
+func (f file) write(w io.Writer) error {
+	x := excelize.NewFile(excelize.Options{TmpDir: noFolder})
+	defer x.Close()
+	x.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, f.most) })
+	if err := f.describe(x); err != nil {
+		return err
+	}
+	if err := x.SetDefaultFont(fontName); err != nil {
+		return err
+	}
+	bind := &binder{file: x, styles: map[look]int{}}
+	for _, p := range f.pages {
+		if err := bind.add(p); err != nil {
+			return err
+		}
+	}
+	inOrder(x)
+	return x.Write(w)
+}
+
+// noFolder can be the name of no folder. The library then holds a large sheet in
+// memory, and a run that is killed leaves no file of it behind.
+const noFolder = "\x00"
+
+// inOrder sorts the kinds of parts, which the library lists at random once a
+// chart is added.
+func inOrder(f *excelize.File) {
+	if f.ContentTypes == nil {
+		return
+	}
+	kinds := f.ContentTypes.Defaults
+	sort.Slice(kinds, func(i, j int) bool { return kinds[i].Extension < kinds[j].Extension })
+}
+
+// describe sets the document's properties from the job. The dates are fixed:
+// when a workbook was made says nothing of the floor.
+func (f file) describe(x *excelize.File) error {
+	const made = "2000-01-01T00:00:00Z"
+	author := f.job.PreparedBy
+	if author == "" {
+		author = f.tool
+	}
+	err := x.SetDocProps(&excelize.DocProperties{
+		Title: f.job.Name, Subject: f.job.Site, Creator: author, LastModifiedBy: author,
+		Description: f.says,
+		Created:     made, Modified: made,
+	})
+	if err != nil {
+		return err
+	}
+	qualify(x)
+	return x.SetAppProps(&excelize.AppProperties{Application: f.tool, Company: f.job.Company})
+}
+
+// qualify writes the core properties with the prefix that every program writes
+// them with: some readers know them by that alone.
+func qualify(f *excelize.File) {
+	const part = "docProps/core.xml"
+	if core, ok := f.Pkg.Load(part); ok {
+		f.Pkg.Store(part, []byte(strings.NewReplacer(
+			"<coreProperties xmlns=", "<cp:coreProperties xmlns:cp=", "</coreProperties>", "</cp:coreProperties>",
+			"<lastModifiedBy>", "<cp:lastModifiedBy>", "</lastModifiedBy>", "</cp:lastModifiedBy>",
+		).Replace(string(core.([]byte)))))
+	}
+}
