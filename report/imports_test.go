@@ -38,13 +38,15 @@ func allowed() map[string][]string {
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
-			"report/workbook/names", "report/workbook/prompts", "report/workbook/said"),
+			"report/workbook/names", "report/workbook/prompts", "report/workbook/said", "report/workbook/style"),
 
+		"report/workbook/style":   {},
 		"report/workbook/formula": domain,
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
 		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
 		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
-		"report/workbook/chart":   append(slices.Clone(outer), "report/pictures", "report/workbook/formula"),
+		"report/workbook/chart": append(slices.Clone(outer), "report/pictures", "report/workbook/formula",
+			"report/workbook/style"),
 
 		"report/page":     append(slices.Clone(outer), "report/pictures"),
 		"report/pictures": outer,
@@ -60,9 +62,10 @@ func allowed() map[string][]string {
 // homes are the only folders in which some packages may be imported.
 func homes() map[string][]string {
 	return map[string][]string{
-		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook", "report/workbook/prompts"},
-		"github.com/urfave/cli/v2":    {"cmd/firstboard"},
-		"os":                          {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
+		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook", "report/workbook/prompts",
+			"report/workbook/style"},
+		"github.com/urfave/cli/v2": {"cmd/firstboard"},
+		"os":                       {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
 	}
 }
 

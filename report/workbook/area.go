@@ -11,6 +11,7 @@ import (
 	"firstboard/report/limits"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/said"
+	"firstboard/report/workbook/style"
 )
 
 // areaWidths are the columns of the findings: as wide as a page is at tableScale.
@@ -60,10 +61,10 @@ func areaHead(b Book, d report.Decision) []row {
 	rows := []row{
 		{cells: []cell{{
 			value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
-			look:  look{size: large, bold: true}, across: across,
+			look:  style.Look{Size: style.Large, Bold: true}, across: across,
 		}}},
-		{cells: []cell{{value: d.Says(), look: look{tone: verdictTone(d), size: large}, across: verdictAcross}}},
-		{cells: []cell{{look: look{gray: true}, across: across}}},
+		{cells: []cell{{value: d.Says(), look: style.Look{Tone: verdictTone(d), Size: style.Large}, across: verdictAcross}}},
+		{cells: []cell{{look: style.Look{Gray: true}, across: across}}},
 	}
 	short := []entry{
 		{"Size", cmp.Or(d.Area.Size.String(), "not recorded")},
@@ -98,7 +99,7 @@ type entry struct{ label, says string }
 func sideBySide(short, long entry) row {
 	const left = 5
 	return row{cells: []cell{
-		{value: short.label, look: look{gray: true}},
+		{value: short.label, look: style.Look{Gray: true}},
 		{value: short.says, across: left},
 		{value: long.label + ": " + long.says, across: len(areaWidths()) - left - 1},
 	}}
@@ -112,7 +113,7 @@ func entryRows(label string, lines []string, over int) []row {
 			label = ""
 		}
 		rows = append(rows, row{cells: []cell{
-			{value: label, look: look{gray: true}, across: over}, {value: s, across: len(areaWidths()) - over},
+			{value: label, look: style.Look{Gray: true}, across: over}, {value: s, across: len(areaWidths()) - over},
 		}})
 	}
 	return rows

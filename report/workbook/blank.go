@@ -9,6 +9,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/prompts"
+	"firstboard/report/workbook/style"
 )
 
 // Blank is an empty record to be written as a workbook.
@@ -44,22 +45,22 @@ func startPage(b Blank) page {
 	across := len(widths)
 	rows := []row{
 		{
-			cells: []cell{{value: "An empty record of one job", look: look{size: large, bold: true}, across: across}},
+			cells: []cell{{value: "An empty record of one job", look: style.Look{Size: style.Large, Bold: true}, across: across}},
 			least: 26,
 		},
 		{cells: []cell{{value: "What one wood floor on a slab needs, in this order:", across: across}}, least: formRow},
 	}
 	for i, s := range b.Steps {
-		where := cell{value: s.Table, look: look{boxed: true, bold: true}}
+		where := cell{value: s.Table, look: style.Look{Boxed: true, Bold: true}}
 		if s.Table != "" {
 			where = where.leading(formula.Quoted(s.Table)+"!A1", widths[1])
 		}
-		number := cell{value: strconv.Itoa(i + 1), look: look{boxed: true, stands: indented}}
+		number := cell{value: strconv.Itoa(i + 1), look: style.Look{Boxed: true, Stands: style.Indented}}
 		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})
 	}
 	rows = append(rows, row{},
 		row{cells: []cell{
-			{value: "", look: look{tone: dark}},
+			{value: "", look: style.Look{Tone: style.Dark}},
 			{value: "A dark header: fill this column in. A light one may stay blank. Choose a header to read what goes there; all of it stands on the last sheet, " + columnsName + ".", across: across - 1},
 		}})
 	return page{name: startName, widths: widths, rows: numbered(rows), last: len(rows), single: true}
@@ -80,7 +81,7 @@ func columnsPage(b Blank) page {
 				asked = "yes"
 			}
 			example := text(field.Example)
-			example.look.form = literal
+			example.look.Form = style.Literal
 			rows = append(rows, row{cells: []cell{
 				text(f.Name), text(field.Header), text(asked), text(prompts.Says(field)),
 				example,
@@ -135,40 +136,40 @@ func formLine(f grid.Form, nth int) row {
 	r := row{least: formRow}
 	for _, field := range f.Fields {
 		l := fieldLook(field.Takes)
-		l.boxed = true
+		l.Boxed = true
 		r.cells = append(r.cells, cell{look: l})
 	}
 	if nth < len(f.Rows) {
 		item := f.Rows[nth]
 		entry := fieldLook(item.Takes)
-		entry.boxed = true
+		entry.Boxed = true
 		r.cells = []cell{{
 			value: item.Header,
-			look:  look{form: literal, boxed: true, bold: item.Must, stands: indented},
+			look:  style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented},
 		}, {look: entry}}
 	}
 	return r
 }
 
 // headLook is a dark header where the column must be filled in.
-func headLook(f grid.Field) look {
-	l := look{tone: heading, stands: fieldLook(f.Takes).stands}
+func headLook(f grid.Field) style.Look {
+	l := style.Look{Tone: style.Heading, Stands: fieldLook(f.Takes).Stands}
 	if f.Must {
-		l.tone = dark
+		l.Tone = style.Dark
 	}
 	return l
 }
 
 // fieldLook is how an entry stands: a text stays the text it is typed as, and
 // a number shows every digit it is typed with.
-func fieldLook(t grid.Takes) look {
+func fieldLook(t grid.Takes) style.Look {
 	switch t.Kind {
 	case grid.NumberField:
-		return look{stands: atRight}
+		return style.Look{Stands: style.AtRight}
 	case grid.DayField:
-		return look{form: day, stands: indented}
+		return style.Look{Form: style.Day, Stands: style.Indented}
 	case grid.ClockField, grid.ClockOrDayField:
-		return look{form: minute, stands: indented}
+		return style.Look{Form: style.Minute, Stands: style.Indented}
 	}
-	return look{form: literal, stands: indented}
+	return style.Look{Form: style.Literal, Stands: style.Indented}
 }

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"firstboard/report/grid"
+	"firstboard/report/workbook/style"
 )
 
 // formWidths are columns wide enough for a finger, their header and what is
@@ -11,7 +12,7 @@ import (
 func formWidths(f grid.Form) []float64 {
 	var widths []float64
 	for _, field := range f.Fields {
-		widths = append(widths, max(headWidth(field.Header), fieldWidth(field)))
+		widths = append(widths, max(style.HeadWidth(field.Header), fieldWidth(field)))
 	}
 	if f.Rows != nil {
 		widths = []float64{30, 48}
@@ -23,15 +24,15 @@ func fieldWidth(f grid.Field) float64 {
 	const narrow, wide, spare = 11, 26, 4 // spare for the arrow of a list
 	switch {
 	case f.Takes.Kind == grid.DayField:
-		return indentedWidth(time.DateOnly) + spare
+		return style.IndentedWidth(time.DateOnly) + spare
 	case f.Takes.Kind == grid.ClockField || f.Takes.Kind == grid.ClockOrDayField:
-		return indentedWidth("2006-01-02 15:04") + spare
+		return style.IndentedWidth("2006-01-02 15:04") + spare
 	case f.Takes.Kind == grid.NumberField:
 		return narrow
 	}
-	w := indentedWidth(f.Example)
+	w := style.IndentedWidth(f.Example)
 	for _, word := range f.Takes.Words {
-		w = max(w, indentedWidth(word))
+		w = max(w, style.IndentedWidth(word))
 	}
 	return min(max(w+spare, narrow), wide)
 }

@@ -1,16 +1,17 @@
 package workbook
 
 import (
+	"firstboard/report/workbook/style"
 	"strconv"
 	"strings"
 )
 
-func text(s string) cell { return cell{value: s, look: look{boxed: true}} }
+func text(s string) cell { return cell{value: s, look: style.Look{Boxed: true}} }
 
 func header(names ...string) row {
 	var r row
 	for _, n := range names {
-		r.cells = append(r.cells, cell{value: n, look: look{tone: heading}})
+		r.cells = append(r.cells, cell{value: n, look: style.Look{Tone: style.Heading}})
 	}
 	return r
 }
@@ -21,7 +22,7 @@ func figure(s string) cell {
 	const longest = 9
 	c := text(s)
 	if x, places, ok := plainNumber(s); ok && len(s) <= longest {
-		c.value, c.look.form, c.look.places = x, number, places
+		c.value, c.look.Form, c.look.Places = x, style.Number, places
 	}
 	return c
 }
@@ -46,8 +47,8 @@ func plainNumber(s string) (x float64, places int, ok bool) {
 // text, so one that is longer than a line of its column leads nowhere.
 func (c cell) leading(to string, width float64) cell {
 	s, _ := c.value.(string)
-	if to != "" && c.look.lines(s, width) == 1 {
-		c.link, c.look.link = to, true
+	if to != "" && c.look.Lines(s, width) == 1 {
+		c.link, c.look.Link = to, true
 	}
 	return c
 }

@@ -11,6 +11,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/said"
+	"firstboard/report/workbook/style"
 )
 
 // decisionWidths are the columns of the decision page. Its letters are small
@@ -52,7 +53,7 @@ func (d *desk) decisionPage() page {
 		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
 			tint{
 				fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)),
-				look{tone: orange, size: small},
+				style.Look{Tone: style.Orange, Size: style.Small},
 			}),
 	}
 }
@@ -76,15 +77,15 @@ func (d *desk) whereToRead() string {
 // smaller is a row in the small letters of the decision page.
 func smaller(r row) row {
 	for i := range r.cells {
-		if r.cells[i].look.size == normal {
-			r.cells[i].look.size = small
+		if r.cells[i].look.Size == style.Normal {
+			r.cells[i].look.Size = style.Small
 		}
 	}
 	return r
 }
 
 // line is one small cell across the page.
-func line(value any, l look) row {
+func line(value any, l style.Look) row {
 	return smaller(row{cells: []cell{{value: value, look: l, across: decisionAcross}}})
 }
 
@@ -94,13 +95,13 @@ func (d *desk) decisionHead() []row {
 	b, j := d.book, d.book.Job
 	return []row{
 		{cells: []cell{
-			{value: "Is this floor ready to install?", look: look{size: large, bold: true}, across: title},
-			{value: report.Tally(b.Decisions), look: look{size: large, bold: true}, across: decisionAcross - title},
+			{value: "Is this floor ready to install?", look: style.Look{Size: style.Large, Bold: true}, across: title},
+			{value: report.Tally(b.Decisions), look: style.Look{Size: style.Large, Bold: true}, across: decisionAcross - title},
 		}},
-		line(unchanged, look{}),
+		line(unchanged, style.Look{}),
 		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company,
-			"General contractor", j.GeneralContractor), look{}),
-		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", said.Acceptance(j)), look{gray: true}),
+			"General contractor", j.GeneralContractor), style.Look{}),
+		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", said.Acceptance(j)), style.Look{Gray: true}),
 	}
 }
 
@@ -125,7 +126,7 @@ func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
 		text(said.Named(decision.Area)),
 		{
 			value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow),
-			look: look{tone: verdictTone(decision)},
+			look: style.Look{Tone: verdictTone(decision)},
 		},
 		text(said.Stops(decision, sheet)), text(d.next(nth, decision)),
 		text(said.Worst(decision, d.titles)), text(said.Limit(decision)), text(said.Tested(decision)),
@@ -195,23 +196,23 @@ func (n notes) of(nth int) string {
 func (d *desk) decisionFoot(n notes) []row {
 	var rows []row
 	if len(n.all) > 0 {
-		rows = append(rows, line("Notes: conditions, changed settings and waivers", look{bold: true}))
+		rows = append(rows, line("Notes: conditions, changed settings and waivers", style.Look{Bold: true}))
 	}
 	for i, s := range n.all {
-		rows = append(rows, line(fmt.Sprintf("%d  %s", i+1, s), look{}))
+		rows = append(rows, line(fmt.Sprintf("%d  %s", i+1, s), style.Look{}))
 	}
 	rows = append(rows,
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
-			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", look{gray: true}),
+			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).", style.Look{Gray: true}),
 		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog),
-			d.whereToRead()), look{gray: true}),
+			d.whereToRead()), style.Look{Gray: true}),
 	)
 	sign := row{least: signTall}
 	for _, c := range []struct {
 		says   string
 		across int
 	}{{"Accepted for areas:", 3}, {"Name and role:", 2}, {"Signature:", 3}, {"Date:", 2}} {
-		sign.cells = append(sign.cells, cell{value: c.says, look: look{boxed: true, top: true}, across: c.across})
+		sign.cells = append(sign.cells, cell{value: c.says, look: style.Look{Boxed: true, Top: true}, across: c.across})
 	}
 	return append(rows, smaller(sign))
 }

@@ -9,6 +9,7 @@ import (
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/style"
 )
 
 // desk is what the pages of a decision workbook are made with: the book, the
@@ -42,7 +43,7 @@ func deskOf(b Book) *desk {
 		areas = append(areas, chart.Area{Name: t.Areas[i], Pictures: pictures})
 	}
 	return &desk{
-		plots: chart.Lay(t.Plotted, areas, typed.plotted, span),
+		plots: chart.Lay(t.Plotted, areas, typed.plotted),
 		book:  b, titles: t, typed: typed, guard: guardOf(b, t),
 		figures: formula.NewFigures(t.Figures, figuresHead+1),
 	}
@@ -80,7 +81,7 @@ const figuresHead = 2
 // belong to.
 func (d *desk) figuresPage() page {
 	rows := []row{
-		{cells: []cell{{value: "Steps of the workings that stand on the sheets of the areas, each a formula over the record", look: look{bold: true}, across: 3}}},
+		{cells: []cell{{value: "Steps of the workings that stand on the sheets of the areas, each a formula over the record", look: style.Look{Bold: true}, across: 3}}},
 		header("What", "Figure", "Room to its limit"),
 	}
 	for _, r := range d.figures.Rows {
@@ -88,7 +89,7 @@ func (d *desk) figuresPage() page {
 		for _, f := range r.Figures {
 			cells = append(cells, cell{
 				value: f.Value, formula: f.Formula,
-				look: look{form: number, places: decimals(f.Value)},
+				look: style.Look{Form: style.Number, Places: decimals(f.Value)},
 			})
 		}
 		rows = append(rows, row{cells: cells})

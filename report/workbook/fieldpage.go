@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/workbook/style"
 )
 
 // fieldName is the sheet to print and to write on. It is no table of a record.
@@ -57,20 +58,20 @@ func (f *fieldPaper) sheet(job report.Job, s grid.FieldSheet) {
 	if len(f.rows) > 0 {
 		f.turn()
 	}
-	f.lay(fieldLine(fmt.Sprintf("%s: %s", s.When, s.Who), look{size: large, bold: true}, titleRow))
-	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", look{gray: true},
+	f.lay(fieldLine(fmt.Sprintf("%s: %s", s.When, s.Who), style.Look{Size: style.Large, Bold: true}, titleRow))
+	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", style.Look{Gray: true},
 		0))
 	for _, part := range s.Parts {
 		f.part(part)
 	}
-	f.together(row{}, fieldLine("Done by, with date and signature:", look{}, signingRow))
+	f.together(row{}, fieldLine("Done by, with date and signature:", style.Look{}, signingRow))
 }
 
 // part is what is done in an area, and then its lists.
 func (f *fieldPaper) part(part grid.FieldPart) {
 	first := 2
 	for i, order := range part.Orders {
-		lines := []row{{}, fieldLine(part.Area, look{bold: true, tone: heading}, 0), fieldLine("☐ "+order, look{}, 0)}
+		lines := []row{{}, fieldLine(part.Area, style.Look{Bold: true, Tone: style.Heading}, 0), fieldLine("☐ "+order, style.Look{}, 0)}
 		f.together(lines[min(i, 1)*first:]...)
 	}
 	for _, l := range part.Lists {
@@ -83,12 +84,12 @@ func (f *fieldPaper) list(l grid.FieldList) {
 	heads := func(more string) []row {
 		return []row{
 			{},
-			fieldLine("Into "+l.Title+more+":", look{bold: true}, 0),
-			fieldRow(l.Columns, look{tone: heading, stands: indented}, 0),
+			fieldLine("Into "+l.Title+more+":", style.Look{Bold: true}, 0),
+			fieldRow(l.Columns, style.Look{Tone: style.Heading, Stands: style.Indented}, 0),
 		}
 	}
 	for i, entries := range l.Rows {
-		line := fieldRow(entries, look{boxed: true, stands: indented}, writingRow)
+		line := fieldRow(entries, style.Look{Boxed: true, Stands: style.Indented}, writingRow)
 		switch {
 		case i == 0:
 			f.together(append(heads(""), line)...)
@@ -124,12 +125,12 @@ func (f *fieldPaper) turn() { f.breaks, f.used = append(f.breaks, len(f.rows)+1)
 func (f *fieldPaper) lay(r row) { f.rows, f.used = append(f.rows, r), f.used+r.tall(f.widths) }
 
 // fieldLine is a text across the sheet.
-func fieldLine(s string, l look, least float64) row {
+func fieldLine(s string, l style.Look, least float64) row {
 	return row{cells: []cell{{value: s, look: l, across: fieldColumns}}, least: least}
 }
 
 // fieldRow is a row of a list; its last entry takes the columns that are left.
-func fieldRow(entries []string, l look, least float64) row {
+func fieldRow(entries []string, l style.Look, least float64) row {
 	r := row{least: least}
 	for _, entry := range entries {
 		r.cells = append(r.cells, cell{value: entry, look: l})

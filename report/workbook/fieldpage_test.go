@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/workbook/style"
 )
 
 // A list that a sheet of paper cannot hold goes on under its heads on the next.
@@ -25,7 +26,7 @@ func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
 		if len(r.cells) > 0 {
 			first = append(first, r.cells[0].value)
 		}
-		if slices.Contains(p.breaks, number) && len(r.cells) > 0 && r.cells[0].look.size != large {
+		if slices.Contains(p.breaks, number) && len(r.cells) > 0 && r.cells[0].look.Size != style.Large {
 			t.Errorf("row %d begins a sheet of paper with %q", number, r.cells[0].value)
 		}
 	}
@@ -41,7 +42,7 @@ func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
 	for _, number := range append(slices.Clone(p.breaks), len(all)+1) {
 		tall := 0.0
 		for _, r := range all[from : number-1] {
-			tall += max(r.height(p.widths), oneLine)
+			tall += r.tall(p.widths)
 		}
 		if from = number - 1; tall > paperTall {
 			t.Errorf("the rows up to %d are %g points high", number-1, tall)

@@ -8,6 +8,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report"
+	"firstboard/report/workbook/style"
 )
 
 // file is all that one file holds.
@@ -27,10 +28,10 @@ func (f file) write(w io.Writer) error {
 	if err := f.describe(x); err != nil {
 		return err
 	}
-	if err := x.SetDefaultFont(fontName); err != nil {
+	if err := x.SetDefaultFont(style.FontName); err != nil {
 		return err
 	}
-	bind := &binder{file: x, styles: map[look]int{}}
+	bind := &binder{file: x, styles: map[style.Look]int{}}
 	for _, p := range f.pages {
 		if err := bind.add(p); err != nil {
 			return err

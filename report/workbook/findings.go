@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/style"
 )
 
 // worked are the cells of a finding that follow the record: its outcome, value
@@ -64,7 +65,7 @@ func printed(p *formula.Printer, w evidence.Working, to *cell, shown string) (te
 	if !plain {
 		places = decimals(x)
 	}
-	*to = cell{value: x, formula: "ROUND(" + text + ",9)", look: look{boxed: true, form: number, places: places}}
+	*to = cell{value: x, formula: "ROUND(" + text + ",9)", look: style.Look{Boxed: true, Form: style.Number, Places: places}}
 	return text, true
 }
 
@@ -83,7 +84,7 @@ func (d *desk) end(p *formula.Printer, f evidence.Finding, to *cell) (text strin
 		if ok && known {
 			to.value = inWords(least) + " to " + inWords(most)
 			to.formula = "ROUND(" + from + `,9)&" to "&ROUND(` + until + ",9)"
-			to.look.form = general
+			to.look.Form = style.General
 		}
 		return "", false
 	case most.Shown():
@@ -92,7 +93,7 @@ func (d *desk) end(p *formula.Printer, f evidence.Finding, to *cell) (text strin
 	text, ok := printed(p, least, to, words)
 	if ok && atLeast {
 		to.value, to.formula = "at least "+inWords(least), `"at least "&`+to.formula
-		to.look = look{boxed: true}
+		to.look = style.Look{Boxed: true}
 		return "", false
 	}
 	return text, ok
@@ -143,9 +144,9 @@ func (d *desk) findingRow(f evidence.Finding, sheet string, number int) row {
 	case w.follows:
 		follows = "yes"
 	}
-	id.look.bold, w.outcome.look.bold = true, true
+	id.look.Bold, w.outcome.look.Bold = true, true
 	if f.Blocks() {
-		w.outcome.look.tone = orange
+		w.outcome.look.Tone = style.Orange
 	}
 	return row{cells: []cell{
 		id, w.outcome, text(counts(f.Deciding)), w.value, w.limit, text(string(f.Unit)), text(f.Reason),
@@ -171,7 +172,7 @@ func unneededRows(all []evidence.Finding) []row {
 		}
 		named[f.Reason] = append(named[f.Reason], f.ID)
 	}
-	folded := look{boxed: true, gray: true}
+	folded := style.Look{Boxed: true, Gray: true}
 	var rows []row
 	for _, reason := range reasons {
 		rows = append(rows, row{cells: []cell{{
@@ -211,7 +212,7 @@ func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []ro
 		if len(g.findings) == 0 {
 			continue
 		}
-		rows = append(rows, row{cells: []cell{{value: g.heading, look: look{bold: true}, across: followsColumn}}})
+		rows = append(rows, row{cells: []cell{{value: g.heading, look: style.Look{Bold: true}, across: followsColumn}}})
 		if g.findings[0].Outcome == evidence.NotNeeded {
 			rows = append(rows, unneededRows(g.findings)...)
 			continue

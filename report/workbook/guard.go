@@ -7,6 +7,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/style"
 )
 
 // guard tells whether the tables of the record still stand as they were judged.
@@ -114,7 +115,7 @@ func sums(a, b string, texts bool) string {
 // page is the guard's sheet.
 func (g guard) page() page {
 	rows := []row{
-		{cells: []cell{{value: "Whether the tables of the record stand as they were judged: 0 is unchanged. An exact copy of each lies on a hidden sheet.", look: look{bold: true}, across: 4}}},
+		{cells: []cell{{value: "Whether the tables of the record stand as they were judged: 0 is unchanged. An exact copy of each lies on a hidden sheet.", look: style.Look{Bold: true}, across: 4}}},
 		{cells: []cell{{value: "All together"}, {}, g.count("")}},
 		{},
 		header("Table", "Compared with", "Differs by", "Compared"),
@@ -148,7 +149,7 @@ func (g guard) page() page {
 }
 
 func (g guard) count(text string) cell {
-	return cell{value: 0.0, formula: text, look: look{form: number}}
+	return cell{value: 0.0, formula: text, look: style.Look{Form: style.Number}}
 }
 
 // others counts sheets that are more or fewer, and tables that were not there.
@@ -193,7 +194,7 @@ func (g guarded) marks() tint {
 	return tint{
 		"A1:" + formula.Name(wide+2, tall+more),
 		fmt.Sprintf("IFERROR(OR(ISTEXT(A1)<>ISTEXT(%[1]s),ISBLANK(A1)<>ISBLANK(%[1]s),A1<>%[1]s),1)", other),
-		look{tone: orange},
+		style.Look{Tone: style.Orange},
 	}
 }
 

@@ -31,5 +31,5 @@ func (r row) height(widths []float64) float64 {
 
 func (c cell) height(widths []float64) float64 {
 	text, _ := c.value.(string)
-	return c.look.height(text, total(widths))
+	return c.look.Height(text, total(widths))
 }

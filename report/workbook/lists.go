@@ -8,6 +8,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/limits"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/style"
 )
 
 // listPage is a plain list under one header.
@@ -42,7 +43,7 @@ func limitsPage(b Book, t names.Titles) page {
 	}
 	rows = append(rows, row{cells: []cell{{
 		value: "Standing of a source. " + strings.Join(means, "; ") + ".",
-		look:  look{gray: true}, across: limitColumns,
+		look:  style.Look{Gray: true}, across: limitColumns,
 	}}})
 	return listPage(t.Limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
 		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
@@ -53,7 +54,7 @@ func foldedLimits(area, says string, all []string) []row {
 	if len(all) == 0 {
 		return nil
 	}
-	l := look{boxed: true, gray: true}
+	l := style.Look{Boxed: true, Gray: true}
 	return []row{{cells: []cell{
 		{value: area, look: l},
 		{value: says + evidence.List(all), look: l, across: limitColumns - 1},
@@ -72,7 +73,7 @@ func limitRow(l limits.Line, t names.Titles) row {
 		cells[where] = leadingTo(text(t.Place(l.Place)), l.Place, t, placeWidth)
 	}
 	for i := range cells {
-		cells[i].look.gray = l.Limit == ""
+		cells[i].look.Gray = l.Limit == ""
 	}
 	return row{cells: cells}
 }
@@ -87,16 +88,16 @@ func (d *desk) checksPage() page {
 	}
 	for _, s := range standings() {
 		name := text(string(s.standing))
-		name.look.bold = true
+		name.look.Bold = true
 		rows = append(rows, row{cells: []cell{
 			name,
-			{value: s.means, look: look{boxed: true}, across: len(checksWidths()) - 1},
+			{value: s.means, look: style.Look{Boxed: true}, across: len(checksWidths()) - 1},
 		}})
 	}
 	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
 	for _, r := range d.book.Catalog {
 		id := text(r.ID)
-		id.look.bold = true
+		id.look.Bold = true
 		rows = append(rows, row{cells: []cell{
 			id, text(r.Asks), text(r.Default), text(r.Cite.Source), text(string(r.Cite.Standing)),
 			text(counts(r.Deciding)),
@@ -146,7 +147,7 @@ func cautionsPage(b Book, t names.Titles) page {
 			label := text("")
 			if i == 0 {
 				label = text(c.Heading)
-				label.look.bold = true
+				label.look.Bold = true
 			}
 			rows = append(rows, row{cells: []cell{label, text(s)}})
 		}
@@ -172,7 +173,7 @@ func withLines(p page, t grid.Table) page {
 	const lines, tall = 8, 30
 	blank := row{least: tall}
 	for range t.Header {
-		blank.cells = append(blank.cells, cell{look: look{boxed: true}})
+		blank.cells = append(blank.cells, cell{look: style.Look{Boxed: true}})
 	}
 	printed, first := p.rows, p.last+1
 	p.last += lines

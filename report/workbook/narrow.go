@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/workbook/style"
 )
 
 // mostPrinted is how many rows of a table are printed.
@@ -23,7 +24,7 @@ func narrowed(t grid.Table) columns {
 	words := c.wordWidths(t)
 	heads, turned := make([]float64, len(words)), make([]float64, len(words))
 	for i, h := range t.Header {
-		heads[i] = min(max(headWidth(h), words[i]), c.widths[i])
+		heads[i] = min(max(style.HeadWidth(h), words[i]), c.widths[i])
 		if turned[i] = max(upright, words[i]); heads[i]-turned[i] < saved {
 			turned[i] = heads[i]
 		}
@@ -86,8 +87,8 @@ func (c columns) wordWidths(t grid.Table) []float64 {
 		if slices.Sort(whole); len(whole) > short {
 			least[i] = max(least[i], whole[len(whole)*9/10])
 		}
-		if c.stands(i) == indented {
-			least[i] += indentWidth
+		if c.stands(i) == style.Indented {
+			least[i] += style.IndentWidth
 		}
 	}
 	return least

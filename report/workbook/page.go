@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"firstboard/report/workbook/style"
 	"fmt"
 	"iter"
 	"strings"
@@ -35,7 +36,7 @@ type page struct {
 	tints     []tint
 	charts    []placedChart
 
-	columns []look                     // of whole columns, below the rows too
+	columns []style.Look               // of whole columns, below the rows too
 	checks  []*excelize.DataValidation // of what is typed
 }
 
@@ -43,7 +44,7 @@ type page struct {
 // gives may change.
 type tint struct {
 	cells, condition string
-	look             look
+	look             style.Look
 }
 
 // row is one row of a page.
@@ -58,7 +59,7 @@ type row struct {
 type cell struct {
 	value   any
 	formula string
-	look    look
+	look    style.Look
 	across  int
 	link    string
 }
@@ -77,7 +78,7 @@ func numbered(rows []row) iter.Seq2[int, row] {
 // binder adds pages to a file.
 type binder struct {
 	file   *excelize.File
-	styles map[look]int
+	styles map[style.Look]int
 	pages  int
 	charts int
 }
@@ -112,11 +113,11 @@ func (b *binder) hide(name string) {
 }
 
 // style is the number of a look in the file.
-func (b *binder) style(l look) (int, error) {
+func (b *binder) style(l style.Look) (int, error) {
 	if id, known := b.styles[l]; known {
 		return id, nil
 	}
-	id, err := b.file.NewStyle(l.style())
+	id, err := b.file.NewStyle(l.Style())
 	if err == nil {
 		b.styles[l] = id
 	}

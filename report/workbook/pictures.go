@@ -6,6 +6,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/said"
+	"firstboard/report/workbook/style"
 )
 
 // Pictures stand so many side by side at most, each so high in points.
@@ -33,7 +34,7 @@ func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart
 		across := place*float64(1+ones(wide[i])) - gap
 		charts = append(charts, placedChart{
 			row: above + slots[i].line + 1, from: float64(slots[i].place) * place, wide: across,
-			title: title, part: d.plots.Part(area, i, across*unitPoints, pictureTall-4),
+			title: title, part: d.plots.Part(area, i, across*style.UnitPoints, pictureTall-4),
 		})
 	}
 	rows := slices.Repeat([]row{{least: pictureTall}}, lines)
@@ -94,29 +95,29 @@ func (d *desk) plottedPage() page {
 	return p
 }
 
-func plottedLook(c chart.Cell) look {
+func plottedLook(c chart.Cell) style.Look {
 	switch c.Form {
 	case chart.Text:
-		return look{boxed: true}
+		return style.Look{Boxed: true}
 	case chart.Heading:
-		return look{tone: heading}
+		return style.Look{Tone: style.Heading}
 	case chart.Title:
-		return look{bold: true}
+		return style.Look{Bold: true}
 	case chart.Number:
-		return look{boxed: true, form: number, places: c.Places}
+		return style.Look{Boxed: true, Form: style.Number, Places: c.Places}
 	case chart.Day:
-		return look{boxed: true, form: day}
+		return style.Look{Boxed: true, Form: style.Day}
 	case chart.Minute:
-		return look{boxed: true, form: minute}
+		return style.Look{Boxed: true, Form: style.Minute}
 	case chart.Second:
-		return look{boxed: true, form: second}
+		return style.Look{Boxed: true, Form: style.Second}
 	}
-	return look{}
+	return style.Look{}
 }
 
 // plotted is a cell of the record as the pictures take it.
 func (t typed) plotted(p evidence.Place) (chart.Cell, bool) {
 	c, known := t.at(p)
-	forms := map[form]chart.Form{number: chart.Number, day: chart.Day, minute: chart.Minute, second: chart.Second}
-	return chart.Cell{Value: c.value, Formula: c.formula, Form: forms[c.look.form], Places: c.look.places}, known
+	forms := map[style.Form]chart.Form{style.Number: chart.Number, style.Day: chart.Day, style.Minute: chart.Minute, style.Second: chart.Second}
+	return chart.Cell{Value: c.value, Formula: c.formula, Form: forms[c.look.Form], Places: c.look.Places}, known
 }

@@ -14,7 +14,7 @@ func sources(places []evidence.Place, t names.Titles, width float64) cell {
 	const most = 3
 	all := t.Runs(places)
 	c := text(names.Words(all))
-	for n := len(all) - 1; n > 0 && c.look.lines(c.value.(string), width) > most; n-- {
+	for n := len(all) - 1; n > 0 && c.look.Lines(c.value.(string), width) > most; n-- {
 		c = text(fmt.Sprintf("%s, and more: %d in all", names.Words(all[:n]), len(places)))
 	}
 	if len(places) > 0 {

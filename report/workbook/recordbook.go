@@ -7,6 +7,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/prompts"
+	"firstboard/report/workbook/style"
 )
 
 // Filling is a record to be filled in further, as a workbook of its own.
@@ -45,11 +46,11 @@ func WriteRecord(w io.Writer, f Filling) error {
 func fillPage(t grid.Table, f grid.Form) page {
 	p := tablePage(t, t.Name)
 	p.checks = prompts.Checks(f)
-	looks := make([]look, len(f.Fields))
+	looks := make([]style.Look, len(f.Fields))
 	for i, field := range f.Fields {
 		looks[i] = fieldLook(field.Takes)
-		if looks[i].stands == indented {
-			p.widths[i] = max(p.widths[i], headWidth(field.Header)+indentWidth)
+		if looks[i].Stands == style.Indented {
+			p.widths[i] = max(p.widths[i], style.HeadWidth(field.Header)+style.IndentWidth)
 		}
 	}
 	p.columns = looks
@@ -73,11 +74,11 @@ func fillPage(t grid.Table, f grid.Form) page {
 }
 
 // blanksBoxed is a row whose blanks show where to write.
-func blanksBoxed(r row, looks []look) row {
+func blanksBoxed(r row, looks []style.Look) row {
 	r.cells = slices.Clone(r.cells)
 	for i, l := range looks[:min(len(looks), len(r.cells))] {
 		if r.cells[i].value == nil {
-			l.boxed = true
+			l.Boxed = true
 			r.cells[i].look = l
 		}
 	}

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"errors"
+	"firstboard/report/workbook/style"
 	"fmt"
 	"unicode/utf16"
 
@@ -38,7 +39,7 @@ func (s *sheet) write(number int, r row) error {
 // put lays one cell down.
 func (s *sheet) put(number int, c cell) error {
 	column := len(s.values)
-	if c.value == nil && c.look == (look{}) {
+	if c.value == nil && c.look == (style.Look{}) {
 		s.values = append(s.values, make([]any, max(c.across, 1))...)
 		return nil
 	}
@@ -139,8 +140,8 @@ func (s *sheet) filter() error {
 }
 
 func (s *sheet) tint(t tint) error {
-	style := t.look.style()
-	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.ink()}, Fill: style.Fill})
+	style := t.look.Style()
+	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.Ink()}, Fill: style.Fill})
 	if err != nil {
 		return err
 	}

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"firstboard/report/grid"
+	"firstboard/report/workbook/style"
 )
 
 // tablePage is a table of the record: every row under the number it had, and
@@ -24,8 +25,8 @@ func tableRows(t grid.Table, c columns) iter.Seq2[int, row] {
 	return func(yield func(int, row) bool) {
 		head := header(t.Header...)
 		for i := range head.cells {
-			head.cells[i].look.stands = c.stands(i)
-			head.cells[i].look.turned = c.turned[i]
+			head.cells[i].look.Stands = c.stands(i)
+			head.cells[i].look.Turned = c.turned[i]
 		}
 		if !yield(1, head) {
 			return
@@ -55,11 +56,11 @@ func copied(c grid.Cell) cell {
 		return cell{}
 	case grid.NumberCell:
 		if x, places, ok := plainNumber(c.Text); ok {
-			return cell{value: x, look: look{form: number, places: max(places, int(c.Places))}}
+			return cell{value: x, look: style.Look{Form: style.Number, Places: max(places, int(c.Places))}}
 		}
 	case grid.DayCell, grid.TimeCell:
 		if holdsClock(c.Clock()) {
-			return cell{value: c.Clock(), look: look{form: clockForm(c)}}
+			return cell{value: c.Clock(), look: style.Look{Form: clockForm(c)}}
 		}
 	}
 	return copiedText(c.Text)
@@ -72,7 +73,7 @@ func copiedText(s string) cell {
 	if len(s) > short {
 		return cell{value: s}
 	}
-	return cell{value: s, look: look{form: literal}}
+	return cell{value: s, look: style.Look{Form: style.Literal}}
 }
 
 // holdsClock says whether every spreadsheet counts that day alike: they
@@ -81,14 +82,14 @@ func holdsClock(t time.Time) bool {
 	return t.Year() < 10000 && !t.Before(time.Date(1900, time.March, 1, 0, 0, 0, 0, time.UTC))
 }
 
-func clockForm(c grid.Cell) form {
+func clockForm(c grid.Cell) style.Form {
 	switch {
 	case c.Kind == grid.DayCell:
-		return day
+		return style.Day
 	case c.Clock().Second() != 0:
-		return second
+		return style.Second
 	}
-	return minute
+	return style.Minute
 }
 
 // columns are how the columns of a table stand: as wide as their widest
@@ -99,14 +100,14 @@ type columns struct {
 	turned []bool          // headers that stand upright
 }
 
-func (c columns) stands(i int) stand {
+func (c columns) stands(i int) style.Stand {
 	switch {
 	case c.numbers(i):
-		return atRight
+		return style.AtRight
 	case c.numbers(i - 1):
-		return indented
+		return style.Indented
 	}
-	return atLeft
+	return style.AtLeft
 }
 
 // numbers says whether a column stands to the right.
@@ -120,9 +121,9 @@ func (c columns) placed(entry cell, i int) cell {
 	if entry.value == nil {
 		return entry
 	}
-	entry.look.stands = c.stands(i)
-	if entry.look.form != number && entry.look.stands == atRight {
-		entry.look.stands = indented
+	entry.look.Stands = c.stands(i)
+	if entry.look.Form != style.Number && entry.look.Stands == style.AtRight {
+		entry.look.Stands = style.Indented
 	}
 	return entry
 }
@@ -131,7 +132,7 @@ func columnsOf(t grid.Table) columns {
 	n := len(t.Header)
 	c := columns{widths: make([]float64, n), first: make([]grid.CellKind, n), turned: make([]bool, n)}
 	for i, h := range t.Header {
-		c.widths[i] = headWidth(h)
+		c.widths[i] = style.HeadWidth(h)
 	}
 	for _, r := range t.Rows {
 		for i, entry := range r.Cells[:min(len(r.Cells), n)] {
@@ -144,8 +145,8 @@ func columnsOf(t grid.Table) columns {
 		}
 	}
 	for i := range c.widths {
-		if c.stands(i) == indented {
-			c.widths[i] += indentWidth
+		if c.stands(i) == style.Indented {
+			c.widths[i] += style.IndentWidth
 		}
 	}
 	return c
@@ -155,7 +156,7 @@ func columnsOf(t grid.Table) columns {
 // to be broken into lines, and more again where those would be too many.
 func entryWidth(c grid.Cell) float64 {
 	const spare, most, linesWanted, widest = 0.5, 26, 20, 150
-	w := width(shown(c)) + spare
+	w := style.Width(shown(c)) + spare
 	if w <= most {
 		return w
 	}
@@ -170,7 +171,7 @@ func couldBeWider(c grid.Cell, width float64) bool {
 	if c.Kind == grid.DayCell || c.Kind == grid.TimeCell {
 		n = longestClock
 	}
-	return widest(n+int(c.Places))+1 > width
+	return style.Widest(n+int(c.Places))+1 > width
 }
 
 // shown is about what a cell shows: its text, or a clock time as wide.

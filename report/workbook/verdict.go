@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/style"
 )
 
 // verdict is what an area's sheet says while nobody changes the record: the
@@ -48,20 +49,20 @@ func areaTints(first, last int) []tint {
 	at := fmt.Sprintf("$%s%d", outcome, first)
 	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met")`, counts, first, at)
 	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)),
-		tint{cells, stops, look{tone: orange}})
+		tint{cells, stops, style.Look{Tone: style.Orange}})
 }
 
 // verdictTints are blue for a GO and orange for anything else.
 func verdictTints(cells, verdict string) []tint {
 	return []tint{
-		{cells, fmt.Sprintf("%s=%q", verdict, evidence.Go), look{tone: blue}},
-		{cells, fmt.Sprintf("%s<>%q", verdict, evidence.Go), look{tone: orange}},
+		{cells, fmt.Sprintf("%s=%q", verdict, evidence.Go), style.Look{Tone: style.Blue}},
+		{cells, fmt.Sprintf("%s<>%q", verdict, evidence.Go), style.Look{Tone: style.Orange}},
 	}
 }
 
-func verdictTone(d report.Decision) tone {
+func verdictTone(d report.Decision) style.Tone {
 	if d.Verdict == evidence.Go {
-		return blue
+		return style.Blue
 	}
-	return orange
+	return style.Orange
 }

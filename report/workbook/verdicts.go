@@ -11,6 +11,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/style"
 )
 
 // Listing is a table that no record holds: how wide its columns stand, in
@@ -50,7 +51,7 @@ func (l Listing) lines() iter.Seq2[int, row] {
 		columns := columnsOf(l.Table)
 		head := header(l.Header...)
 		for i := range head.cells {
-			head.cells[i].look.stands = columns.stands(i)
+			head.cells[i].look.Stands = columns.stands(i)
 		}
 		if !yield(1, head) {
 			return
@@ -75,13 +76,13 @@ func listed(entry grid.Cell) cell {
 		entry.Text = names.Cut(entry.Text, most-len(more)) + more
 	}
 	c := copied(entry)
-	c.look.boxed, c.look.top = true, true
+	c.look.Boxed, c.look.Top = true, true
 	switch {
 	case entry.Kind != grid.TextCell:
 	case entry.Text == string(evidence.Go):
-		c.look.tone = blue
+		c.look.Tone = style.Blue
 	case entry.Text == string(evidence.NoGo):
-		c.look.tone = orange
+		c.look.Tone = style.Orange
 	}
 	return c
 }

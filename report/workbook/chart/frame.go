@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/pictures"
+	"firstboard/report/workbook/style"
 )
 
 // frame is where the parts of a picture stand in it, in points: the plot within
@@ -27,9 +28,9 @@ const (
 	edge       = 5
 )
 
-func (p *Plots) frame(b *block, x, y axis, wide, tall float64) frame {
+func (b *block) frame(x, y axis, wide, tall float64) frame {
 	f := frame{wide: wide, tall: tall, left: figureWide, right: 12}
-	f.top = lineTall*float64(len(p.folded([]string{b.title()}, (wide-20)/1.1))) + 2*edge
+	f.top = lineTall*float64(len(folded([]string{b.title()}, (wide-20)/1.1))) + 2*edge
 	f.bottom = lineTall + 2*edge
 	if x.title != "" {
 		f.bottom += lineTall
@@ -43,15 +44,15 @@ func (p *Plots) frame(b *block, x, y axis, wide, tall float64) frame {
 	if len(b.lines) < 2 && b.picture.Shows != pictures.Positions {
 		return f
 	}
-	return f.named(p.keys(b))
+	return f.named(b.keys())
 }
 
 // keys are how wide the names of a picture's lines stand in its legend.
-func (p *Plots) keys(b *block) []float64 {
+func (b *block) keys() []float64 {
 	var wide []float64
 	for _, l := range b.lines {
 		name, _ := b.rows[l.name.from][l.name.column].Value.(string)
-		wide = append(wide, p.span(name)+keyWide)
+		wide = append(wide, style.Span(name)+keyWide)
 	}
 	return wide
 }

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+
+	"firstboard/report/workbook/style"
 )
 
 // Parts of a chart that are written the same way everywhere.
@@ -12,7 +14,7 @@ import (
 // letters are the properties of letters under the name of an element.
 func letters(name string, size int, bold bool, ink string) string {
 	return fmt.Sprintf(`<a:%s lang="en-US" sz="%d" b="%s"><a:solidFill><a:srgbClr val="%s"/></a:solidFill><a:latin typeface="%s"/><a:cs typeface="%s"/></a:%s>`,
-		name, size*100, truth(bold), ink, fontName, fontName, name)
+		name, size*100, truth(bold), ink, style.FontName, style.FontName, name)
 }
 
 // letterSize is that of all letters, in points: a sheet printed at 80 % shows
@@ -57,12 +59,12 @@ func sideTitle(title string, across bool) string {
 }
 
 // folded are notes in lines that fit a width in points.
-func (p *Plots) folded(notes []string, wide float64) []string {
+func folded(notes []string, wide float64) []string {
 	var all []string
 	for _, note := range notes {
 		line := ""
 		for word := range strings.FieldsSeq(note) {
-			if line != "" && p.span(line+" "+word) > wide {
+			if line != "" && style.Span(line+" "+word) > wide {
 				all, line = append(all, line), ""
 			}
 			line = strings.TrimSpace(line + " " + word)

@@ -15,7 +15,7 @@ import (
 func (p *Plots) Part(area, nth int, wide, tall float64) string {
 	b := p.areas[area][nth]
 	x, y := b.titles()
-	f := p.frame(b, x, y, wide, tall)
+	f := b.frame(x, y, wide, tall)
 	b.scale(&x, &y, f.plot())
 	var lines strings.Builder
 	for i, l := range b.lines {

@@ -11,7 +11,6 @@ import (
 type Plots struct {
 	sheet  string
 	find   Find
-	span   func(string) float64
 	areas  [][]*block
 	names  []string
 	widest int
@@ -28,10 +27,9 @@ type Area struct {
 const mostRows = 1_000_000
 
 // Lay lays out what is plotted on a sheet of that name: the areas one below the
-// other, the pictures of an area side by side. Span is how wide a line of
-// letters of 10 points stands, in points.
-func Lay(sheet string, areas []Area, find Find, span func(string) float64) *Plots {
-	p := &Plots{sheet: sheet, find: find, span: span, last: 1}
+// other, the pictures of an area side by side.
+func Lay(sheet string, areas []Area, find Find) *Plots {
+	p := &Plots{sheet: sheet, find: find, last: 1}
 	for _, a := range areas {
 		var blocks []*block
 		column, tall := 1, 0

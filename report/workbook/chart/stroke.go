@@ -14,8 +14,6 @@ const (
 	paper      = "FFFFFF"
 )
 
-const fontName = "Arial"
-
 // stroke is how a line of a picture is drawn: lines differ by dash and mark
 // besides their ink.
 type stroke struct {

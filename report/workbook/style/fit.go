@@ -1,4 +1,4 @@
-package workbook
+package style
 
 import (
 	"strings"
@@ -8,11 +8,11 @@ import (
 // Streamed sheets are not fitted by every spreadsheet, and merged cells by
 // none, so the room for wrapped text is reckoned here, on the generous side.
 
-// unitPoints is one unit of column width: a digit of the file's default letters.
-const unitPoints = 6
+// UnitPoints is one unit of column width: a digit of the file's default letters.
+const UnitPoints = 6
 
-// indentWidth is how much wider a column is whose texts stand a little in.
-const indentWidth = indent / unitPoints
+// IndentWidth is how much wider a column is whose texts stand a little in.
+const IndentWidth = indent / UnitPoints
 
 const (
 	edgePoints   = 3.75 // of a column's width that no text uses
@@ -25,8 +25,8 @@ const (
 	tallest      = 409        // no spreadsheet shows a higher row
 )
 
-// span is how wide a line of normal letters stands, in points.
-func span(s string) float64 {
+// Span is how wide a line of normal letters stands, in points.
+func Span(s string) float64 {
 	const size = 10
 	mils := 0
 	for _, r := range s {
@@ -74,23 +74,23 @@ func milliEm(r rune) int {
 }
 
 // wideFor is the width of a column that shows a line of that span.
-func wideFor(points float64) float64 { return (points + edgePoints) / unitPoints }
+func wideFor(points float64) float64 { return (points + edgePoints) / UnitPoints }
 
-// width is that of a column that shows a line.
-func width(s string) float64 { return wideFor(span(s)) }
+// Width is that of a column that shows a line.
+func Width(s string) float64 { return wideFor(Span(s)) }
 
-// indentedWidth is that of a column that shows a line a little in from its edge.
-func indentedWidth(s string) float64 { return wideFor(span(s) + indent) }
+// IndentedWidth is that of a column that shows a line a little in from its edge.
+func IndentedWidth(s string) float64 { return wideFor(Span(s) + indent) }
 
-// widest is the width that so many letters take at most.
-func widest(letters int) float64 { return wideFor(float64(letters) * widestLetter) }
+// Widest is the width that so many letters take at most.
+func Widest(letters int) float64 { return wideFor(float64(letters) * widestLetter) }
 
-// headWidth lets a header break into two lines, but no word of it.
-func headWidth(name string) float64 {
+// HeadWidth lets a header break into two lines, but no word of it.
+func HeadWidth(name string) float64 {
 	const spare = 0.5
-	longest := span(name) * 0.5
+	longest := Span(name) * 0.5
 	for word := range strings.FieldsSeq(name) {
-		longest = max(longest, span(word))
+		longest = max(longest, Span(word))
 	}
 	return wideFor(longest*boldSlack) + spare
 }
@@ -106,12 +106,12 @@ func lines(s string, room float64) int {
 }
 
 func wrapped(line string, room float64) int {
-	if float64(len(line))*widestLetter <= room || span(line) <= room {
+	if float64(len(line))*widestLetter <= room || Span(line) <= room {
 		return 1
 	}
-	n, used, gap := 1, 0.0, span(" ")
+	n, used, gap := 1, 0.0, Span(" ")
 	for word := range strings.FieldsSeq(line) {
-		w := span(word)
+		w := Span(word)
 		if used > 0 && used+gap+w > room {
 			n, used = n+1, 0
 		}
@@ -125,33 +125,33 @@ func wrapped(line string, room float64) int {
 	return n
 }
 
-// height is what a text needs in a column of that width, in points; 0 where the
+// Height is what a text needs in a column of that width, in points; 0 where the
 // usual height does.
-func (l look) height(text string, width float64) float64 {
+func (l Look) Height(text string, width float64) float64 {
 	switch {
 	case text == "":
 		return 0
-	case l.turned:
-		return headWidth(text) * unitPoints
+	case l.Turned:
+		return HeadWidth(text) * UnitPoints
 	}
-	n := l.lines(text, width)
-	if n == 1 && l.size == normal {
+	n := l.Lines(text, width)
+	if n == 1 && l.Size == Normal {
 		return 0
 	}
 	return min(float64(n)*lineRatio*l.points()+padding, tallest)
 }
 
-// lines is how many lines a text takes in a column of that width.
-func (l look) lines(text string, width float64) int { return lines(text, l.room(width)) }
+// Lines is how many lines a text takes in a column of that width.
+func (l Look) Lines(text string, width float64) int { return lines(text, l.room(width)) }
 
 // room is what a column of that width, or several, offers a line of this look,
 // in points, as if its letters were normal.
-func (l look) room(width float64) float64 {
-	r := max(width*unitPoints-edgePoints, 1)
-	if l.stands == indented {
+func (l Look) room(width float64) float64 {
+	r := max(width*UnitPoints-edgePoints, 1)
+	if l.Stands == Indented {
 		r = max(r-indent, 1)
 	}
-	r *= look{}.points() / l.points()
+	r *= Look{}.points() / l.points()
 	if l.heavy() {
 		r /= boldSlack
 	}
