@@ -38,9 +38,11 @@ func allowed() map[string][]string {
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
-			"report/workbook/names", "report/workbook/prompts", "report/workbook/said", "report/workbook/style"),
+			"report/workbook/names", "report/workbook/prompts", "report/workbook/said", "report/workbook/style",
+			"report/workbook/writer"),
 
 		"report/workbook/style":   {},
+		"report/workbook/writer":  append(slices.Clone(outer), "report/workbook/formula", "report/workbook/style"),
 		"report/workbook/formula": domain,
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
 		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
@@ -63,7 +65,7 @@ func allowed() map[string][]string {
 func homes() map[string][]string {
 	return map[string][]string{
 		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook", "report/workbook/prompts",
-			"report/workbook/style"},
+			"report/workbook/style", "report/workbook/writer"},
 		"github.com/urfave/cli/v2": {"cmd/firstboard"},
 		"os":                       {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
 	}

@@ -12,6 +12,7 @@ import (
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // areaWidths are the columns of the findings: as wide as a page is at tableScale.
@@ -21,7 +22,7 @@ func areaWidths() []float64 { return []float64{14.3, 10, 7.2, 7.5, 10.5, 6.8, 43
 const placeWidth = 20
 
 // areaPage is one area: what was decided, and every check behind it.
-func (d *desk) areaPage(nth int) page {
+func (d *desk) areaPage(nth int) writer.Page {
 	decision, name := d.book.Decisions[nth], d.titles.Areas[nth]
 	rows := areaHead(d.book, decision)
 	drawn, charts := d.pictures(nth, len(rows), areaWidths())
@@ -29,16 +30,16 @@ func (d *desk) areaPage(nth int) page {
 	first := len(rows) + 3
 	rows = append(rows, d.findingRows(decision.Findings, name, len(rows))...)
 	last := len(rows)
-	rows[verdictRow-1].cells[0].formula = d.verdict(decision, first, last)
-	told := &rows[standingRow-1].cells[0]
-	told.formula = formula.Quoted(d.titles.Decision) + "!" + formula.Fixed(1, toldRow)
-	_, told.value = d.told()
+	rows[verdictRow-1].Cells[0].Formula = d.verdict(decision, first, last)
+	told := &rows[standingRow-1].Cells[0]
+	told.Formula = formula.Quoted(d.titles.Decision) + "!" + formula.Fixed(1, toldRow)
+	_, told.Value = d.told()
 	for _, e := range said.Advised(decision, d.advice(nth)) { // named at its left, so that no page ends with a heading
 		rows = append(rows, entryRows(e.Label, e.Lines, 2)...)
 	}
-	return page{
-		name: name, widths: areaWidths(), rows: numbered(rows), last: len(rows), head: first - 1,
-		tints: areaTints(first, last), charts: charts, tight: true, shown: len(rows),
+	return writer.Page{
+		Name: name, Widths: areaWidths(), Rows: writer.Numbered(rows), Last: len(rows), Head: first - 1,
+		Tints: areaTints(first, last), Charts: charts, Tight: true, Shown: len(rows),
 	}
 }
 
@@ -56,15 +57,15 @@ const (
 	standingRow = 3
 )
 
-func areaHead(b Book, d report.Decision) []row {
+func areaHead(b Book, d report.Decision) []writer.Row {
 	across := len(areaWidths())
-	rows := []row{
-		{cells: []cell{{
-			value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
-			look:  style.Look{Size: style.Large, Bold: true}, across: across,
+	rows := []writer.Row{
+		{Cells: []writer.Cell{{
+			Value: strings.TrimSpace("Area " + d.Area.ID + "  " + d.Area.Name),
+			Look:  style.Look{Size: style.Large, Bold: true}, Across: across,
 		}}},
-		{cells: []cell{{value: d.Says(), look: style.Look{Tone: verdictTone(d), Size: style.Large}, across: verdictAcross}}},
-		{cells: []cell{{look: style.Look{Gray: true}, across: across}}},
+		writer.Line(d.Says(), style.Look{Tone: verdictTone(d), Size: style.Large}, verdictAcross),
+		{Cells: []writer.Cell{{Look: style.Look{Gray: true}, Across: across}}},
 	}
 	short := []entry{
 		{"Size", cmp.Or(d.Area.Size.String(), "not recorded")},
@@ -96,24 +97,24 @@ const verdictAcross = 5
 type entry struct{ label, says string }
 
 // sideBySide is a short entry and a long one in a row.
-func sideBySide(short, long entry) row {
+func sideBySide(short, long entry) writer.Row {
 	const left = 5
-	return row{cells: []cell{
-		{value: short.label, look: style.Look{Gray: true}},
-		{value: short.says, across: left},
-		{value: long.label + ": " + long.says, across: len(areaWidths()) - left - 1},
+	return writer.Row{Cells: []writer.Cell{
+		{Value: short.label, Look: style.Look{Gray: true}},
+		{Value: short.says, Across: left},
+		{Value: long.label + ": " + long.says, Across: len(areaWidths()) - left - 1},
 	}}
 }
 
 // entryRows is a label over so many columns and its lines, each a row of its own.
-func entryRows(label string, lines []string, over int) []row {
-	var rows []row
+func entryRows(label string, lines []string, over int) []writer.Row {
+	var rows []writer.Row
 	for i, s := range lines {
 		if i > 0 {
 			label = ""
 		}
-		rows = append(rows, row{cells: []cell{
-			{value: label, look: style.Look{Gray: true}, across: over}, {value: s, across: len(areaWidths()) - over},
+		rows = append(rows, writer.Row{Cells: []writer.Cell{
+			{Value: label, Look: style.Look{Gray: true}, Across: over}, {Value: s, Across: len(areaWidths()) - over},
 		}})
 	}
 	return rows

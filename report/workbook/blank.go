@@ -10,6 +10,7 @@ import (
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/prompts"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // Blank is an empty record to be written as a workbook.
@@ -31,45 +32,45 @@ const (
 // equal bytes. Nothing is written where an error is returned, unless w itself
 // failed.
 func WriteBlank(w io.Writer, b Blank) error {
-	pages := []page{startPage(b)}
+	pages := []writer.Page{startPage(b)}
 	for _, f := range b.Forms {
 		pages = append(pages, formPage(f))
 	}
 	pages = append(pages, columnsPage(b))
-	return file{job: report.Job{Name: "A flooring record"}, tool: b.Tool, says: "an empty record", pages: pages}.write(w)
+	return writer.File{
+		Job: report.Job{Name: "A flooring record"}, Tool: b.Tool, Says: "an empty record", Pages: pages,
+	}.Write(w)
 }
 
 // startPage says which tables a small job needs, in which order.
-func startPage(b Blank) page {
+func startPage(b Blank) writer.Page {
 	widths := []float64{5, 21, 88}
 	across := len(widths)
-	rows := []row{
-		{
-			cells: []cell{{value: "An empty record of one job", look: style.Look{Size: style.Large, Bold: true}, across: across}},
-			least: 26,
-		},
-		{cells: []cell{{value: "What one wood floor on a slab needs, in this order:", across: across}}, least: formRow},
+	rows := []writer.Row{
+		writer.Line("An empty record of one job", style.Look{Size: style.Large, Bold: true}, across),
+		writer.Line("What one wood floor on a slab needs, in this order:", style.Look{}, across),
 	}
+	rows[0].Least, rows[1].Least = 26, formRow
 	for i, s := range b.Steps {
-		where := cell{value: s.Table, look: style.Look{Boxed: true, Bold: true}}
+		where := writer.Cell{Value: s.Table, Look: style.Look{Boxed: true, Bold: true}}
 		if s.Table != "" {
-			where = where.leading(formula.Quoted(s.Table)+"!A1", widths[1])
+			where = where.Leading(formula.Quoted(s.Table)+"!A1", widths[1])
 		}
-		number := cell{value: strconv.Itoa(i + 1), look: style.Look{Boxed: true, Stands: style.Indented}}
-		rows = append(rows, row{cells: []cell{number, where, text(s.Says)}, least: formRow})
+		number := writer.Cell{Value: strconv.Itoa(i + 1), Look: style.Look{Boxed: true, Stands: style.Indented}}
+		rows = append(rows, writer.Row{Cells: []writer.Cell{number, where, writer.Text(s.Says)}, Least: formRow})
 	}
-	rows = append(rows, row{},
-		row{cells: []cell{
-			{value: "", look: style.Look{Tone: style.Dark}},
-			{value: "A dark header: fill this column in. A light one may stay blank. Choose a header to read what goes there; all of it stands on the last sheet, " + columnsName + ".", across: across - 1},
+	rows = append(rows, writer.Row{},
+		writer.Row{Cells: []writer.Cell{
+			{Value: "", Look: style.Look{Tone: style.Dark}},
+			{Value: "A dark header: fill this column in. A light one may stay blank. Choose a header to read what goes there; all of it stands on the last sheet, " + columnsName + ".", Across: across - 1},
 		}})
-	return page{name: startName, widths: widths, rows: numbered(rows), last: len(rows), single: true}
+	return writer.Page{Name: startName, Widths: widths, Rows: writer.Numbered(rows), Last: len(rows), Single: true}
 }
 
 // columnsPage says what goes into every field, with an example of it: here,
 // because a row of a table is evidence.
-func columnsPage(b Blank) page {
-	rows := []row{header("Table", "Column", "Must be filled in", "What goes there", "For example")}
+func columnsPage(b Blank) writer.Page {
+	rows := []writer.Row{writer.Header("Table", "Column", "Must be filled in", "What goes there", "For example")}
 	for _, f := range b.Forms {
 		fields := f.Fields
 		if f.Rows != nil {
@@ -80,17 +81,17 @@ func columnsPage(b Blank) page {
 			if field.Must {
 				asked = "yes"
 			}
-			example := text(field.Example)
-			example.look.Form = style.Literal
-			rows = append(rows, row{cells: []cell{
-				text(f.Name), text(field.Header), text(asked), text(prompts.Says(field)),
+			example := writer.Text(field.Example)
+			example.Look.Form = style.Literal
+			rows = append(rows, writer.Row{Cells: []writer.Cell{
+				writer.Text(f.Name), writer.Text(field.Header), writer.Text(asked), writer.Text(prompts.Says(field)),
 				example,
 			}})
 		}
 	}
-	return page{
-		name: columnsName, widths: []float64{17, 24, 11, 76, 32}, rows: numbered(rows),
-		last: len(rows), head: 1, frozen: true,
+	return writer.Page{
+		Name: columnsName, Widths: []float64{17, 24, 11, 76, 32}, Rows: writer.Numbered(rows),
+		Last: len(rows), Head: 1, Frozen: true,
 	}
 }
 
@@ -99,26 +100,26 @@ const formRow = 20
 
 // formPage is an empty table, ruled as far as one printed page goes. The rows
 // below take entries as well.
-func formPage(f grid.Form) page {
-	p := page{
-		name: f.Name, widths: formWidths(f), head: 1, frozen: true, grid: true, checks: prompts.Checks(f),
+func formPage(f grid.Form) writer.Page {
+	p := writer.Page{
+		Name: f.Name, Widths: formWidths(f), Head: 1, Frozen: true, Grid: true, Checks: prompts.Checks(f),
 	}
 	n := len(f.Rows)
 	if n == 0 {
-		n = p.ruled(formRow)
+		n = p.Ruled(formRow)
 	}
-	p.rows, p.last = formLines(f, n), n+1
+	p.Rows, p.Last = formLines(f, n), n+1
 	for _, field := range f.Fields {
-		p.columns = append(p.columns, fieldLook(field.Takes))
+		p.Columns = append(p.Columns, fieldLook(field.Takes))
 	}
 	return p
 }
 
-func formLines(f grid.Form, n int) iter.Seq2[int, row] {
-	return func(yield func(int, row) bool) {
-		var head row
+func formLines(f grid.Form, n int) iter.Seq2[int, writer.Row] {
+	return func(yield func(int, writer.Row) bool) {
+		var head writer.Row
 		for _, field := range f.Fields {
-			head.cells = append(head.cells, cell{value: field.Header, look: headLook(field)})
+			head.Cells = append(head.Cells, writer.Cell{Value: field.Header, Look: headLook(field)})
 		}
 		if !yield(1, head) {
 			return
@@ -132,21 +133,21 @@ func formLines(f grid.Form, n int) iter.Seq2[int, row] {
 }
 
 // formLine is an empty row, or an item of Job with its entry empty.
-func formLine(f grid.Form, nth int) row {
-	r := row{least: formRow}
+func formLine(f grid.Form, nth int) writer.Row {
+	r := writer.Row{Least: formRow}
 	for _, field := range f.Fields {
 		l := fieldLook(field.Takes)
 		l.Boxed = true
-		r.cells = append(r.cells, cell{look: l})
+		r.Cells = append(r.Cells, writer.Cell{Look: l})
 	}
 	if nth < len(f.Rows) {
 		item := f.Rows[nth]
 		entry := fieldLook(item.Takes)
 		entry.Boxed = true
-		r.cells = []cell{{
-			value: item.Header,
-			look:  style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented},
-		}, {look: entry}}
+		r.Cells = []writer.Cell{{
+			Value: item.Header,
+			Look:  style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented},
+		}, {Look: entry}}
 	}
 	return r
 }

@@ -9,6 +9,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/limits"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/writer"
 )
 
 // Book is all that one workbook shows.
@@ -30,32 +31,35 @@ type Book struct {
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
-	return file{job: b.Job, tool: b.Tool, says: "record " + b.Record + ", SHA-256 " + b.SHA256, pages: pages(b)}.write(w)
+	return writer.File{
+		Job: b.Job, Tool: b.Tool, Says: "record " + b.Record + ", SHA-256 " + b.SHA256, Pages: pages(b),
+	}.Write(w)
 }
 
 // WritePrint writes only what is signed and filed, in one workbook: the
 // decision, the areas, limits, cautions and lines to sign, as values. The
 // record is not in it.
 func WritePrint(w io.Writer, b Book) error {
-	return file{
-		job: b.Job, tool: b.Tool, says: "to sign and file, record " + b.Record + ", SHA-256 " + b.SHA256, pages: filed(b),
-	}.write(w)
+	return writer.File{
+		Job: b.Job, Tool: b.Tool, Pages: filed(b),
+		Says: "to sign and file, record " + b.Record + ", SHA-256 " + b.SHA256,
+	}.Write(w)
 }
 
 // pages are the sheets in their order.
-func pages(b Book) []page {
+func pages(b Book) []writer.Page {
 	d := deskOf(b)
 	t := d.titles
-	all := []page{{}}
+	all := []writer.Page{{}}
 	for i := range b.Decisions {
 		all = append(all, d.areaPage(i))
 	}
 	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
 	for _, g := range d.guard.tables {
 		if names.Squash(g.name) != names.Squash(t.SignOff) {
-			p := narrowed(g.table).page(g.table, g.name)
-			p.tints = append(p.tints, g.marks())
-			p.unprinted = len(g.table.Rows) > mostPrinted
+			p := writer.Narrowed(g.table).Page(g.table, g.name)
+			p.Tints = append(p.Tints, g.marks())
+			p.Unprinted = len(g.table.Rows) > writer.MostPrinted
 			all = append(all, p)
 		}
 	}
@@ -68,18 +72,18 @@ func pages(b Book) []page {
 	all = append(append(all, d.figuresPage(), d.guard.page()), copies...)
 	all[0] = d.decisionPage()
 	for i := range all {
-		all[i].job = b.Job.Name
+		all[i].Job = b.Job.Name
 	}
 	return all
 }
 
 // filed are the sheets that are signed and filed, without a formula.
-func filed(b Book) []page {
+func filed(b Book) []writer.Page {
 	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables),
 		func(t grid.Table) bool { return names.Squash(t.Name) != names.Squash(names.SignOff) })
 	d := deskOf(b)
 	d.filed = true
-	all := []page{d.decisionPage()}
+	all := []writer.Page{d.decisionPage()}
 	for i := range b.Decisions {
 		all = append(all, d.areaPage(i))
 	}
@@ -88,7 +92,7 @@ func filed(b Book) []page {
 		all = append(all, d.plottedPage())
 	}
 	for i := range all {
-		all[i].job, all[i].values, all[i].tints = b.Job.Name, true, nil
+		all[i].Job, all[i].Values, all[i].Tints = b.Job.Name, true, nil
 	}
 	return all
 }

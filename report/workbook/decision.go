@@ -12,6 +12,7 @@ import (
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // decisionWidths are the columns of the decision page. Its letters are small
@@ -32,9 +33,9 @@ const toldRow = 2
 
 // decisionPage is what a contractor files: a row an area, the conditions
 // numbered once below, and lines to sign.
-func (d *desk) decisionPage() page {
+func (d *desk) decisionPage() writer.Page {
 	rows := d.decisionHead()
-	rows = append(rows, smaller(header("Area", "Verdict", "Over or missing", "What next, who, when",
+	rows = append(rows, smaller(writer.Header("Area", "Verdict", "Over or missing", "What next, who, when",
 		"Worst reading, cell",
 		"Limit, whose", "Tested", "Good until", "Notes", "Signed")))
 	head := len(rows)
@@ -43,17 +44,17 @@ func (d *desk) decisionPage() page {
 		rows = append(rows, smaller(d.decisionRow(i, decision, notes)))
 	}
 	last := len(rows)
-	rows[0].cells[1].formula = d.tally(head+1, last)
-	told := &rows[toldRow-1].cells[0]
-	told.formula, told.value = d.told()
+	rows[0].Cells[1].Formula = d.tally(head+1, last)
+	told := &rows[toldRow-1].Cells[0]
+	told.Formula, told.Value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
-	return page{
-		name: d.titles.Decision, widths: decisionWidths(), rows: numbered(rows), last: len(rows), head: head,
-		small: true,
-		tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
-			tint{
-				fmt.Sprintf("A%d", toldRow), fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)),
-				style.Look{Tone: style.Orange, Size: style.Small},
+	return writer.Page{
+		Name: d.titles.Decision, Widths: decisionWidths(), Rows: writer.Numbered(rows), Last: len(rows), Head: head,
+		Small: true,
+		Tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
+			writer.Tint{
+				Cells: fmt.Sprintf("A%d", toldRow), Tone: style.Orange,
+				Condition: fmt.Sprintf("$A$%d<>%s", toldRow, formula.Text(unchanged)),
 			}),
 	}
 }
@@ -75,33 +76,35 @@ func (d *desk) whereToRead() string {
 }
 
 // smaller is a row in the small letters of the decision page.
-func smaller(r row) row {
-	for i := range r.cells {
-		if r.cells[i].look.Size == style.Normal {
-			r.cells[i].look.Size = style.Small
+func smaller(r writer.Row) writer.Row {
+	for i := range r.Cells {
+		if r.Cells[i].Look.Size == style.Normal {
+			r.Cells[i].Look.Size = style.Small
 		}
 	}
 	return r
 }
 
 // line is one small cell across the page.
-func line(value any, l style.Look) row {
-	return smaller(row{cells: []cell{{value: value, look: l, across: decisionAcross}}})
+func line(value any, l style.Look) writer.Row {
+	return smaller(writer.Line(value, l, decisionAcross))
 }
 
 // decisionHead asks the question, and names the job and the record.
-func (d *desk) decisionHead() []row {
+func (d *desk) decisionHead() []writer.Row {
 	const title = 5
+	asked := style.Look{Size: style.Large, Bold: true}
 	b, j := d.book, d.book.Job
-	return []row{
-		{cells: []cell{
-			{value: "Is this floor ready to install?", look: style.Look{Size: style.Large, Bold: true}, across: title},
-			{value: report.Tally(b.Decisions), look: style.Look{Size: style.Large, Bold: true}, across: decisionAcross - title},
+	return []writer.Row{
+		{Cells: []writer.Cell{
+			{Value: "Is this floor ready to install?", Look: asked, Across: title},
+			{Value: report.Tally(b.Decisions), Look: asked, Across: decisionAcross - title},
 		}},
 		line(unchanged, style.Look{}),
 		line(recorded("Job", j.Name, "Site", j.Site, "Prepared by", j.PreparedBy, "Company", j.Company,
 			"General contractor", j.GeneralContractor), style.Look{}),
-		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", said.Acceptance(j)), style.Look{Gray: true}),
+		line(recorded("Record", b.Record, "SHA-256", b.SHA256, "Acceptance", said.Acceptance(j)),
+			style.Look{Gray: true}),
 	}
 }
 
@@ -120,18 +123,19 @@ func (d *desk) tally(first, last int) string {
 	return fmt.Sprintf("COUNTIF(%s,%q)&%q", between(verdictColumn, first, last), evidence.Go, " of "+areas+" GO")
 }
 
-func (d *desk) decisionRow(nth int, decision report.Decision, n notes) row {
+func (d *desk) decisionRow(nth int, decision report.Decision, n notes) writer.Row {
 	sheet := d.titles.Areas[nth]
-	return row{cells: []cell{
-		text(said.Named(decision.Area)),
+	return writer.Row{Cells: []writer.Cell{
+		writer.Text(said.Named(decision.Area)),
 		{
-			value: decision.Says(), formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow),
-			look: style.Look{Tone: verdictTone(decision)},
+			Value: decision.Says(), Formula: formula.Quoted(sheet) + "!" + formula.Fixed(1, verdictRow),
+			Look: style.Look{Tone: verdictTone(decision)},
 		},
-		text(said.Stops(decision, sheet)), text(d.next(nth, decision)),
-		text(said.Worst(decision, d.titles)), text(said.Limit(decision)), text(said.Tested(decision)),
-		text(said.GoodUntil(decision)),
-		text(n.of(nth)), text(said.Signers(decision)),
+		writer.Text(said.Stops(decision, sheet)), writer.Text(d.next(nth, decision)),
+		writer.Text(said.Worst(decision, d.titles)), writer.Text(said.Limit(decision)),
+		writer.Text(said.Tested(decision)),
+		writer.Text(said.GoodUntil(decision)),
+		writer.Text(n.of(nth)), writer.Text(said.Signers(decision)),
 	}}
 }
 
@@ -193,8 +197,8 @@ func (n notes) of(nth int) string {
 	return strings.Join(all, ", ")
 }
 
-func (d *desk) decisionFoot(n notes) []row {
-	var rows []row
+func (d *desk) decisionFoot(n notes) []writer.Row {
+	var rows []writer.Row
 	if len(n.all) > 0 {
 		rows = append(rows, line("Notes: conditions, changed settings and waivers", style.Look{Bold: true}))
 	}
@@ -207,12 +211,14 @@ func (d *desk) decisionFoot(n notes) []row {
 		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog),
 			d.whereToRead()), style.Look{Gray: true}),
 	)
-	sign := row{least: signTall}
+	sign := writer.Row{Least: signTall}
 	for _, c := range []struct {
 		says   string
 		across int
 	}{{"Accepted for areas:", 3}, {"Name and role:", 2}, {"Signature:", 3}, {"Date:", 2}} {
-		sign.cells = append(sign.cells, cell{value: c.says, look: style.Look{Boxed: true, Top: true}, across: c.across})
+		sign.Cells = append(sign.Cells, writer.Cell{
+			Value: c.says, Look: style.Look{Boxed: true, Top: true}, Across: c.across,
+		})
 	}
 	return append(rows, smaller(sign))
 }

@@ -10,6 +10,7 @@ import (
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // desk is what the pages of a decision workbook are made with: the book, the
@@ -59,7 +60,7 @@ func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
 	table, row, column := at.Cell()
 	sheet, _ := d.titles.Sheet(table)
 	c := formula.Cell{Sheet: sheet, Column: column, Row: row}
-	switch value := entry.value.(type) {
+	switch value := entry.Value.(type) {
 	case float64:
 		c.Number = value == w.Value.Float()
 		return c, known && c.Number && w.Op == evidence.OpTyped
@@ -67,7 +68,7 @@ func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
 		c.Number = true
 		return c, known && w.Op == evidence.OpMoment
 	case string:
-		x, _, plain := plainNumber(value)
+		x, _, plain := writer.PlainNumber(value)
 		c.Fraction = !plain && isFraction(value)
 		return c, known && w.Op == evidence.OpTyped && (c.Fraction || plain && x == w.Value.Float())
 	}
@@ -79,24 +80,25 @@ const figuresHead = 2
 
 // figuresPage is the hidden sheet of steps that are too long for the cell they
 // belong to.
-func (d *desk) figuresPage() page {
-	rows := []row{
-		{cells: []cell{{value: "Steps of the workings that stand on the sheets of the areas, each a formula over the record", look: style.Look{Bold: true}, across: 3}}},
-		header("What", "Figure", "Room to its limit"),
+func (d *desk) figuresPage() writer.Page {
+	rows := []writer.Row{
+		writer.Line("Steps of the workings that stand on the sheets of the areas, each a formula over the record",
+			style.Look{Bold: true}, 3),
+		writer.Header("What", "Figure", "Room to its limit"),
 	}
 	for _, r := range d.figures.Rows {
-		cells := []cell{{value: r.What}}
+		cells := []writer.Cell{{Value: r.What}}
 		for _, f := range r.Figures {
-			cells = append(cells, cell{
-				value: f.Value, formula: f.Formula,
-				look: style.Look{Form: style.Number, Places: decimals(f.Value)},
+			cells = append(cells, writer.Cell{
+				Value: f.Value, Formula: f.Formula,
+				Look: style.Look{Form: style.Number, Places: writer.Decimals(f.Value)},
 			})
 		}
-		rows = append(rows, row{cells: cells})
+		rows = append(rows, writer.Row{Cells: cells})
 	}
-	return page{
-		name: d.titles.Figures, widths: []float64{44, 18, 18}, rows: numbered(rows), last: len(rows),
-		grid: true, hidden: true,
+	return writer.Page{
+		Name: d.titles.Figures, Widths: []float64{44, 18, 18}, Rows: writer.Numbered(rows), Last: len(rows),
+		Grid: true, Hidden: true,
 	}
 }
 

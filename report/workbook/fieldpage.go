@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // fieldName is the sheet to print and to write on. It is no table of a record.
@@ -28,7 +29,7 @@ const (
 )
 
 // fieldPage holds a sheet of paper or more for each person on each day.
-func fieldPage(job report.Job, sheets []grid.FieldSheet) page {
+func fieldPage(job report.Job, sheets []grid.FieldSheet) writer.Page {
 	var f fieldPaper
 	f.widths = append(f.widths, fieldFirst)
 	for range fieldColumns - 2 {
@@ -38,9 +39,9 @@ func fieldPage(job report.Job, sheets []grid.FieldSheet) page {
 	for _, s := range sheets {
 		f.sheet(job, s)
 	}
-	return page{
-		name: fieldName, widths: f.widths, rows: numbered(f.rows), last: len(f.rows),
-		breaks: append([]int{}, f.breaks...),
+	return writer.Page{
+		Name: fieldName, Widths: f.widths, Rows: writer.Numbered(f.rows), Last: len(f.rows),
+		Breaks: append([]int{}, f.breaks...),
 	}
 }
 
@@ -48,7 +49,7 @@ func fieldPage(job report.Job, sheets []grid.FieldSheet) page {
 // one.
 type fieldPaper struct {
 	widths []float64
-	rows   []row
+	rows   []writer.Row
 	breaks []int   // rows that begin a sheet of paper
 	used   float64 // points of the sheet in hand
 }
@@ -59,19 +60,22 @@ func (f *fieldPaper) sheet(job report.Job, s grid.FieldSheet) {
 		f.turn()
 	}
 	f.lay(fieldLine(fmt.Sprintf("%s: %s", s.When, s.Who), style.Look{Size: style.Large, Bold: true}, titleRow))
-	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.", style.Look{Gray: true},
-		0))
+	f.lay(fieldLine(job.Name+". Write here by hand, then copy it into the tables of this workbook.",
+		style.Look{Gray: true}, 0))
 	for _, part := range s.Parts {
 		f.part(part)
 	}
-	f.together(row{}, fieldLine("Done by, with date and signature:", style.Look{}, signingRow))
+	f.together(writer.Row{}, fieldLine("Done by, with date and signature:", style.Look{}, signingRow))
 }
 
 // part is what is done in an area, and then its lists.
 func (f *fieldPaper) part(part grid.FieldPart) {
 	first := 2
 	for i, order := range part.Orders {
-		lines := []row{{}, fieldLine(part.Area, style.Look{Bold: true, Tone: style.Heading}, 0), fieldLine("☐ "+order, style.Look{}, 0)}
+		lines := []writer.Row{
+			{}, fieldLine(part.Area, style.Look{Bold: true, Tone: style.Heading}, 0),
+			fieldLine("☐ "+order, style.Look{}, 0),
+		}
 		f.together(lines[min(i, 1)*first:]...)
 	}
 	for _, l := range part.Lists {
@@ -81,8 +85,8 @@ func (f *fieldPaper) part(part grid.FieldPart) {
 
 // list is a list with its heads, told again on every sheet of paper.
 func (f *fieldPaper) list(l grid.FieldList) {
-	heads := func(more string) []row {
-		return []row{
+	heads := func(more string) []writer.Row {
+		return []writer.Row{
 			{},
 			fieldLine("Into "+l.Title+more+":", style.Look{Bold: true}, 0),
 			fieldRow(l.Columns, style.Look{Tone: style.Heading, Stands: style.Indented}, 0),
@@ -102,7 +106,7 @@ func (f *fieldPaper) list(l grid.FieldList) {
 }
 
 // together lays rows on one sheet of paper, a new one where they do not fit.
-func (f *fieldPaper) together(rows ...row) {
+func (f *fieldPaper) together(rows ...writer.Row) {
 	if !f.fits(rows...) {
 		f.turn()
 	}
@@ -111,30 +115,32 @@ func (f *fieldPaper) together(rows ...row) {
 	}
 }
 
-func (f *fieldPaper) fits(rows ...row) bool {
+func (f *fieldPaper) fits(rows ...writer.Row) bool {
 	tall := f.used
 	for _, r := range rows {
-		tall += r.tall(f.widths)
+		tall += r.Tall(f.widths)
 	}
-	return tall <= paperTall
+	return tall <= writer.PaperTall
 }
 
 // turn begins a new sheet of paper.
 func (f *fieldPaper) turn() { f.breaks, f.used = append(f.breaks, len(f.rows)+1), 0 }
 
-func (f *fieldPaper) lay(r row) { f.rows, f.used = append(f.rows, r), f.used+r.tall(f.widths) }
+func (f *fieldPaper) lay(r writer.Row) { f.rows, f.used = append(f.rows, r), f.used+r.Tall(f.widths) }
 
 // fieldLine is a text across the sheet.
-func fieldLine(s string, l style.Look, least float64) row {
-	return row{cells: []cell{{value: s, look: l, across: fieldColumns}}, least: least}
+func fieldLine(s string, l style.Look, least float64) writer.Row {
+	r := writer.Line(s, l, fieldColumns)
+	r.Least = least
+	return r
 }
 
 // fieldRow is a row of a list; its last entry takes the columns that are left.
-func fieldRow(entries []string, l style.Look, least float64) row {
-	r := row{least: least}
+func fieldRow(entries []string, l style.Look, least float64) writer.Row {
+	r := writer.Row{Least: least}
 	for _, entry := range entries {
-		r.cells = append(r.cells, cell{value: entry, look: l})
+		r.Cells = append(r.Cells, writer.Cell{Value: entry, Look: l})
 	}
-	r.cells[len(r.cells)-1].across = fieldColumns - len(entries) + 1
+	r.Cells[len(r.Cells)-1].Across = fieldColumns - len(entries) + 1
 	return r
 }

@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/grid"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // A list that a sheet of paper cannot hold goes on under its heads on the next.
@@ -19,15 +20,15 @@ func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
 	part := grid.FieldPart{Area: "A1", Orders: []string{"read boards B1 to B60"}, Lists: []grid.FieldList{l}}
 	sheet := grid.FieldSheet{When: "2026-03-03", Who: "installer", Parts: []grid.FieldPart{part}}
 	p := fieldPage(report.Job{Name: "Mill"}, []grid.FieldSheet{sheet, sheet})
-	var all []row
+	var all []writer.Row
 	var first []any
-	for number, r := range p.rows {
+	for number, r := range p.Rows {
 		all = append(all, r)
-		if len(r.cells) > 0 {
-			first = append(first, r.cells[0].value)
+		if len(r.Cells) > 0 {
+			first = append(first, r.Cells[0].Value)
 		}
-		if slices.Contains(p.breaks, number) && len(r.cells) > 0 && r.cells[0].look.Size != style.Large {
-			t.Errorf("row %d begins a sheet of paper with %q", number, r.cells[0].value)
+		if slices.Contains(p.Breaks, number) && len(r.Cells) > 0 && r.Cells[0].Look.Size != style.Large {
+			t.Errorf("row %d begins a sheet of paper with %q", number, r.Cells[0].Value)
 		}
 	}
 	for _, want := range []any{
@@ -39,16 +40,16 @@ func TestAFieldListGoesOnUnderItsHeads(t *testing.T) {
 		}
 	}
 	from := 0
-	for _, number := range append(slices.Clone(p.breaks), len(all)+1) {
+	for _, number := range append(slices.Clone(p.Breaks), len(all)+1) {
 		tall := 0.0
 		for _, r := range all[from : number-1] {
-			tall += r.tall(p.widths)
+			tall += r.Tall(p.Widths)
 		}
-		if from = number - 1; tall > paperTall {
+		if from = number - 1; tall > writer.PaperTall {
 			t.Errorf("the rows up to %d are %g points high", number-1, tall)
 		}
 	}
-	if len(p.breaks) < 4 {
-		t.Errorf("the sheets of paper begin at %v", p.breaks)
+	if len(p.Breaks) < 4 {
+		t.Errorf("the sheets of paper begin at %v", p.Breaks)
 	}
 }

@@ -9,19 +9,23 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // worked are the cells of a finding that follow the record: its outcome, value
 // and limit.
 type worked struct {
-	outcome, value, limit cell
+	outcome, value, limit writer.Cell
 	follows               bool // they are formulas
 }
 
 // worked gives a finding its formulas, where its figures give its outcome and
 // each has a form; else it keeps the values that were judged.
 func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
-	w := worked{outcome: text(f.Outcome.String()), value: figure(f.Value), limit: figure(f.Limit)}
+	judged := worked{
+		outcome: writer.Text(f.Outcome.String()), value: writer.Figure(f.Value), limit: writer.Figure(f.Limit),
+	}
+	w := judged
 	p := &formula.Printer{Find: d.find, Figures: d.figures, Near: map[string]formula.Cell{}}
 	if f.Outcome == evidence.NotNeeded || f.Worked.Outcome() != f.Outcome || !formula.Rests(f.Worked.Value) {
 		return w
@@ -36,13 +40,13 @@ func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 	}
 	room, ok := p.Print(f.Worked.Room)
 	if !ok {
-		return worked{outcome: text(f.Outcome.String()), value: figure(f.Value), limit: figure(f.Limit)}
+		return judged
 	}
 	good := evidence.Met
 	if f.Worked.Unusable > 0 {
 		good = evidence.NotShown
 	}
-	w.outcome.formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""),
+	w.outcome.Formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""),
 		evidence.NotMet, good)
 	w.follows = true
 	return w
@@ -50,12 +54,12 @@ func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 
 // printed puts a working into a cell that shows a figure, and gives it as a
 // formula. What the cell would show must be what was found.
-func printed(p *formula.Printer, w evidence.Working, to *cell, shown string) (text string, ok bool) {
+func printed(p *formula.Printer, w evidence.Working, to *writer.Cell, shown string) (text string, ok bool) {
 	if !w.Shown() {
 		return "", false
 	}
 	x := w.Value.Round(places9).Float()
-	want, places, plain := plainNumber(shown)
+	want, places, plain := writer.PlainNumber(shown)
 	if plain && math.Abs(x-want) > 0.5000001*math.Pow10(-places) {
 		return "", false
 	}
@@ -63,9 +67,12 @@ func printed(p *formula.Printer, w evidence.Working, to *cell, shown string) (te
 		return "", false
 	}
 	if !plain {
-		places = decimals(x)
+		places = writer.Decimals(x)
 	}
-	*to = cell{value: x, formula: "ROUND(" + text + ",9)", look: style.Look{Boxed: true, Form: style.Number, Places: places}}
+	*to = writer.Cell{
+		Value: x, Formula: "ROUND(" + text + ",9)",
+		Look: style.Look{Boxed: true, Form: style.Number, Places: places},
+	}
 	return text, true
 }
 
@@ -74,7 +81,7 @@ const places9 = 9
 
 // end puts the ends of a finding's limit into its cell; single says that there
 // is one, and gives it as a formula.
-func (d *desk) end(p *formula.Printer, f evidence.Finding, to *cell) (text string, single bool) {
+func (d *desk) end(p *formula.Printer, f evidence.Finding, to *writer.Cell) (text string, single bool) {
 	least, most := f.Worked.Least, f.Worked.Most
 	words, atLeast := strings.CutPrefix(f.Limit, "at least ")
 	switch {
@@ -82,9 +89,9 @@ func (d *desk) end(p *formula.Printer, f evidence.Finding, to *cell) (text strin
 		from, ok := p.Print(least)
 		until, known := p.Print(most)
 		if ok && known {
-			to.value = inWords(least) + " to " + inWords(most)
-			to.formula = "ROUND(" + from + `,9)&" to "&ROUND(` + until + ",9)"
-			to.look.Form = style.General
+			to.Value = inWords(least) + " to " + inWords(most)
+			to.Formula = "ROUND(" + from + `,9)&" to "&ROUND(` + until + ",9)"
+			to.Look.Form = style.General
 		}
 		return "", false
 	case most.Shown():
@@ -92,8 +99,8 @@ func (d *desk) end(p *formula.Printer, f evidence.Finding, to *cell) (text strin
 	}
 	text, ok := printed(p, least, to, words)
 	if ok && atLeast {
-		to.value, to.formula = "at least "+inWords(least), `"at least "&`+to.formula
-		to.look = style.Look{Boxed: true}
+		to.Value, to.Formula = "at least "+inWords(least), `"at least "&`+to.Formula
+		to.Look = style.Look{Boxed: true}
 		return "", false
 	}
 	return text, ok
@@ -118,13 +125,13 @@ const (
 	followsColumn
 )
 
-func (d *desk) findingHeader() row {
+func (d *desk) findingHeader() writer.Row {
 	follows := "fx"
 	if d.filed {
 		follows = ""
 	}
-	return header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence", "Source (standing)",
-		follows)
+	return writer.Header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence",
+		"Source (standing)", follows)
 }
 
 func (d *desk) findingsNote() string {
@@ -135,22 +142,24 @@ func (d *desk) findingsNote() string {
 }
 
 // findingRow is a finding in full, in a row of its area's sheet.
-func (d *desk) findingRow(f evidence.Finding, sheet string, number int) row {
+func (d *desk) findingRow(f evidence.Finding, sheet string, number int) writer.Row {
 	w := d.worked(f, sheet, number)
-	id, follows := text(f.ID), "no"
+	id, follows := writer.Text(f.ID), "no"
 	switch {
 	case d.filed:
 		follows = ""
 	case w.follows:
 		follows = "yes"
 	}
-	id.look.Bold, w.outcome.look.Bold = true, true
+	id.Look.Bold, w.outcome.Look.Bold = true, true
 	if f.Blocks() {
-		w.outcome.look.Tone = style.Orange
+		w.outcome.Look.Tone = style.Orange
 	}
-	return row{cells: []cell{
-		id, w.outcome, text(counts(f.Deciding)), w.value, w.limit, text(string(f.Unit)), text(f.Reason),
-		sources(f.Evidence, d.titles, areaWidths()[evidenceColumn-1]), text(cited(f.Cite)), text(follows),
+	return writer.Row{Cells: []writer.Cell{
+		id, w.outcome, writer.Text(counts(f.Deciding)), w.value, w.limit, writer.Text(string(f.Unit)),
+		writer.Text(f.Reason),
+		sources(f.Evidence, d.titles, areaWidths()[evidenceColumn-1]), writer.Text(cited(f.Cite)),
+		writer.Text(follows),
 	}}
 }
 
@@ -163,7 +172,7 @@ func cited(c evidence.Cite) string {
 
 // unneededRows are findings folded to what would make them needed, a line for
 // all that wait for the same.
-func unneededRows(all []evidence.Finding) []row {
+func unneededRows(all []evidence.Finding) []writer.Row {
 	var reasons []string
 	named := map[string][]string{}
 	for _, f := range all {
@@ -173,10 +182,10 @@ func unneededRows(all []evidence.Finding) []row {
 		named[f.Reason] = append(named[f.Reason], f.ID)
 	}
 	folded := style.Look{Boxed: true, Gray: true}
-	var rows []row
+	var rows []writer.Row
 	for _, reason := range reasons {
-		rows = append(rows, row{cells: []cell{{
-			value: strings.Join(named[reason], ", ") + ": " + reason, look: folded, across: followsColumn,
+		rows = append(rows, writer.Row{Cells: []writer.Cell{{
+			Value: strings.Join(named[reason], ", ") + ": " + reason, Look: folded, Across: followsColumn,
 		}}})
 	}
 	return rows
@@ -206,13 +215,13 @@ func findingGroups(all []evidence.Finding) []group {
 }
 
 // findingRows are all findings of an area below so many rows of its sheet.
-func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []row {
-	rows := []row{{cells: []cell{{value: d.findingsNote(), across: followsColumn}}}, d.findingHeader()}
+func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []writer.Row {
+	rows := []writer.Row{writer.Line(d.findingsNote(), style.Look{}, followsColumn), d.findingHeader()}
 	for _, g := range findingGroups(all) {
 		if len(g.findings) == 0 {
 			continue
 		}
-		rows = append(rows, row{cells: []cell{{value: g.heading, look: style.Look{Bold: true}, across: followsColumn}}})
+		rows = append(rows, writer.Line(g.heading, style.Look{Bold: true}, followsColumn))
 		if g.findings[0].Outcome == evidence.NotNeeded {
 			rows = append(rows, unneededRows(g.findings)...)
 			continue

@@ -8,6 +8,7 @@ import (
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // guard tells whether the tables of the record still stand as they were judged.
@@ -113,43 +114,44 @@ func sums(a, b string, texts bool) string {
 }
 
 // page is the guard's sheet.
-func (g guard) page() page {
-	rows := []row{
-		{cells: []cell{{value: "Whether the tables of the record stand as they were judged: 0 is unchanged. An exact copy of each lies on a hidden sheet.", look: style.Look{Bold: true}, across: 4}}},
-		{cells: []cell{{value: "All together"}, {}, g.count("")}},
+func (g guard) page() writer.Page {
+	rows := []writer.Row{
+		writer.Line("Whether the tables of the record stand as they were judged: 0 is unchanged. An exact copy of each lies on a hidden sheet.",
+			style.Look{Bold: true}, 4),
+		{Cells: []writer.Cell{{Value: "All together"}, {}, g.count("")}},
 		{},
-		header("Table", "Compared with", "Differs by", "Compared"),
+		writer.Header("Table", "Compared with", "Differs by", "Compared"),
 	}
-	parts := []row{}
+	parts := []writer.Row{}
 	first := guardHead + 1 + len(g.tables) + 2
 	for _, one := range g.tables {
 		from := first + len(parts)
 		for _, p := range one.parts {
-			parts = append(parts, row{cells: []cell{
-				{value: one.name},
-				{value: one.copy},
+			parts = append(parts, writer.Row{Cells: []writer.Cell{
+				{Value: one.name},
+				{Value: one.copy},
 				g.count("IFERROR(" + p.formula + ",1)"),
-				{value: p.says},
+				{Value: p.says},
 			}})
 		}
 		total := g.count(fmt.Sprintf("SUM(C%d:C%d)", from, first+len(parts)-1))
-		rows = append(rows, row{cells: []cell{{value: one.name}, {value: one.copy}, total}})
+		rows = append(rows, writer.Row{Cells: []writer.Cell{{Value: one.name}, {Value: one.copy}, total}})
 	}
-	rows = append(rows, row{cells: []cell{
-		{value: "Sheets added or removed, and tables that the record lacks"},
+	rows = append(rows, writer.Row{Cells: []writer.Cell{
+		{Value: "Sheets added or removed, and tables that the record lacks"},
 		{},
 		g.count(g.others()),
-	}}, row{})
-	rows[guardTotal-1].cells[2].formula = fmt.Sprintf("IFERROR(SUM(C%d:C%d),1)", guardHead+1, guardHead+1+len(g.tables))
+	}}, writer.Row{})
+	rows[guardTotal-1].Cells[2].Formula = fmt.Sprintf("IFERROR(SUM(C%d:C%d),1)", guardHead+1, guardHead+1+len(g.tables))
 	rows = append(rows, parts...)
-	return page{
-		name: g.sheet, widths: []float64{50, 30, 12, 20}, rows: numbered(rows), last: len(rows), grid: true,
-		hidden: true,
+	return writer.Page{
+		Name: g.sheet, Widths: []float64{50, 30, 12, 20}, Rows: writer.Numbered(rows), Last: len(rows), Grid: true,
+		Hidden: true,
 	}
 }
 
-func (g guard) count(text string) cell {
-	return cell{value: 0.0, formula: text, look: style.Look{Form: style.Number}}
+func (g guard) count(text string) writer.Cell {
+	return writer.Cell{Value: 0.0, Formula: text, Look: style.Look{Form: style.Number}}
 }
 
 // others counts sheets that are more or fewer, and tables that were not there.
@@ -187,14 +189,13 @@ func (g guard) told() (text, value string) {
 
 // marks color the cells of a table that differ from their copy, and those next
 // to it.
-func (g guarded) marks() tint {
+func (g guarded) marks() writer.Tint {
 	const more = 40
 	wide, tall := extentOf(g.table)
 	other := formula.Quoted(g.copy) + "!A1"
-	return tint{
-		"A1:" + formula.Name(wide+2, tall+more),
-		fmt.Sprintf("IFERROR(OR(ISTEXT(A1)<>ISTEXT(%[1]s),ISBLANK(A1)<>ISBLANK(%[1]s),A1<>%[1]s),1)", other),
-		style.Look{Tone: style.Orange},
+	return writer.Tint{
+		Cells: "A1:" + formula.Name(wide+2, tall+more), Tone: style.Orange,
+		Condition: fmt.Sprintf("IFERROR(OR(ISTEXT(A1)<>ISTEXT(%[1]s),ISBLANK(A1)<>ISBLANK(%[1]s),A1<>%[1]s),1)", other),
 	}
 }
 
@@ -211,11 +212,11 @@ func extentOf(t grid.Table) (wide, tall int) {
 }
 
 // copiesOf are the hidden copies of the tables.
-func (g guard) copies() []page {
-	var all []page
+func (g guard) copies() []writer.Page {
+	var all []writer.Page
 	for _, one := range g.tables {
-		p := tablePage(one.table, one.copy)
-		p.hidden = true
+		p := writer.TablePage(one.table, one.copy)
+		p.Hidden = true
 		all = append(all, p)
 	}
 	return all
@@ -225,7 +226,7 @@ func (g guard) copies() []page {
 func hasText(t grid.Table, column int) bool {
 	for _, r := range t.Rows {
 		if column <= len(r.Cells) {
-			if _, text := copied(r.Cells[column-1]).value.(string); text {
+			if _, text := writer.Copied(r.Cells[column-1]).Value.(string); text {
 				return true
 			}
 		}

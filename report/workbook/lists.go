@@ -9,18 +9,21 @@ import (
 	"firstboard/report/limits"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // listPage is a plain list under one header.
-func listPage(name string, widths []float64, head row, rows []row) page {
-	rows = append([]row{head}, rows...)
-	return page{name: name, widths: widths, rows: numbered(rows), last: len(rows), head: 1, frozen: true, tight: true}
+func listPage(name string, widths []float64, head writer.Row, rows []writer.Row) writer.Page {
+	rows = append([]writer.Row{head}, rows...)
+	return writer.Page{
+		Name: name, Widths: widths, Rows: writer.Numbered(rows), Last: len(rows), Head: 1, Frozen: true, Tight: true,
+	}
 }
 
 // limitsPage lists every limit that was held against an area, in gray what
 // is none, folded where nobody typed it.
-func limitsPage(b Book, t names.Titles) page {
-	var rows []row
+func limitsPage(b Book, t names.Titles) writer.Page {
+	var rows []writer.Row
 	for _, d := range b.Decisions {
 		var none, open []string
 		for _, l := range b.Limits {
@@ -41,69 +44,74 @@ func limitsPage(b Book, t names.Titles) page {
 	for _, s := range standings() {
 		means = append(means, string(s.standing)+": "+s.means)
 	}
-	rows = append(rows, row{cells: []cell{{
-		value: "Standing of a source. " + strings.Join(means, "; ") + ".",
-		look:  style.Look{Gray: true}, across: limitColumns,
+	rows = append(rows, writer.Row{Cells: []writer.Cell{{
+		Value: "Standing of a source. " + strings.Join(means, "; ") + ".",
+		Look:  style.Look{Gray: true}, Across: limitColumns,
 	}}})
 	return listPage(t.Limits, []float64{5, 27, 6, 6.5, 11, 57, 17, 21.5},
-		header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"), rows)
+		writer.Header("Area", "What", "Limit", "Unit", "Whose", "Source (standing)", "Where it was typed", "Note"),
+		rows)
 }
 
 // foldedLimits are limits that nobody typed, in one line.
-func foldedLimits(area, says string, all []string) []row {
+func foldedLimits(area, says string, all []string) []writer.Row {
 	if len(all) == 0 {
 		return nil
 	}
 	l := style.Look{Boxed: true, Gray: true}
-	return []row{{cells: []cell{
-		{value: area, look: l},
-		{value: says + evidence.List(all), look: l, across: limitColumns - 1},
+	return []writer.Row{{Cells: []writer.Cell{
+		{Value: area, Look: l},
+		{Value: says + evidence.List(all), Look: l, Across: limitColumns - 1},
 	}}}
 }
 
 const limitColumns = 8
 
-func limitRow(l limits.Line, t names.Titles) row {
-	cells := []cell{
-		text(l.Area), text(l.What), figure(l.Limit), text(string(l.Unit)), text(l.Whose),
-		text(cited(l.Cite)), text(""), text(l.Note),
+func limitRow(l limits.Line, t names.Titles) writer.Row {
+	cells := []writer.Cell{
+		writer.Text(l.Area), writer.Text(l.What), writer.Figure(l.Limit), writer.Text(string(l.Unit)),
+		writer.Text(l.Whose),
+		writer.Text(cited(l.Cite)), writer.Text(""), writer.Text(l.Note),
 	}
 	if l.Place != nil {
 		const where = 6
-		cells[where] = leadingTo(text(t.Place(l.Place)), l.Place, t, placeWidth)
+		cells[where] = leadingTo(writer.Text(t.Place(l.Place)), l.Place, t, placeWidth)
 	}
 	for i := range cells {
-		cells[i].look.Gray = l.Limit == ""
+		cells[i].Look.Gray = l.Limit == ""
 	}
-	return row{cells: cells}
+	return writer.Row{Cells: cells}
 }
 
 // checksPage is the catalog: what every area is asked, what the standings mean,
 // and what the sheets hold. It is for reading, not for filing.
-func (d *desk) checksPage() page {
-	rows := []row{
-		{cells: []cell{{value: d.contents(), across: len(checksWidths())}}},
+func (d *desk) checksPage() writer.Page {
+	rows := []writer.Row{
+		writer.Line(d.contents(), style.Look{}, len(checksWidths())),
 		{},
-		header("Standing", "What it means"),
+		writer.Header("Standing", "What it means"),
 	}
 	for _, s := range standings() {
-		name := text(string(s.standing))
-		name.look.Bold = true
-		rows = append(rows, row{cells: []cell{
+		name := writer.Text(string(s.standing))
+		name.Look.Bold = true
+		rows = append(rows, writer.Row{Cells: []writer.Cell{
 			name,
-			{value: s.means, look: style.Look{Boxed: true}, across: len(checksWidths()) - 1},
+			{Value: s.means, Look: style.Look{Boxed: true}, Across: len(checksWidths()) - 1},
 		}})
 	}
-	rows = append(rows, row{}, header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
+	rows = append(rows, writer.Row{}, writer.Header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
 	for _, r := range d.book.Catalog {
-		id := text(r.ID)
-		id.look.Bold = true
-		rows = append(rows, row{cells: []cell{
-			id, text(r.Asks), text(r.Default), text(r.Cite.Source), text(string(r.Cite.Standing)),
-			text(counts(r.Deciding)),
+		id := writer.Text(r.ID)
+		id.Look.Bold = true
+		rows = append(rows, writer.Row{Cells: []writer.Cell{
+			id, writer.Text(r.Asks), writer.Text(r.Default), writer.Text(r.Cite.Source),
+			writer.Text(string(r.Cite.Standing)),
+			writer.Text(counts(r.Deciding)),
 		}})
 	}
-	return page{name: d.titles.Checks, widths: checksWidths(), rows: numbered(rows), last: len(rows), unprinted: true}
+	return writer.Page{
+		Name: d.titles.Checks, Widths: checksWidths(), Rows: writer.Numbered(rows), Last: len(rows), Unprinted: true,
+	}
 }
 
 func checksWidths() []float64 { return []float64{18, 64, 34, 40, 13, 11} }
@@ -140,44 +148,44 @@ func counts(deciding bool) string {
 }
 
 // cautionsPage is what to heed on site, a heading and its sentences.
-func cautionsPage(b Book, t names.Titles) page {
-	var rows []row
+func cautionsPage(b Book, t names.Titles) writer.Page {
+	var rows []writer.Row
 	for _, c := range b.Cautions {
 		for i, s := range c.Sentences {
-			label := text("")
+			label := writer.Text("")
 			if i == 0 {
-				label = text(c.Heading)
-				label.look.Bold = true
+				label = writer.Text(c.Heading)
+				label.Look.Bold = true
 			}
-			rows = append(rows, row{cells: []cell{label, text(s)}})
+			rows = append(rows, writer.Row{Cells: []writer.Cell{label, writer.Text(s)}})
 		}
 	}
-	return listPage(t.Cautions, []float64{28, 110}, header("Caution", "What to heed"), rows)
+	return listPage(t.Cautions, []float64{28, 110}, writer.Header("Caution", "What to heed"), rows)
 }
 
 // signOffPage is the record's sign-offs and room below them to sign by hand.
-func signOffPage(b Book, t names.Titles) page {
+func signOffPage(b Book, t names.Titles) writer.Page {
 	table := grid.Table{Header: []string{"Area", "Role", "Name", "At", "Decision", "Waives", "Document", "Remarks"}}
 	if t.Signed >= 0 {
 		table = b.Tables[t.Signed]
 	}
-	p := tablePage(table, t.SignOff)
-	for i, w := range p.widths {
-		p.widths[i] = max(w, 16)
+	p := writer.TablePage(table, t.SignOff)
+	for i, w := range p.Widths {
+		p.Widths[i] = max(w, 16)
 	}
 	return withLines(p, table)
 }
 
 // withLines adds empty boxes to a table.
-func withLines(p page, t grid.Table) page {
+func withLines(p writer.Page, t grid.Table) writer.Page {
 	const lines, tall = 8, 30
-	blank := row{least: tall}
+	blank := writer.Row{Least: tall}
 	for range t.Header {
-		blank.cells = append(blank.cells, cell{look: style.Look{Boxed: true}})
+		blank.Cells = append(blank.Cells, writer.Cell{Look: style.Look{Boxed: true}})
 	}
-	printed, first := p.rows, p.last+1
-	p.last += lines
-	p.rows = func(yield func(int, row) bool) {
+	printed, first := p.Rows, p.Last+1
+	p.Last += lines
+	p.Rows = func(yield func(int, writer.Row) bool) {
 		for n, r := range printed {
 			if !yield(n, r) {
 				return

@@ -7,6 +7,7 @@ import (
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // Pictures stand so many side by side at most, each so high in points.
@@ -17,7 +18,7 @@ const (
 
 // pictures are the rows of an area's pictures, side by side, to stand below
 // so many rows of its sheet, and the pictures in them.
-func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart) {
+func (d *desk) pictures(area, above int, widths []float64) ([]writer.Row, []writer.Chart) {
 	titles := d.plots.Titles(area)
 	if len(titles) == 0 {
 		return nil, nil
@@ -28,16 +29,16 @@ func (d *desk) pictures(area, above int, widths []float64) ([]row, []placedChart
 		wide = append(wide, d.plots.Wide(area, i))
 	}
 	slots, lines, abeam := packed(wide)
-	place := total(widths) / float64(abeam)
-	var charts []placedChart
+	place := writer.Total(widths) / float64(abeam)
+	var charts []writer.Chart
 	for i, title := range titles {
 		across := place*float64(1+ones(wide[i])) - gap
-		charts = append(charts, placedChart{
-			row: above + slots[i].line + 1, from: float64(slots[i].place) * place, wide: across,
-			title: title, part: d.plots.Part(area, i, across*style.UnitPoints, pictureTall-4),
+		charts = append(charts, writer.Chart{
+			Row: above + slots[i].line + 1, From: float64(slots[i].place) * place, Wide: across,
+			Title: title, Part: d.plots.Part(area, i, across*style.UnitPoints, pictureTall-4),
 		})
 	}
-	rows := slices.Repeat([]row{{least: pictureTall}}, lines)
+	rows := slices.Repeat([]writer.Row{{Least: pictureTall}}, lines)
 	return append(rows, entryRows("Pictures", said.Joined(d.plots.Notes(area)), 1)...), charts
 }
 
@@ -79,18 +80,20 @@ func ones(yes bool) int {
 }
 
 // plottedPage is the hidden sheet of the numbers behind the pictures.
-func (d *desk) plottedPage() page {
-	var rows []row
+func (d *desk) plottedPage() writer.Page {
+	var rows []writer.Row
 	for _, cells := range d.plots.Rows() {
-		var r row
+		var r writer.Row
 		for _, c := range cells {
-			r.cells = append(r.cells, cell{value: c.Value, formula: c.Formula, across: c.Across, look: plottedLook(c)})
+			r.Cells = append(r.Cells, writer.Cell{
+				Value: c.Value, Formula: c.Formula, Across: c.Across, Look: plottedLook(c),
+			})
 		}
 		rows = append(rows, r)
 	}
-	p := page{name: d.titles.Plotted, rows: numbered(rows), last: len(rows), grid: true, hidden: true}
+	p := writer.Page{Name: d.titles.Plotted, Rows: writer.Numbered(rows), Last: len(rows), Grid: true, Hidden: true}
 	for range max(d.plots.Widest(), 8) {
-		p.widths = append(p.widths, 17)
+		p.Widths = append(p.Widths, 17)
 	}
 	return p
 }
@@ -118,6 +121,8 @@ func plottedLook(c chart.Cell) style.Look {
 // plotted is a cell of the record as the pictures take it.
 func (t typed) plotted(p evidence.Place) (chart.Cell, bool) {
 	c, known := t.at(p)
-	forms := map[style.Form]chart.Form{style.Number: chart.Number, style.Day: chart.Day, style.Minute: chart.Minute, style.Second: chart.Second}
-	return chart.Cell{Value: c.value, Formula: c.formula, Form: forms[c.look.Form], Places: c.look.Places}, known
+	forms := map[style.Form]chart.Form{
+		style.Number: chart.Number, style.Day: chart.Day, style.Minute: chart.Minute, style.Second: chart.Second,
+	}
+	return chart.Cell{Value: c.Value, Formula: c.Formula, Form: forms[c.Look.Form], Places: c.Look.Places}, known
 }

@@ -8,6 +8,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/workbook/prompts"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // Filling is a record to be filled in further, as a workbook of its own.
@@ -25,7 +26,7 @@ type Filling struct {
 // each of its tables with the lists, input checks and notes of an empty record,
 // and what goes where. Over the most bytes it is an error.
 func WriteRecord(w io.Writer, f Filling) error {
-	var all []page
+	var all []writer.Page
 	if len(f.Sheets) > 0 {
 		all = append(all, fieldPage(f.Job, f.Sheets))
 	}
@@ -34,33 +35,33 @@ func WriteRecord(w io.Writer, f Filling) error {
 	}
 	all = append(all, columnsPage(Blank{Forms: f.Forms}))
 	for i := range all {
-		all[i].job = f.Job.Name
+		all[i].Job = f.Job.Name
 	}
-	return file{
-		job: f.Job, tool: f.Tool, says: "a record, its tables SHA-256 " + f.Sum, pages: all, most: f.Most,
-	}.write(w)
+	return writer.File{
+		Job: f.Job, Tool: f.Tool, Says: "a record, its tables SHA-256 " + f.Sum, Pages: all, Most: f.Most,
+	}.Write(w)
 }
 
 // fillPage is a table of a record with what is asked of its entries. Blanks in
 // a table short enough to be filled in by hand are boxed.
-func fillPage(t grid.Table, f grid.Form) page {
-	p := tablePage(t, t.Name)
-	p.checks = prompts.Checks(f)
+func fillPage(t grid.Table, f grid.Form) writer.Page {
+	p := writer.TablePage(t, t.Name)
+	p.Checks = prompts.Checks(f)
 	looks := make([]style.Look, len(f.Fields))
 	for i, field := range f.Fields {
 		looks[i] = fieldLook(field.Takes)
 		if looks[i].Stands == style.Indented {
-			p.widths[i] = max(p.widths[i], style.HeadWidth(field.Header)+style.IndentWidth)
+			p.Widths[i] = max(p.Widths[i], style.HeadWidth(field.Header)+style.IndentWidth)
 		}
 	}
-	p.columns = looks
-	boxed, rows := len(t.Rows) <= mostPrinted, p.rows
-	p.rows = func(yield func(int, row) bool) {
+	p.Columns = looks
+	boxed, rows := len(t.Rows) <= writer.MostPrinted, p.Rows
+	p.Rows = func(yield func(int, writer.Row) bool) {
 		for n, r := range rows {
 			switch {
 			case n == 1:
 				for i, field := range f.Fields {
-					r.cells[i].look = headLook(field)
+					r.Cells[i].Look = headLook(field)
 				}
 			case boxed:
 				r = blanksBoxed(r, looks)
@@ -74,12 +75,12 @@ func fillPage(t grid.Table, f grid.Form) page {
 }
 
 // blanksBoxed is a row whose blanks show where to write.
-func blanksBoxed(r row, looks []style.Look) row {
-	r.cells = slices.Clone(r.cells)
-	for i, l := range looks[:min(len(looks), len(r.cells))] {
-		if r.cells[i].value == nil {
+func blanksBoxed(r writer.Row, looks []style.Look) writer.Row {
+	r.Cells = slices.Clone(r.Cells)
+	for i, l := range looks[:min(len(looks), len(r.Cells))] {
+		if r.Cells[i].Value == nil {
 			l.Boxed = true
-			r.cells[i].look = l
+			r.Cells[i].Look = l
 		}
 	}
 	return r

@@ -7,6 +7,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
+	"firstboard/report/workbook/writer"
 )
 
 // typed finds the cells of the record's copied tables.
@@ -25,7 +26,7 @@ func typedIn(b Book, t names.Titles) typed {
 
 // at is a cell that gives what stands at a place of the record, by a formula;
 // known is false where the workbook holds no such cell.
-func (t typed) at(p evidence.Place) (c cell, known bool) {
+func (t typed) at(p evidence.Place) (c writer.Cell, known bool) {
 	at, ok := p.(names.Celled)
 	if !ok {
 		return c, false
@@ -36,8 +37,8 @@ func (t typed) at(p evidence.Place) (c cell, known bool) {
 	if !found || column < 1 || column > len(table.Rows[i].Cells) {
 		return c, false
 	}
-	c = copied(table.Rows[i].Cells[column-1])
+	c = writer.Copied(table.Rows[i].Cells[column-1])
 	sheet, _ := t.titles.Sheet(name)
-	c.formula = formula.Quoted(sheet) + "!" + formula.Name(column, number)
+	c.Formula = formula.Quoted(sheet) + "!" + formula.Name(column, number)
 	return c, true
 }

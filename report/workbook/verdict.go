@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // verdict is what an area's sheet says while nobody changes the record: the
@@ -43,20 +44,20 @@ func cellsOf(column, first, last int) string {
 }
 
 // areaTints color verdict and outcomes by what they give now.
-func areaTints(first, last int) []tint {
+func areaTints(first, last int) []writer.Tint {
 	outcome, counts := formula.Letters(outcomeColumn), formula.Letters(countsColumn)
 	cells := cellsOf(outcomeColumn, first, last)
 	at := fmt.Sprintf("$%s%d", outcome, first)
 	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met")`, counts, first, at)
 	return append(verdictTints(fmt.Sprintf("A%d:C%d", verdictRow, verdictRow), fmt.Sprintf("$A$%d", verdictRow)),
-		tint{cells, stops, style.Look{Tone: style.Orange}})
+		writer.Tint{Cells: cells, Condition: stops, Tone: style.Orange})
 }
 
 // verdictTints are blue for a GO and orange for anything else.
-func verdictTints(cells, verdict string) []tint {
-	return []tint{
-		{cells, fmt.Sprintf("%s=%q", verdict, evidence.Go), style.Look{Tone: style.Blue}},
-		{cells, fmt.Sprintf("%s<>%q", verdict, evidence.Go), style.Look{Tone: style.Orange}},
+func verdictTints(cells, verdict string) []writer.Tint {
+	return []writer.Tint{
+		{Cells: cells, Condition: fmt.Sprintf("%s=%q", verdict, evidence.Go), Tone: style.Blue},
+		{Cells: cells, Condition: fmt.Sprintf("%s<>%q", verdict, evidence.Go), Tone: style.Orange},
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 	"firstboard/report/grid"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // Listing is a table that no record holds: how wide its columns stand, in
@@ -25,44 +26,44 @@ type Listing struct {
 // WriteListings writes a workbook of tables alone, a sheet each, to be filtered
 // and printed. Says is the description that the file gives of itself.
 func WriteListings(w io.Writer, tool, title, says string, listings []Listing) error {
-	var all []page
+	var all []writer.Page
 	for _, l := range listings {
 		if len(l.Rows) >= excelize.TotalRows {
 			return fmt.Errorf("%s has %d rows, more than a sheet holds; write lines of JSON alone, or gather fewer records",
 				l.Name, len(l.Rows))
 		}
 		p := l.page()
-		p.job = title
+		p.Job = title
 		all = append(all, p)
 	}
-	return file{job: report.Job{Name: title}, tool: tool, says: says, pages: all}.write(w)
+	return writer.File{Job: report.Job{Name: title}, Tool: tool, Says: says, Pages: all}.Write(w)
 }
 
-func (l Listing) page() page {
-	return page{
-		name: l.Name, widths: l.Widths, rows: l.lines(), last: len(l.Rows) + 1, head: 1, frozen: true,
-		filtered: true, printed: l.Printed,
+func (l Listing) page() writer.Page {
+	return writer.Page{
+		Name: l.Name, Widths: l.Widths, Rows: l.lines(), Last: len(l.Rows) + 1, Head: 1, Frozen: true,
+		Filtered: true, Printed: l.Printed,
 	}
 }
 
 // lines are the rows as they are shown: boxed, a verdict in its color.
-func (l Listing) lines() iter.Seq2[int, row] {
-	return func(yield func(int, row) bool) {
-		columns := columnsOf(l.Table)
-		head := header(l.Header...)
-		for i := range head.cells {
-			head.cells[i].look.Stands = columns.stands(i)
+func (l Listing) lines() iter.Seq2[int, writer.Row] {
+	return func(yield func(int, writer.Row) bool) {
+		columns := writer.ColumnsOf(l.Table)
+		head := writer.Header(l.Header...)
+		for i := range head.Cells {
+			head.Cells[i].Look.Stands = columns.Stands(i)
 		}
 		if !yield(1, head) {
 			return
 		}
-		var cells []cell
+		var cells []writer.Cell
 		for _, r := range l.Rows {
 			cells = cells[:0]
 			for i, entry := range r.Cells {
-				cells = append(cells, columns.placed(listed(entry), i))
+				cells = append(cells, columns.Placed(listed(entry), i))
 			}
-			if !yield(r.Number, row{cells: cells}) {
+			if !yield(r.Number, writer.Row{Cells: cells}) {
 				return
 			}
 		}
@@ -70,19 +71,19 @@ func (l Listing) lines() iter.Seq2[int, row] {
 }
 
 // listed is a cell of a listing. What is longer than a cell holds is cut.
-func listed(entry grid.Cell) cell {
+func listed(entry grid.Cell) writer.Cell {
 	const most, more = excelize.TotalCellChars, "..."
-	if tooLong(entry.Text) {
+	if writer.TooLong(entry.Text) {
 		entry.Text = names.Cut(entry.Text, most-len(more)) + more
 	}
-	c := copied(entry)
-	c.look.Boxed, c.look.Top = true, true
+	c := writer.Copied(entry)
+	c.Look.Boxed, c.Look.Top = true, true
 	switch {
 	case entry.Kind != grid.TextCell:
 	case entry.Text == string(evidence.Go):
-		c.look.Tone = style.Blue
+		c.Look.Tone = style.Blue
 	case entry.Text == string(evidence.NoGo):
-		c.look.Tone = style.Orange
+		c.Look.Tone = style.Orange
 	}
 	return c
 }

@@ -1,4 +1,4 @@
-package workbook
+package writer
 
 import (
 	"iter"
@@ -9,58 +9,58 @@ import (
 	"firstboard/report/workbook/style"
 )
 
-// tablePage is a table of the record: every row under the number it had, and
+// TablePage is a table of the record: every row under the number it had, and
 // every cell as it was typed.
-func tablePage(t grid.Table, name string) page { return columnsOf(t).page(t, name) }
+func TablePage(t grid.Table, name string) Page { return ColumnsOf(t).Page(t, name) }
 
-func (c columns) page(t grid.Table, name string) page {
-	p := page{name: name, widths: c.widths, rows: tableRows(t, c), last: 1, head: 1, frozen: true, grid: true}
+func (c Columns) Page(t grid.Table, name string) Page {
+	p := Page{Name: name, Widths: c.widths, Rows: tableRows(t, c), Last: 1, Head: 1, Frozen: true, Grid: true}
 	if n := len(t.Rows); n > 0 {
-		p.last = t.Rows[n-1].Number
+		p.Last = t.Rows[n-1].Number
 	}
 	return p
 }
 
-func tableRows(t grid.Table, c columns) iter.Seq2[int, row] {
-	return func(yield func(int, row) bool) {
-		head := header(t.Header...)
-		for i := range head.cells {
-			head.cells[i].look.Stands = c.stands(i)
-			head.cells[i].look.Turned = c.turned[i]
+func tableRows(t grid.Table, c Columns) iter.Seq2[int, Row] {
+	return func(yield func(int, Row) bool) {
+		head := Header(t.Header...)
+		for i := range head.Cells {
+			head.Cells[i].Look.Stands = c.Stands(i)
+			head.Cells[i].Look.Turned = c.turned[i]
 		}
 		if !yield(1, head) {
 			return
 		}
-		var cells []cell
+		var cells []Cell
 		least := 0.0 // a long table, which is not printed, keeps the usual height
-		if len(t.Rows) <= mostPrinted {
+		if len(t.Rows) <= MostPrinted {
 			least = tightLine
 		}
 		for _, r := range t.Rows {
 			cells = cells[:0]
 			for i, entry := range r.Cells {
-				cells = append(cells, c.placed(copied(entry), i))
+				cells = append(cells, c.Placed(Copied(entry), i))
 			}
-			if !yield(r.Number, row{cells: cells, least: least}) {
+			if !yield(r.Number, Row{Cells: cells, Least: least}) {
 				return
 			}
 		}
 	}
 }
 
-// copied is a cell of the record. What a spreadsheet cannot hold as a number
+// Copied is a cell of the record. What a spreadsheet cannot hold as a number
 // or a day without changing it stays the text it was typed as.
-func copied(c grid.Cell) cell {
+func Copied(c grid.Cell) Cell {
 	switch c.Kind {
 	case grid.BlankCell:
-		return cell{}
+		return Cell{}
 	case grid.NumberCell:
-		if x, places, ok := plainNumber(c.Text); ok {
-			return cell{value: x, look: style.Look{Form: style.Number, Places: max(places, int(c.Places))}}
+		if x, places, ok := PlainNumber(c.Text); ok {
+			return Cell{Value: x, Look: style.Look{Form: style.Number, Places: max(places, int(c.Places))}}
 		}
 	case grid.DayCell, grid.TimeCell:
 		if holdsClock(c.Clock()) {
-			return cell{value: c.Clock(), look: style.Look{Form: clockForm(c)}}
+			return Cell{Value: c.Clock(), Look: style.Look{Form: clockForm(c)}}
 		}
 	}
 	return copiedText(c.Text)
@@ -68,12 +68,12 @@ func copied(c grid.Cell) cell {
 
 // copiedText keeps an entry like 007 a text when somebody edits it. Long ones
 // go without: some spreadsheets show a long cell of that format as ####.
-func copiedText(s string) cell {
+func copiedText(s string) Cell {
 	const short = 255
 	if len(s) > short {
-		return cell{value: s}
+		return Cell{Value: s}
 	}
-	return cell{value: s, look: style.Look{Form: style.Literal}}
+	return Cell{Value: s, Look: style.Look{Form: style.Literal}}
 }
 
 // holdsClock says whether every spreadsheet counts that day alike: they
@@ -92,15 +92,15 @@ func clockForm(c grid.Cell) style.Form {
 	return style.Minute
 }
 
-// columns are how the columns of a table stand: as wide as their widest
+// Columns are how the columns of a table stand: as wide as their widest
 // entry, within reason, and to the right where they begin with a number.
-type columns struct {
+type Columns struct {
 	widths []float64
 	first  []grid.CellKind // of the entries, the first that is not blank
 	turned []bool          // headers that stand upright
 }
 
-func (c columns) stands(i int) style.Stand {
+func (c Columns) Stands(i int) style.Stand {
 	switch {
 	case c.numbers(i):
 		return style.AtRight
@@ -111,26 +111,26 @@ func (c columns) stands(i int) style.Stand {
 }
 
 // numbers says whether a column stands to the right.
-func (c columns) numbers(i int) bool {
+func (c Columns) numbers(i int) bool {
 	return i >= 0 && i < len(c.first) && c.first[i] == grid.NumberCell
 }
 
-// placed sets where an entry stands in its column: a number as the column
+// Placed sets where an entry stands in its column: a number as the column
 // does, anything else at its left, a little in from a number.
-func (c columns) placed(entry cell, i int) cell {
-	if entry.value == nil {
+func (c Columns) Placed(entry Cell, i int) Cell {
+	if entry.Value == nil {
 		return entry
 	}
-	entry.look.Stands = c.stands(i)
-	if entry.look.Form != style.Number && entry.look.Stands == style.AtRight {
-		entry.look.Stands = style.Indented
+	entry.Look.Stands = c.Stands(i)
+	if entry.Look.Form != style.Number && entry.Look.Stands == style.AtRight {
+		entry.Look.Stands = style.Indented
 	}
 	return entry
 }
 
-func columnsOf(t grid.Table) columns {
+func ColumnsOf(t grid.Table) Columns {
 	n := len(t.Header)
-	c := columns{widths: make([]float64, n), first: make([]grid.CellKind, n), turned: make([]bool, n)}
+	c := Columns{widths: make([]float64, n), first: make([]grid.CellKind, n), turned: make([]bool, n)}
 	for i, h := range t.Header {
 		c.widths[i] = style.HeadWidth(h)
 	}
@@ -145,7 +145,7 @@ func columnsOf(t grid.Table) columns {
 		}
 	}
 	for i := range c.widths {
-		if c.stands(i) == style.Indented {
+		if c.Stands(i) == style.Indented {
 			c.widths[i] += style.IndentWidth
 		}
 	}

@@ -1,4 +1,4 @@
-package workbook
+package writer
 
 import (
 	"io"
@@ -11,20 +11,20 @@ import (
 	"firstboard/report/workbook/style"
 )
 
-// file is all that one file holds.
-type file struct {
-	job   report.Job
-	tool  string // name and version
-	says  string // of itself
-	pages []page
-	most  uint64 // bytes unpacked, over which it is not written; 0 for any
+// File is all that one file holds.
+type File struct {
+	Job   report.Job
+	Tool  string // name and version
+	Says  string // of itself
+	Pages []Page
+	Most  uint64 // bytes unpacked, over which it is not written; 0 for any
 }
 
-// write writes the file. Equal files give equal bytes.
-func (f file) write(w io.Writer) error {
+// Write writes the file. Equal files give equal bytes.
+func (f File) Write(w io.Writer) error {
 	x := excelize.NewFile(excelize.Options{TmpDir: noFolder})
 	defer x.Close()
-	x.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, f.most) })
+	x.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, f.Most) })
 	if err := f.describe(x); err != nil {
 		return err
 	}
@@ -32,7 +32,7 @@ func (f file) write(w io.Writer) error {
 		return err
 	}
 	bind := &binder{file: x, styles: map[style.Look]int{}}
-	for _, p := range f.pages {
+	for _, p := range f.Pages {
 		if err := bind.add(p); err != nil {
 			return err
 		}
@@ -57,22 +57,22 @@ func inOrder(f *excelize.File) {
 
 // describe sets the document's properties from the job. The dates are fixed:
 // when a workbook was made says nothing of the floor.
-func (f file) describe(x *excelize.File) error {
+func (f File) describe(x *excelize.File) error {
 	const made = "2000-01-01T00:00:00Z"
-	author := f.job.PreparedBy
+	author := f.Job.PreparedBy
 	if author == "" {
-		author = f.tool
+		author = f.Tool
 	}
 	err := x.SetDocProps(&excelize.DocProperties{
-		Title: f.job.Name, Subject: f.job.Site, Creator: author, LastModifiedBy: author,
-		Description: f.says,
+		Title: f.Job.Name, Subject: f.Job.Site, Creator: author, LastModifiedBy: author,
+		Description: f.Says,
 		Created:     made, Modified: made,
 	})
 	if err != nil {
 		return err
 	}
 	qualify(x)
-	return x.SetAppProps(&excelize.AppProperties{Application: f.tool, Company: f.job.Company})
+	return x.SetAppProps(&excelize.AppProperties{Application: f.Tool, Company: f.Job.Company})
 }
 
 // qualify writes the core properties with the prefix that every program writes

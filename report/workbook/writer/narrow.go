@@ -1,4 +1,4 @@
-package workbook
+package writer
 
 import (
 	"math"
@@ -9,16 +9,16 @@ import (
 	"firstboard/report/workbook/style"
 )
 
-// mostPrinted is how many rows of a table are printed.
-const mostPrinted = 500
+// MostPrinted is how many rows of a table are printed.
+const MostPrinted = 500
 
-// narrowed are the columns of a table as it is printed: narrower, each down to
+// Narrowed are the columns of a table as it is printed: narrower, each down to
 // its longest word, where that saves a page of the paper lying; and where that
 // does not do, headers that are wider than all that stands below them turned
 // upright.
-func narrowed(t grid.Table) columns {
-	c := columnsOf(t)
-	if len(t.Rows) > mostPrinted {
+func Narrowed(t grid.Table) Columns {
+	c := ColumnsOf(t)
+	if len(t.Rows) > MostPrinted {
 		return c
 	}
 	words := c.wordWidths(t)
@@ -30,7 +30,7 @@ func narrowed(t grid.Table) columns {
 		}
 	}
 	switch full := 0.99 * paperWide / (paperUnit * tableScale / 100); {
-	case math.Ceil(total(turned)/full) < math.Ceil(total(heads)/full):
+	case math.Ceil(Total(turned)/full) < math.Ceil(Total(heads)/full):
 		for i := range turned {
 			c.turned[i] = turned[i] < heads[i]
 		}
@@ -51,7 +51,7 @@ const (
 // fitted are widths taken in evenly, none under its least, to as few pages as
 // can be; as they are where that saves none.
 func fitted(widths, least []float64, full float64) []float64 {
-	wide, narrow := total(widths), total(least)
+	wide, narrow := Total(widths), Total(least)
 	room := math.Ceil(narrow/full) * full
 	if room >= wide {
 		return widths
@@ -63,7 +63,7 @@ func fitted(widths, least []float64, full float64) []float64 {
 	return all
 }
 
-func total(widths []float64) float64 {
+func Total(widths []float64) float64 {
 	sum := 0.0
 	for _, w := range widths {
 		sum += w
@@ -73,7 +73,7 @@ func total(widths []float64) float64 {
 
 // wordWidths are the widths under which a word of a column's entries would be
 // broken, or in a long table more than one row in ten.
-func (c columns) wordWidths(t grid.Table) []float64 {
+func (c Columns) wordWidths(t grid.Table) []float64 {
 	const short = 20
 	least := make([]float64, len(c.widths))
 	for i := range least {
@@ -87,7 +87,7 @@ func (c columns) wordWidths(t grid.Table) []float64 {
 		if slices.Sort(whole); len(whole) > short {
 			least[i] = max(least[i], whole[len(whole)*9/10])
 		}
-		if c.stands(i) == style.Indented {
+		if c.Stands(i) == style.Indented {
 			least[i] += style.IndentWidth
 		}
 	}

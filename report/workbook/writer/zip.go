@@ -1,4 +1,4 @@
-package workbook
+package writer
 
 import (
 	"archive/zip"

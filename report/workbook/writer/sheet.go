@@ -1,18 +1,19 @@
-package workbook
+package writer
 
 import (
 	"errors"
-	"firstboard/report/workbook/style"
 	"fmt"
 	"unicode/utf16"
 
 	"github.com/xuri/excelize/v2"
+
+	"firstboard/report/workbook/style"
 )
 
 // sheet is a page while it is written.
 type sheet struct {
 	*binder
-	page   page
+	page   Page
 	sw     *excelize.StreamWriter
 	values []any // of the row in hand
 	cells  []excelize.Cell
@@ -22,9 +23,9 @@ type sheet struct {
 type link struct{ from, to string }
 
 // write adds one row, as high as its longest text asks.
-func (s *sheet) write(number int, r row) error {
+func (s *sheet) write(number int, r Row) error {
 	s.values, s.cells = s.values[:0], s.cells[:0]
-	for _, c := range r.cells {
+	for _, c := range r.Cells {
 		if err := s.put(number, c); err != nil {
 			return err
 		}
@@ -37,24 +38,24 @@ func (s *sheet) write(number int, r row) error {
 }
 
 // put lays one cell down.
-func (s *sheet) put(number int, c cell) error {
+func (s *sheet) put(number int, c Cell) error {
 	column := len(s.values)
-	if c.value == nil && c.look == (style.Look{}) {
-		s.values = append(s.values, make([]any, max(c.across, 1))...)
+	if c.Value == nil && c.Look == (style.Look{}) {
+		s.values = append(s.values, make([]any, max(c.Across, 1))...)
 		return nil
 	}
-	if text, _ := c.value.(string); tooLong(text) {
+	if text, _ := c.Value.(string); TooLong(text) {
 		return errors.New("a text is longer than a cell of a workbook holds")
 	}
-	if s.page.values {
-		c.formula = ""
+	if s.page.Values {
+		c.Formula = ""
 	}
-	id, err := s.style(c.look)
+	id, err := s.style(c.Look)
 	if err != nil {
 		return err
 	}
-	s.lay(excelize.Cell{StyleID: id, Formula: c.formula, Value: c.value})
-	for i := 1; i < c.across; i++ {
+	s.lay(excelize.Cell{StyleID: id, Formula: c.Formula, Value: c.Value})
+	for i := 1; i < c.Across; i++ {
 		s.lay(excelize.Cell{StyleID: id})
 	}
 	return s.join(number, column, c)
@@ -67,8 +68,8 @@ func (s *sheet) lay(c excelize.Cell) {
 }
 
 // join merges a cell across its columns and notes where it leads.
-func (s *sheet) join(number, column int, c cell) error {
-	if c.across < 2 && c.link == "" {
+func (s *sheet) join(number, column int, c Cell) error {
+	if c.Across < 2 && c.link == "" {
 		return nil
 	}
 	from, err := excelize.CoordinatesToCellName(column+1, number)
@@ -78,10 +79,10 @@ func (s *sheet) join(number, column int, c cell) error {
 	if c.link != "" {
 		s.links = append(s.links, link{from, c.link})
 	}
-	if c.across < 2 {
+	if c.Across < 2 {
 		return nil
 	}
-	to, err := excelize.CoordinatesToCellName(column+c.across, number)
+	to, err := excelize.CoordinatesToCellName(column+c.Across, number)
 	if err != nil {
 		return err
 	}
@@ -91,24 +92,24 @@ func (s *sheet) join(number, column int, c cell) error {
 // close sets all that stands after the rows.
 func (s *sheet) close() error {
 	for _, l := range s.links {
-		if err := s.file.SetCellHyperLink(s.page.name, l.from, l.to, "Location"); err != nil {
+		if err := s.file.SetCellHyperLink(s.page.Name, l.from, l.to, "Location"); err != nil {
 			return err
 		}
 	}
-	for _, t := range s.page.tints {
+	for _, t := range s.page.Tints {
 		if err := s.tint(t); err != nil {
 			return err
 		}
 	}
-	for _, v := range s.page.checks {
+	for _, v := range s.page.Checks {
 		if !fits(v) {
 			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
 		}
-		if err := s.file.AddDataValidation(s.page.name, v); err != nil {
+		if err := s.file.AddDataValidation(s.page.Name, v); err != nil {
 			return err
 		}
 	}
-	for _, c := range s.page.charts {
+	for _, c := range s.page.Charts {
 		if err := s.place(c); err != nil {
 			return err
 		}
@@ -119,7 +120,7 @@ func (s *sheet) close() error {
 	if err := s.print(s.page); err != nil {
 		return err
 	}
-	for _, number := range s.page.breaks {
+	for _, number := range s.page.Breaks {
 		if err := s.sw.InsertPageBreak(fmt.Sprintf("A%d", number)); err != nil {
 			return err
 		}
@@ -129,24 +130,26 @@ func (s *sheet) close() error {
 
 // filter lets a reader pick rows by what stands in their cells.
 func (s *sheet) filter() error {
-	if !s.page.filtered {
+	if !s.page.Filtered {
 		return nil
 	}
-	corner, err := excelize.CoordinatesToCellName(len(s.page.widths), s.page.last)
+	corner, err := excelize.CoordinatesToCellName(len(s.page.Widths), s.page.Last)
 	if err != nil {
 		return err
 	}
-	return s.file.AutoFilter(s.page.name, "A1:"+corner, nil)
+	return s.file.AutoFilter(s.page.Name, "A1:"+corner, nil)
 }
 
-func (s *sheet) tint(t tint) error {
-	style := t.look.Style()
-	id, err := s.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: t.look.Ink()}, Fill: style.Fill})
+func (s *sheet) tint(t Tint) error {
+	look := style.Look{Tone: t.Tone}
+	id, err := s.file.NewConditionalStyle(&excelize.Style{
+		Font: &excelize.Font{Color: look.Ink()}, Fill: look.Style().Fill,
+	})
 	if err != nil {
 		return err
 	}
-	return s.file.SetConditionalFormat(s.page.name, t.cells, []excelize.ConditionalFormatOptions{
-		{Type: "formula", Criteria: t.condition, Format: &id},
+	return s.file.SetConditionalFormat(s.page.Name, t.Cells, []excelize.ConditionalFormatOptions{
+		{Type: "formula", Criteria: t.Condition, Format: &id},
 	})
 }
 

@@ -1,4 +1,4 @@
-package workbook
+package writer
 
 import (
 	"fmt"
@@ -13,7 +13,7 @@ import (
 // the two usual papers, each way.
 const (
 	paperWide   = 756
-	paperTall   = 544
+	PaperTall   = 544
 	paperNarrow = 559
 	paperHigh   = 741
 )
@@ -23,19 +23,19 @@ const paperUnit = 6.125
 
 // frame sets what a sheet must know before its first row: its extent, how it
 // fits the paper, and whether its grid is drawn.
-func (b *binder) frame(p page) error {
+func (b *binder) frame(p Page) error {
 	fit := p.scale() == 0
-	if err := b.file.SetSheetProps(p.name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
+	if err := b.file.SetSheetProps(p.Name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
 		return err
 	}
-	if err := b.file.SetSheetView(p.name, 0, &excelize.ViewOptions{ShowGridLines: &p.grid}); err != nil {
+	if err := b.file.SetSheetView(p.Name, 0, &excelize.ViewOptions{ShowGridLines: &p.Grid}); err != nil {
 		return err
 	}
-	corner, err := excelize.CoordinatesToCellName(max(len(p.widths), 1), max(p.last, 1))
+	corner, err := excelize.CoordinatesToCellName(max(len(p.Widths), 1), max(p.Last, 1))
 	if err != nil {
 		return err
 	}
-	return b.file.SetSheetDimension(p.name, "A1:"+corner)
+	return b.file.SetSheetDimension(p.Name, "A1:"+corner)
 }
 
 // tableScale prints letters of 10 points at 8: in percent.
@@ -43,11 +43,11 @@ const tableScale = 80
 
 // scale is what a page is printed at, in percent; 0 where it is made as wide as
 // the paper.
-func (p page) scale() uint {
+func (p Page) scale() uint {
 	switch {
-	case p.breaks != nil, p.small:
+	case p.Breaks != nil, p.Small:
 		return 100
-	case p.tight, p.copied():
+	case p.Tight, p.copied():
 		return tableScale
 	}
 	return 0
@@ -55,25 +55,25 @@ func (p page) scale() uint {
 
 // copied says that a page is a table of the record, which may be several pages
 // wide.
-func (p page) copied() bool { return p.grid && p.columns == nil }
+func (p Page) copied() bool { return p.Grid && p.Columns == nil }
 
 // sheets is how many pages of paper a table takes at its own scale.
-func (p page) sheets(wide, tall float64) float64 {
+func (p Page) sheets(wide, tall float64) float64 {
 	const scale, head, broken = tableScale / 100.0, 3, 10 // rows: of each page's header, and of texts in several lines
 	rows := math.Floor(tall/(tightLine*scale)) - head
-	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.last+broken)/rows)
+	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.Last+broken)/rows)
 }
 
 // upright says that a page takes less paper standing.
-func (p page) upright() bool {
-	return p.copied() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, paperTall)
+func (p Page) upright() bool {
+	return p.copied() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, PaperTall)
 }
 
 // print sets the page up for any paper, its name and number at the foot, its
 // header on every page.
-func (b *binder) print(p page) error {
+func (b *binder) print(p Page) error {
 	way, wide, tall, scale := "landscape", p.across(), 0, p.scale()
-	if p.single {
+	if p.Single {
 		tall = 1
 	}
 	if p.upright() {
@@ -83,13 +83,13 @@ func (b *binder) print(p page) error {
 	if scale == 0 {
 		layout = &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
 	}
-	if err := b.file.SetPageLayout(p.name, layout); err != nil {
+	if err := b.file.SetPageLayout(p.Name, layout); err != nil {
 		return err
 	}
-	if err := b.file.SetPageMargins(p.name, margins()); err != nil {
+	if err := b.file.SetPageMargins(p.Name, margins()); err != nil {
 		return err
 	}
-	if err := b.file.SetHeaderFooter(p.name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}); err != nil {
+	if err := b.file.SetHeaderFooter(p.Name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}); err != nil {
 		return err
 	}
 	if err := b.confine(p); err != nil {
@@ -99,68 +99,68 @@ func (b *binder) print(p page) error {
 }
 
 // foot is what stands below each page, in letters that are scaled as its own.
-func (p page) foot() string {
+func (p Page) foot() string {
 	size := "&10"
 	if p.scale() == 100 {
 		size = "&8"
 	}
-	return "&L" + size + "&A&C" + size + footed(p.job) + "&R" + size + "&P / &N"
+	return "&L" + size + "&A&C" + size + footed(p.Job) + "&R" + size + "&P / &N"
 }
 
 // confine prints the first rows alone, or nothing.
-func (b *binder) confine(p page) error {
+func (b *binder) confine(p Page) error {
 	from, corner := "$A$1", "$A$1"
 	switch {
-	case p.unprinted: // a cell that holds nothing
+	case p.Unprinted: // a cell that holds nothing
 		from = formula.Fixed(excelize.MaxColumns, 1)
 		corner = from
-	case p.printed > 0:
-		corner = formula.Fixed(p.printed, max(p.last, 1))
-	case p.shown == 0:
+	case p.Printed > 0:
+		corner = formula.Fixed(p.Printed, max(p.Last, 1))
+	case p.Shown == 0:
 		return nil
 	default:
-		corner = formula.Fixed(len(p.widths), p.shown)
+		corner = formula.Fixed(len(p.Widths), p.Shown)
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
-		Name: "_xlnm.Print_Area", Scope: p.name, RefersTo: formula.Quoted(p.name) + "!" + from + ":" + corner,
+		Name: "_xlnm.Print_Area", Scope: p.Name, RefersTo: formula.Quoted(p.Name) + "!" + from + ":" + corner,
 	})
 }
 
 // repeat prints the header on every page, and the first column too where the
 // sheet is several pages wide.
-func (b *binder) repeat(p page) error {
-	if p.head == 0 {
+func (b *binder) repeat(p Page) error {
+	if p.Head == 0 {
 		return nil
 	}
-	rows := fmt.Sprintf("%s!$%d:$%d", formula.Quoted(p.name), p.head, p.head)
+	rows := fmt.Sprintf("%s!$%d:$%d", formula.Quoted(p.Name), p.Head, p.Head)
 	if p.across() > 1 {
-		rows = formula.Quoted(p.name) + "!$A:$A," + rows
+		rows = formula.Quoted(p.Name) + "!$A:$A," + rows
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
-		Name: "_xlnm.Print_Titles", Scope: p.name, RefersTo: rows,
+		Name: "_xlnm.Print_Titles", Scope: p.Name, RefersTo: rows,
 	})
 }
 
 // across is how many printed pages lie side by side: one, unless a table
 // would be too small to read on one.
-func (p page) across() int {
-	if !p.grid {
+func (p Page) across() int {
+	if !p.Grid {
 		return 1
 	}
 	return int(math.Ceil(p.wide() * tableScale / 100 / paperWide))
 }
 
 // wide is the width of the sheet in points.
-func (p page) wide() float64 {
-	return max(total(p.widths), 1) * paperUnit
+func (p Page) wide() float64 {
+	return max(Total(p.Widths), 1) * paperUnit
 }
 
-// ruled is how many empty rows of a height one printed page has room for below
+// Ruled is how many empty rows of a height one printed page has room for below
 // a header of two lines.
-func (p page) ruled(tall float64) int {
+func (p Page) Ruled(tall float64) int {
 	const headRows = 2
 	scale := min(1, paperWide*float64(p.across())/p.wide())
-	return int(paperTall/scale/tall) - headRows
+	return int(PaperTall/scale/tall) - headRows
 }
 
 // margins are in inches.
