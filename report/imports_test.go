@@ -38,7 +38,7 @@ func allowed() map[string][]string {
 		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
-			"report/workbook/names", "report/workbook/prompts", "report/workbook/said", "report/workbook/style",
+			"report/workbook/names", "report/workbook/said", "report/workbook/style",
 			"report/workbook/writer"),
 
 		"report/workbook/style":   {},
@@ -47,6 +47,8 @@ func allowed() map[string][]string {
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
 		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
 		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
+		"report/workbook/entry": append(slices.Clone(outer), "report/workbook/formula", "report/workbook/prompts",
+			"report/workbook/style", "report/workbook/writer"),
 		"report/workbook/chart": append(slices.Clone(outer), "report/pictures", "report/workbook/formula",
 			"report/workbook/style"),
 
@@ -57,15 +59,17 @@ func allowed() map[string][]string {
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
 		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/forms", "report/record/intake",
-			"report/record/weather", "report/workbook", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+			"report/record/weather", "report/workbook", "report/workbook/entry", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 
 // homes are the only folders in which some packages may be imported.
 func homes() map[string][]string {
 	return map[string][]string{
-		"github.com/xuri/excelize/v2": {"report/record/sheet", "report/workbook", "report/workbook/prompts",
-			"report/workbook/style", "report/workbook/writer"},
+		"github.com/xuri/excelize/v2": {
+			"report/record/sheet", "report/workbook", "report/workbook/prompts",
+			"report/workbook/style", "report/workbook/writer",
+		},
 		"github.com/urfave/cli/v2": {"cmd/firstboard"},
 		"os":                       {"report/untrusted", "report/record/sheet", "cmd/firstboard", "testdata/published"},
 	}

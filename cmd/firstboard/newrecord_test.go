@@ -13,7 +13,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/record"
-	"firstboard/report/workbook"
+	"firstboard/report/workbook/entry"
 )
 
 func readRecord(t *testing.T, path string) record.Record {
@@ -46,7 +46,7 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 		t.Fatal(err)
 	}
 	err := save([]target{{book, func(w io.Writer) error {
-		return workbook.WriteRecord(w, filling(rec, rec.Tables, nil))
+		return entry.WriteRecord(w, filling(rec, rec.Tables, nil))
 	}}}, false)
 	if err != nil {
 		t.Fatal(err)

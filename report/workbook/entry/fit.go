@@ -1,4 +1,4 @@
-package workbook
+package entry
 
 import (
 	"time"

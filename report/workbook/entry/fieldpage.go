@@ -1,4 +1,4 @@
-package workbook
+package entry
 
 import (
 	"fmt"
@@ -73,7 +73,8 @@ func (f *fieldPaper) part(part grid.FieldPart) {
 	first := 2
 	for i, order := range part.Orders {
 		lines := []writer.Row{
-			{}, fieldLine(part.Area, style.Look{Bold: true, Tone: style.Heading}, 0),
+			{},
+			fieldLine(part.Area, style.Look{Bold: true, Tone: style.Heading}, 0),
 			fieldLine("☐ "+order, style.Look{}, 0),
 		}
 		f.together(lines[min(i, 1)*first:]...)
