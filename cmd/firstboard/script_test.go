@@ -25,12 +25,6 @@ func TestMain(m *testing.M) {
 	})
 }
 
-// runOnce is the whole of the command's process.
-func runOnce() int {
-	debug.SetGCPercent(sweptOften)
-	return run(os.Args, os.Stdout, os.Stderr)
-}
-
 // TestScripts runs testdata/script/*.txtar. What a script compares with a file of
 // its own is written anew as the demonstration is. Beside the usual commands:
 //

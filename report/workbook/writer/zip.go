@@ -26,23 +26,39 @@ type parts struct {
 	to   io.Writer
 	all  []*part
 	most uint64 // bytes before they are compressed; 0 for any number
+	pack *flate.Writer
 }
 
 type part struct {
 	name   string
 	packed bytes.Buffer
-	pack   *flate.Writer
+	pack   *flate.Writer // of all parts, which are written one after another
 	sum    hash.Hash32
 	size   uint64
 }
 
-// Create opens the part of that name.
+// Create opens the part of that name; the part before is whole then.
 func (p *parts) Create(name string) (io.Writer, error) {
 	one := &part{name: name, sum: crc32.NewIEEE()}
-	var err error
-	one.pack, err = flate.NewWriter(&one.packed, flate.BestSpeed)
+	if err := p.packTo(&one.packed); err != nil {
+		return nil, err
+	}
+	one.pack = p.pack
 	p.all = append(p.all, one)
-	return one, err
+	return one, nil
+}
+
+// packTo ends the part in hand and packs into another from here on.
+func (p *parts) packTo(next io.Writer) (err error) {
+	if p.pack == nil {
+		p.pack, err = flate.NewWriter(next, flate.BestSpeed)
+		return err
+	}
+	if err := p.pack.Close(); err != nil {
+		return err
+	}
+	p.pack.Reset(next)
+	return nil
 }
 
 // AddFS is part of the interface and is never needed.
@@ -57,6 +73,11 @@ func (p *parts) Close() error {
 	if p.most > 0 && total > p.most {
 		return fmt.Errorf("its sheets come to over %d MB, more than a record may; write a folder, or split the record",
 			p.most>>20)
+	}
+	if p.pack != nil {
+		if err := p.pack.Close(); err != nil {
+			return err
+		}
 	}
 	slices.SortFunc(p.all, func(a, b *part) int { return strings.Compare(a.name, b.name) })
 	zw := zip.NewWriter(p.to)
@@ -78,9 +99,6 @@ func (p *part) Write(b []byte) (int, error) {
 const firstDay = 1<<5 | 1
 
 func (p *part) writeTo(zw *zip.Writer) error {
-	if err := p.pack.Close(); err != nil {
-		return err
-	}
 	w, err := zw.CreateRaw(&zip.FileHeader{
 		Name: p.name,
 		//lint:ignore SA1019 a raw header is written as it stands: Modified is not looked at
