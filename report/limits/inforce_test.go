@@ -1,36 +1,58 @@
-package report_test
+package limits_test
 
 import (
 	"slices"
 	"testing"
 
+	"github.com/shopspring/decimal"
+
+	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 )
 
-// limitsOf are the limits in force after changes.
-func limitsOf(changes ...func(*report.Job)) limits.InForce {
-	j := small()
+// stack is a flooring system and the climate it will live in.
+type stack struct {
+	limits.System
+	service []acclimate.Period
+}
+
+type change func(*stack)
+
+// limitsOf are the limits in force for engineered wood in glue after changes.
+func limitsOf(changes ...change) limits.InForce {
+	s := stack{service: []acclimate.Period{
+		{Climate: "C1", Name: "all", Temp: num(70, evidence.Fahrenheit), RH: num(40, evidence.RH)},
+	}}
+	s.Flooring = &limits.Product{ID: "ENG", Kind: "engineered wood", Species: "white oak", SlabRH: none(), MVER: none()}
+	s.Adhesive = &limits.Product{
+		ID: "GLUE", Kind: "adhesive", SlabRH: says(85, evidence.RH), MVER: says(5, evidence.Pounds),
+		PHMax: says(10, evidence.PH),
+	}
 	for _, c := range changes {
-		c(&j)
+		c(&s)
 	}
-	return report.Judge(j)[0].Site.Limits
+	return s.InForce(s.service)
 }
 
-func flooring(change func(*limits.Product)) func(*report.Job) {
-	return func(j *report.Job) { change(&j.Products[0]) }
+func do(changes ...change) []change { return changes }
+
+func num(x float64, u evidence.Unit) evidence.Reading {
+	return evidence.Typed(decimal.NewFromFloat(x).String(), u)
 }
 
-func adhesive(change func(*limits.Product)) func(*report.Job) {
-	return func(j *report.Job) { change(&j.Products[1]) }
-}
+func says(x float64, u evidence.Unit) limits.Stated { return limits.Stated{Number: num(x, u)} }
 
-func withMembrane(p limits.Product) func(*report.Job) {
-	return func(j *report.Job) {
-		p.ID, p.Kind = "MEM", "membrane"
-		j.Products, j.Areas[0].Membrane = append(slices.Clone(j.Products), p), "MEM"
-	}
+func none() limits.Stated { return limits.Stated{None: true} }
+
+func flooring(set func(*limits.Product)) change { return func(s *stack) { set(s.Flooring) } }
+
+func adhesive(set func(*limits.Product)) change { return func(s *stack) { set(s.Adhesive) } }
+
+func withMembrane(p limits.Product) change {
+	p.ID, p.Kind = "MEM", "membrane"
+	return func(s *stack) { s.Membrane = &p }
 }
 
 // Which limit governs: a number, none, a blank that brings the default, a
@@ -41,7 +63,7 @@ func TestWhichLimitGoverns(t *testing.T) {
 	pct := func(n float64) limits.Stated { return says(n, evidence.RH) }
 	for _, c := range []struct {
 		what    string
-		changes []func(*report.Job)
+		changes []change
 		want    string // "75 of nobody"
 	}{
 		{"none and a number", nil, "85 of GLUE"},
@@ -76,7 +98,7 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 	})
 	none := flooring(func(p *limits.Product) { p.SubfloorMC, p.Difference, p.SurfaceTemp = none(), none(), none() })
 	for _, c := range []struct {
-		changes []func(*report.Job)
+		changes []change
 		want    [3]string
 	}{
 		{do(low), [3]string{"12", "2", "80"}},
@@ -99,12 +121,12 @@ func TestOnlyTheFlooringBringsTheseDefaults(t *testing.T) {
 // The air's bounds each by themselves, the strictest stated, else the
 // flooring's default.
 func TestAirBounds(t *testing.T) {
-	kind := func(k string) func(*report.Job) { return flooring(func(p *limits.Product) { p.Kind = k }) }
+	kind := func(k string) change { return flooring(func(p *limits.Product) { p.Kind = k }) }
 	strict := adhesive(func(p *limits.Product) {
 		p.AirTempMin, p.AirRHMax = says(65, evidence.Fahrenheit), says(42, evidence.RH)
 	})
 	for _, c := range []struct {
-		changes []func(*report.Job)
+		changes []change
 		want    string
 	}{
 		{nil, "60 to 80, 35 to 45"},
@@ -120,14 +142,14 @@ func TestAirBounds(t *testing.T) {
 			t.Errorf("got %s, want %s", got, c.want)
 		}
 	}
-	if l := limitsOf(func(j *report.Job) { j.Climates = nil }); l.AirRH.Lack == "" {
+	if l := limitsOf(func(s *stack) { s.service = nil }); l.AirRH.Lack == "" {
 		t.Error("without a service climate the humidity of the air is known")
 	}
 }
 
 // Every limit has a column, a place among the limits in force, and checks of
 // the catalog that read it.
-func TestLimitKindsAreWhole(t *testing.T) {
+func TestKindsAreWhole(t *testing.T) {
 	seen := map[string]bool{}
 	for _, k := range limits.Kinds() {
 		if k.What == "" || len(k.Columns()) == 0 {
@@ -147,33 +169,5 @@ func TestLimitKindsAreWhole(t *testing.T) {
 	}
 	if len(seen) != 14 {
 		t.Errorf("%d columns", len(seen))
-	}
-}
-
-// A margin changed in one unit counts in the other where it is the stricter.
-func TestDewMargins(t *testing.T) {
-	set := func(f, c float64) func(*report.Job) {
-		return func(j *report.Job) {
-			j.Settings.DewMarginF, j.Settings.DewMarginC = num(f, evidence.Fahrenheit), num(c, evidence.Celsius)
-		}
-	}
-	for _, c := range []struct {
-		f, c float64
-		want string
-	}{
-		{5, 3, "5 and 3"},
-		{5, 2, "5 and 2"},
-		{5, 4, "7.2 and 4"},
-		{9, 3, "9 and 5"},
-		{4, 3, "4 and 3"},
-		{9, 1, "9 and 1"},
-		{5.4, 3, "5.4 and 3"},
-	} {
-		j := small()
-		set(c.f, c.c)(&j)
-		room := report.Judge(j)[0].Site.Room
-		if got := room.DewF.Number.Exact().Short() + " and " + room.DewC.Number.Exact().Short(); got != c.want {
-			t.Errorf("%v F and %v C give %s, want %s", c.f, c.c, got, c.want)
-		}
 	}
 }
