@@ -47,7 +47,7 @@ func allowed() map[string][]string {
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
 		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
 		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
-		"report/workbook/entry": append(slices.Clone(outer), "report/workbook/formula", "report/workbook/prompts",
+		"report/workbook/fill": append(slices.Clone(outer), "report/workbook/formula", "report/workbook/prompts",
 			"report/workbook/style", "report/workbook/writer"),
 		"report/workbook/chart": append(slices.Clone(outer), "report/pictures", "report/workbook/formula",
 			"report/workbook/style"),
@@ -59,7 +59,7 @@ func allowed() map[string][]string {
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
 		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/forms", "report/record/intake",
-			"report/record/weather", "report/workbook", "report/workbook/entry", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+			"report/record/weather", "report/workbook", "report/workbook/fill", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
 	}
 }
 

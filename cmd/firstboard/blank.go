@@ -14,7 +14,7 @@ import (
 
 	"firstboard/report/grid"
 	"firstboard/report/record/forms"
-	"firstboard/report/workbook/entry"
+	"firstboard/report/workbook/fill"
 )
 
 func blankCommand() *cli.Command {
@@ -45,7 +45,7 @@ func blank(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	b := entry.Blank{Tool: toolName + " " + version, Steps: forms.FirstSteps(), Forms: forms.Empty(system)}
+	b := fill.Blank{Tool: toolName + " " + version, Steps: forms.FirstSteps(), Forms: forms.Empty(system)}
 	switch ext := strings.ToLower(filepath.Ext(path)); {
 	case ext == ".xlsx":
 		err = blankFile(path, b, c.Bool("force"))
@@ -71,8 +71,8 @@ func systemOf(units string) (forms.System, error) {
 	return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
 }
 
-func blankFile(path string, b entry.Blank, force bool) error {
-	targets := []target{{path, func(w io.Writer) error { return entry.WriteBlank(w, b) }}}
+func blankFile(path string, b fill.Blank, force bool) error {
+	targets := []target{{path, b.Write}}
 	if err := free(targets, "", untouched(), force); err != nil {
 		return err
 	}
@@ -99,7 +99,7 @@ func untouched() []grid.Table {
 const readMe = "read-me.txt"
 
 // blankTables are the files of an empty record in a folder.
-func blankTables(b entry.Blank) []target {
+func blankTables(b fill.Blank) []target {
 	all := []target{{readMe, func(w io.Writer) error { return writeReadMe(w, b.Steps) }}}
 	for _, f := range b.Forms {
 		all = append(all, target{f.File, func(w io.Writer) error { return writeForm(w, f) }})

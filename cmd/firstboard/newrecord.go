@@ -14,7 +14,7 @@ import (
 	"firstboard/report/record/forms"
 	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
-	"firstboard/report/workbook/entry"
+	"firstboard/report/workbook/fill"
 )
 
 // writeRecord writes tables as a new record to the output asked for: a
@@ -28,7 +28,7 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []grid.T
 		return saveTables(out, path, tables)
 	}
 	f := filling(rec, tables, sheets)
-	targets := []target{{out, func(w io.Writer) error { return entry.WriteRecord(w, f) }}}
+	targets := []target{{out, f.Write}}
 	if err := free(targets, path, tables, c.Bool("force")); err != nil {
 		return err
 	}
@@ -37,12 +37,12 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []grid.T
 
 // filling is a record to be filled in further, its tables in the order of an
 // empty one.
-func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) entry.Filling {
+func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) fill.Record {
 	order := record.TableNames()
 	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b grid.Table) int {
 		return slices.Index(order, a.Name) - slices.Index(order, b.Name)
 	})
-	f := entry.Filling{
+	f := fill.Record{
 		Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables),
 		Most: sheet.MostBytes,
 	}

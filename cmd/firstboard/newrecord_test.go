@@ -13,7 +13,6 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/record"
-	"firstboard/report/workbook/entry"
 )
 
 func readRecord(t *testing.T, path string) record.Record {
@@ -45,10 +44,7 @@ func copies(t *testing.T, rec record.Record) (folder, book string) {
 	if err := saveTables(folder, dir+"/record", rec.Tables); err != nil {
 		t.Fatal(err)
 	}
-	err := save([]target{{book, func(w io.Writer) error {
-		return entry.WriteRecord(w, filling(rec, rec.Tables, nil))
-	}}}, false)
-	if err != nil {
+	if err := save([]target{{book, filling(rec, rec.Tables, nil).Write}}, false); err != nil {
 		t.Fatal(err)
 	}
 	return folder, book

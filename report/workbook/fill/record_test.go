@@ -1,4 +1,4 @@
-package entry
+package fill
 
 import (
 	"bytes"
@@ -14,13 +14,13 @@ func TestRecordTooBig(t *testing.T) {
 		Name: "Air", Header: []string{"Note"},
 		Rows: []grid.Row{{Number: 2, Cells: []grid.Cell{{Kind: grid.TextCell, Text: "calm"}}}},
 	}}
-	f := Filling{Tool: "firstboard", Tables: tables, Forms: []grid.Form{{Name: "Air", Fields: make([]grid.Field, 1)}}, Most: 1 << 20}
+	f := Record{Tool: "firstboard", Tables: tables, Forms: []grid.Form{{Name: "Air", Fields: make([]grid.Field, 1)}}, Most: 1 << 20}
 	var out bytes.Buffer
-	if err := WriteRecord(&out, f); err != nil {
+	if err := f.Write(&out); err != nil {
 		t.Error(err)
 	}
 	f.Most = 1 << 10
-	err := WriteRecord(&out, f)
+	err := f.Write(&out)
 	if err == nil || !strings.Contains(err.Error(), "more than a record may; write a folder, or split the record") {
 		t.Errorf("got %v", err)
 	}

@@ -1,4 +1,4 @@
-package entry
+package fill
 
 import (
 	"io"
@@ -11,8 +11,8 @@ import (
 	"firstboard/report/workbook/writer"
 )
 
-// Filling is a record to be filled in further, as a workbook of its own.
-type Filling struct {
+// Record is a record to be filled in further, as a workbook of its own.
+type Record struct {
 	Job    report.Job
 	Tool   string            // name and version
 	Sheets []grid.FieldSheet // to print and write on; none where nothing is planned
@@ -22,10 +22,10 @@ type Filling struct {
 	Most   uint64            // bytes unpacked, over which no reader would take it; 0 for any
 }
 
-// WriteRecord writes a record alone: sheets to write on by hand, a sheet for
+// Write writes a record alone: sheets to write on by hand, a sheet for
 // each of its tables with the lists, input checks and notes of an empty record,
 // and what goes where. Over the most bytes it is an error.
-func WriteRecord(w io.Writer, f Filling) error {
+func (f Record) Write(w io.Writer) error {
 	var all []writer.Page
 	if len(f.Sheets) > 0 {
 		all = append(all, fieldPage(f.Job, f.Sheets))

@@ -1,4 +1,4 @@
-package entry
+package fill
 
 import (
 	"io"
@@ -26,12 +26,12 @@ const (
 	columnsName = "What goes where"
 )
 
-// WriteBlank writes an empty record: a first sheet that says where to begin,
+// Write writes an empty record: a first sheet that says where to begin,
 // a sheet for each table with drop-down lists and input checks, and a last one
 // that says what goes into every column, with an example. Equal blanks give
 // equal bytes. Nothing is written where an error is returned, unless w itself
 // failed.
-func WriteBlank(w io.Writer, b Blank) error {
+func (b Blank) Write(w io.Writer) error {
 	pages := []writer.Page{startPage(b)}
 	for _, f := range b.Forms {
 		pages = append(pages, formPage(f))

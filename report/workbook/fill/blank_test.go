@@ -1,4 +1,4 @@
-package entry_test
+package fill_test
 
 import (
 	"bytes"
@@ -10,13 +10,13 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report/grid"
-	"firstboard/report/workbook/entry"
+	"firstboard/report/workbook/fill"
 )
 
 func bound(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decimal.NewFromInt(n)) }
 
 // sampleBlank is a form with a field of each kind.
-func sampleBlank() entry.Blank {
+func sampleBlank() fill.Blank {
 	field := func(header string, t grid.Takes) grid.Field {
 		return grid.Field{Header: header, Says: "what it is", Example: "1", Takes: t}
 	}
@@ -25,7 +25,7 @@ func sampleBlank() entry.Blank {
 	area.Must = true
 	limit := number(grid.Span{Least: bound(0), Most: bound(100), Percent: true})
 	limit.None = true
-	return entry.Blank{
+	return fill.Blank{
 		Tool:  "firstboard 0",
 		Steps: []grid.StartStep{{Table: "Job", Says: "Name the job."}, {Says: "Judge it."}},
 		Forms: []grid.Form{
@@ -52,7 +52,7 @@ func sampleBlank() entry.Blank {
 func writtenBlank(t *testing.T) []byte {
 	t.Helper()
 	var out bytes.Buffer
-	if err := entry.WriteBlank(&out, sampleBlank()); err != nil {
+	if err := sampleBlank().Write(&out); err != nil {
 		t.Fatal(err)
 	}
 	return out.Bytes()
@@ -176,7 +176,7 @@ func TestBlankRefusesAPromptThatNoSpreadsheetTakes(t *testing.T) {
 	for letters, ok := range map[int]bool{254: true, 255: false} { // a stop follows
 		b.Forms[1].Fields[1].Says = strings.Repeat("x", letters)
 		var out bytes.Buffer
-		if err := entry.WriteBlank(&out, b); (err == nil) != ok || (out.Len() > 0) != ok {
+		if err := b.Write(&out); (err == nil) != ok || (out.Len() > 0) != ok {
 			t.Errorf("%d letters: %v, %d bytes", letters, err, out.Len())
 		}
 	}

@@ -1,4 +1,4 @@
-package entry
+package fill
 
 import (
 	"fmt"
