@@ -49,9 +49,14 @@ func (r Row) Began() string {
 // Untimed says whether it is not known when a row was read, or when it began.
 func (r Row) Untimed() bool { return r.Began() != "" || !r.At.Shown() }
 
+// rowOf is a row that took no time.
+func rowOf(k Kind, what string, at evidence.Time, instrument string, place evidence.Place) Row {
+	return Row{Kind: k, What: what, From: at, At: at, Instrument: instrument, Place: place}
+}
+
 // HoleRow is a row of a hole.
 func HoleRow(what string, h slab.Hole) Row {
-	return Row{Kind: OfSlab, What: what, From: h.ReadAt, At: h.ReadAt, Instrument: h.Instrument, Place: h.Place}
+	return rowOf(OfSlab, what, h.ReadAt, h.Instrument, h.Place)
 }
 
 // DishRow is a row of a dish. It counts from the time the dish was set, which is
@@ -62,44 +67,40 @@ func DishRow(what string, d slab.Dish) Row {
 
 // PHRow is a row of a spot of pH.
 func PHRow(what string, r slab.PH) Row {
-	return Row{Kind: OfSlab, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, r.Place)
 }
 
 // CarbideRow is a row of a carbide spot.
 func CarbideRow(what string, r slab.Carbide) Row {
-	return Row{Kind: OfSlab, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, r.Place)
 }
 
 // OtherRow is a row of a further test.
 func OtherRow(what string, r slab.Other) Row {
-	return Row{Kind: OfOther, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Place: r.Place}
+	return rowOf(OfOther, what, r.ReadAt, r.Instrument, r.Place)
 }
 
 // WoodRow is a row of a board, a subfloor piece or a joist.
 func WoodRow(what string, r wood.Row) Row {
-	as := r.Method
+	row := rowOf(OfWood, what, r.ReadAt, r.Instrument, r.Place)
+	row.As = r.Method
 	if r.Method == wood.OvenDry {
-		as = evidence.OvenMeter
+		row.As = evidence.OvenMeter
 	}
-	return Row{
-		Kind: OfWood, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, As: as, Place: r.Place,
-	}
+	return row
 }
 
 // SurfaceRow is a row of a surface spot.
 func SurfaceRow(what string, r acclimate.Surface) Row {
-	return Row{
-		Kind: OfSurface, What: what, From: r.ReadAt, At: r.ReadAt, Instrument: r.Instrument, Unit: r.Temp.Unit,
-		Place: r.Place,
-	}
+	row := rowOf(OfSurface, what, r.ReadAt, r.Instrument, r.Place)
+	row.Unit = r.Temp.Unit
+	return row
 }
 
 // AirRow is a row of the air.
 func AirRow(a *acclimate.Air) Row {
-	r := Row{
-		Kind: OfAir, What: "the air", From: a.ReadAt, At: a.ReadAt, Instrument: a.Instrument, As: evidence.AirMeter,
-		Place: a.Place,
-	}
+	r := rowOf(OfAir, "the air", a.ReadAt, a.Instrument, a.Place)
+	r.As = evidence.AirMeter
 	if !a.ReadAt.Shown() {
 		r.Lack = evidence.NoTime
 	}
