@@ -46,13 +46,13 @@ func runOnce() int {
 
 const (
 	// sweptOften is how much the memory in use may grow, in percent, before it is
-	// swept: half of the usual, which takes no longer and a sixth less of memory.
-	sweptOften = 50
+	// swept: less than the usual, which takes a fifth less of memory.
+	sweptOften = 40
 
 	// sweptFrom are bytes that count as in use and are never touched, so that they
 	// take no memory. Nothing is swept before half as much is in use: few runs need
 	// that, and to write or to verify a workbook takes a quarter less time.
-	sweptFrom = 64 << 20
+	sweptFrom = 32 << 20
 )
 
 // run is the command with its streams, and gives the exit code.
