@@ -91,6 +91,7 @@ func TestCleanWorkbooksHold(t *testing.T) {
 	}
 	for name, book := range clean {
 		t.Run(name, func(t *testing.T) {
+			t.Parallel()
 			keepCopy(t, "clean", name, book)
 			if broken, err := brokenBy(t, book); err != nil || len(broken) > 0 {
 				t.Errorf("it does not hold: %v %q", err, broken)

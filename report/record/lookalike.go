@@ -97,13 +97,15 @@ func resembled(o sheet.Other) (table string, now bool) {
 // starred columns: the one with the most of them.
 func headedAs(first []string) string {
 	best, most := "", 1
+	names := make([]string, len(first))
+	for i, header := range first {
+		name, _ := evidence.Parted(header)
+		names[i] = evidence.Key(name)
+	}
 	for _, s := range schemas() {
 		starred := 0
 		for _, c := range s.heads() {
-			if c.Star && slices.ContainsFunc(first, func(header string) bool {
-				name, _ := evidence.Parted(header)
-				return evidence.Same(name, c.Name)
-			}) {
+			if c.Star && slices.Contains(names, evidence.Key(c.Name)) {
 				starred++
 			}
 		}
