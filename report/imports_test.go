@@ -33,9 +33,10 @@ func allowed() map[string][]string {
 		"report/ahead":          {"report/evidence"},
 		"report":                append(slices.Clone(domain), "report/limits", "report/instruments", "report/hints", "report/ahead"),
 		"report/record/sheet":   {"report/evidence", "report/grid", "report/untrusted"},
-		"report/record":         append(slices.Clone(outer), "report/record/sheet"),
+		"report/record/faults":  {"report/evidence", "report/record/sheet"},
+		"report/record":         append(slices.Clone(outer), "report/record/sheet", "report/record/faults"),
 		"report/record/forms":   append(slices.Clone(outer), "report/record", "report/record/sheet"),
-		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/untrusted"),
+		"report/record/intake":  append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/faults", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
 			"report/workbook/names", "report/workbook/said", "report/workbook/style",
@@ -58,8 +59,10 @@ func allowed() map[string][]string {
 		"report/plan":     outer,
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
-		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet", "report/record/forms", "report/record/intake",
-			"report/record/weather", "report/workbook", "report/workbook/fill", "report/page", "report/plan", "report/seal", "report/outlook", "report/gather"),
+		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet",
+			"report/record/faults", "report/record/forms", "report/record/intake", "report/record/weather",
+			"report/workbook", "report/workbook/fill", "report/page", "report/plan", "report/seal",
+			"report/outlook", "report/gather"),
 	}
 }
 

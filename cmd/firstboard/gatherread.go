@@ -15,6 +15,7 @@ import (
 	"firstboard/report/outlook"
 	"firstboard/report/plan"
 	"firstboard/report/record"
+	"firstboard/report/record/faults"
 	"firstboard/report/seal"
 )
 
@@ -98,9 +99,9 @@ func readOne(f candidate) result {
 // follow. What was only found by a search may be no record without harm.
 func unreadable(f candidate, err error) gather.Unread {
 	u := gather.Unread{Record: f.shown, What: gather.Faulty, Why: err.Error()}
-	var faults record.Faults
-	if errors.As(err, &faults) && len(faults) > 0 {
-		u.Why, u.More = faults[0].Error(), len(faults)-1
+	var found faults.List
+	if errors.As(err, &found) && len(found) > 0 {
+		u.Why, u.More = found[0].Error(), len(found)-1
 	}
 	u.Why, _, _ = strings.Cut(u.Why, "\n")
 	u.Why = strings.TrimPrefix(u.Why, filepath.Base(f.path)+": ")

@@ -16,6 +16,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/pictures"
 	"firstboard/report/record"
+	"firstboard/report/record/sheet"
 	"firstboard/slab"
 )
 
@@ -238,7 +239,7 @@ func TestPicturesOfTheDemonstration(t *testing.T) {
 			seen[p.Shows] = true
 			for _, s := range p.Series {
 				for _, x := range s.Points {
-					if at, ok := x.Y.Place.(*record.Place); !s.Role.Bound() && (!ok || at.Column == 0) {
+					if at, ok := x.Y.Place.(*sheet.Place); !s.Role.Bound() && (!ok || at.Column == 0) {
 						t.Errorf("area %s, %s, %s %s: no cell", a.ID, p.Title, s.Name, x.Name)
 					}
 				}

@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -99,7 +100,7 @@ func (d *decoder) taker(id string, kinds []string) bool {
 	if !listed || len(kinds) == 0 || len(meter.Kinds) == 0 || slices.ContainsFunc(kinds, meter.Has) {
 		return true
 	}
-	d.complain(about(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
+	d.complain(faults.About(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
 		strings.Join(meter.Kinds, ", "), evidence.Either(kinds)))
 	return false
 }

@@ -9,6 +9,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -16,14 +17,14 @@ import (
 type decoder struct {
 	position
 	job    report.Job
-	faults Faults
+	faults faults.List
 	wrongs int // faults so far, the same mistake in many rows counted in each
 	gaveUp bool
 	same   map[sameFault]int // of the faults, where each mistake was first made
 	apart  bool              // a fault for each row
 	last   []func()          // what can be checked only when every table is read
 	zones  map[string]int    // of the areas, the first of each zone
-	spare  []Place           // for evidence to come
+	spare  []sheet.Place     // for evidence to come
 	clocks clocks
 
 	installs evidence.Date // the last Install on
@@ -41,7 +42,7 @@ type sameFault struct {
 // position is the cell the decoder stands at.
 type position struct {
 	src    *sheet.Table
-	in     *Sheet
+	in     *sheet.Holder
 	order  int // of the table
 	row    *grid.Row
 	nth    int // of the rows read, from 0
@@ -70,12 +71,12 @@ func newDecoder() *decoder {
 // read reads one table, the order-th of the design.
 func (d *decoder) read(order int, s schema, src *sheet.Table) {
 	d.position = position{
-		src: src, in: &Sheet{src.File, src.Sheet, src.Name}, order: order,
+		src: src, in: &sheet.Holder{File: src.File, Sheet: src.Sheet, Table: src.Name}, order: order,
 		row: &grid.Row{Number: 1}, place: map[string]int{},
 	}
 	if at := headerBelow(s, src); at > 0 {
 		d.row = &grid.Row{Number: at}
-		d.faultIn("", told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
+		d.faultIn("", faults.Told(fmt.Sprintf("the header is in row %d; delete the rows above it", at)))
 		d.unknown(s.title())
 		return
 	}
@@ -95,7 +96,7 @@ func (d *decoder) read(order int, s schema, src *sheet.Table) {
 func (d *decoder) shape(src *sheet.Table) {
 	for _, x := range src.Strays {
 		d.row, d.column = &grid.Row{Number: x.Row}, x.Column
-		d.faultIn("", mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell",
+		d.faultIn("", faults.Mistake(x.Text, "stands in column %d, which has no header; name the column or clear the cell",
 			x.Column+1))
 	}
 	for _, b := range src.Merged {
@@ -135,7 +136,7 @@ func (d *decoder) finish() (report.Job, error) {
 		check()
 	}
 	if len(d.faults) > 0 {
-		d.faults.sort()
+		d.faults.Sort()
 		return report.Job{}, d.faults
 	}
 	return d.job, nil
@@ -153,17 +154,17 @@ func (d *decoder) later(check func()) {
 
 // fault says what is wrong with the cell the decoder stands at.
 func (d *decoder) fault(format string, args ...any) {
-	d.complain(complaint{format, fmt.Sprintf(format, args...)})
+	d.complain(faults.Complaint{Key: format, Text: fmt.Sprintf(format, args...)})
 }
 
 // wrong says what is wrong with what was typed in the cell the decoder stands at.
 func (d *decoder) wrong(typed, format string, args ...any) {
-	d.complain(mistake(typed, format, args...))
+	d.complain(faults.Mistake(typed, format, args...))
 }
 
 // complain is fault for a complaint, where there is one.
-func (d *decoder) complain(c complaint) {
-	if c.text == "" {
+func (d *decoder) complain(c faults.Complaint) {
+	if c.Text == "" {
 		return
 	}
 	header := ""
@@ -195,34 +196,35 @@ func (d *decoder) giveUp(row int) {
 	}
 	d.gaveUp = true
 	text := fmt.Sprintf("the record has %d faults up to here; mend the first ones and check again, for nothing was read from here on", mostFaults)
-	d.faults = append(d.faults, Fault{Place: Place{In: d.in, Number: int32(row)}, Text: text, order: -1})
+	d.faults = append(d.faults, faults.Fault{Place: sheet.Place{In: d.in, Number: int32(row)}, Text: text, Order: -1})
 }
 
-func (d *decoder) faultIn(header string, c complaint) {
+func (d *decoder) faultIn(header string, c faults.Complaint) {
 	d.wrongs++
-	key := sameFault{d.order, d.column, c.key}
+	key := sameFault{d.order, d.column, c.Key}
 	if at, again := d.same[key]; again {
-		d.faults[at].also(d.row.Number)
+		d.faults[at].Also(d.row.Number)
 		return
 	}
 	if !d.apart {
 		d.same[key] = len(d.faults)
 	}
-	n := d.row.Number
-	d.faults = append(d.faults, Fault{d.cell(), header, c.text, []span{{n, n}}, d.order})
+	d.faults = append(d.faults, faults.Fault{Place: d.cell(), Column: header, Text: c.Text, Order: d.order})
 }
 
 // cell is the place the decoder stands at; here is its row.
-func (d *decoder) cell() Place { return Place{d.in, int32(d.row.Number), int32(d.column + 1)} }
+func (d *decoder) cell() sheet.Place {
+	return sheet.Place{In: d.in, Number: int32(d.row.Number), Column: int32(d.column + 1)}
+}
 
-func (d *decoder) here() Place { return Place{d.in, int32(d.row.Number), 0} }
+func (d *decoder) here() sheet.Place { return sheet.Place{In: d.in, Number: int32(d.row.Number)} }
 
 // kept is a place for evidence to point to. Places are cut from larger pieces:
 // a long log has a million of them.
-func (d *decoder) kept(p Place) *Place {
+func (d *decoder) kept(p sheet.Place) *sheet.Place {
 	const piece = 1024
 	if len(d.spare) == 0 {
-		d.spare = make([]Place, piece)
+		d.spare = make([]sheet.Place, piece)
 	}
 	at := &d.spare[0]
 	d.spare = d.spare[1:]

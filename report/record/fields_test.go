@@ -12,6 +12,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/record/sheet"
 )
 
 // full is the small record with every column of every table in use.
@@ -173,14 +174,14 @@ func TestTables(t *testing.T) {
 	if diff := cmp.Diff(want, rec.Tables[5]); diff != "" {
 		t.Error(diff)
 	}
-	place := rec.Job.Holes[1].Place.(*Place)
-	if diff := cmp.Diff(&Place{In: &Sheet{File: "slab-rh.csv", Table: "Slab RH"}, Number: 6}, place); diff != "" {
+	place := rec.Job.Holes[1].Place.(*sheet.Place)
+	if diff := cmp.Diff(&sheet.Place{In: &sheet.Holder{File: "slab-rh.csv", Table: "Slab RH"}, Number: 6}, place); diff != "" {
 		t.Error(diff)
 	}
 	if table, row := place.Row(); table != "Slab RH" || row != 6 {
 		t.Errorf("the row is %d of %s", row, table)
 	}
-	if got := rec.Job.Holes[0].RH.Place.(*Place).Column; got != 6 {
+	if got := rec.Job.Holes[0].RH.Place.(*sheet.Place).Column; got != 6 {
 		t.Errorf("the reading stands in column %d", got)
 	}
 }

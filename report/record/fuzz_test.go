@@ -5,13 +5,15 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+
+	"firstboard/report/record/faults"
 )
 
 // either a job or an error that names its place: never a panic, never half.
 func settled(t *testing.T, path string) {
 	rec, err := Read(path)
 	if err != nil {
-		if faults := (Faults{}); errors.As(err, &faults) && len(faults) == 0 {
+		if faults := (faults.List{}); errors.As(err, &faults) && len(faults) == 0 {
 			t.Error("faults without a fault")
 		}
 		if rec.Job.Name != "" || rec.Tables != nil {

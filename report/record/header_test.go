@@ -3,6 +3,8 @@ package record
 import (
 	"errors"
 	"testing"
+
+	"firstboard/report/record/faults"
 )
 
 func TestHeaderFaults(t *testing.T) {
@@ -89,7 +91,7 @@ func TestFaultsInOrder(t *testing.T) {
 		"air.csv":     "Area,Read at,Temp (F),RH (%),Instrument\n,,,x,T1\n",
 	}))
 	_, err := Read(path)
-	var faults Faults
+	var faults faults.List
 	if !errors.As(err, &faults) || len(faults) != 6 {
 		t.Fatalf("got %v", err)
 	}

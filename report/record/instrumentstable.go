@@ -61,7 +61,7 @@ func kinds(field func(*evidence.Instrument) *[]string) column[evidence.Instrumen
 		func(d *decoder, c *grid.Cell, m *evidence.Instrument) {
 			for _, typed := range entries(words(c)) {
 				kind, complaint := oneOf(typed, instrumentKinds())
-				if complaint.text != "" {
+				if complaint.Text != "" {
 					d.complain(complaint)
 					continue
 				}

@@ -7,6 +7,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -46,7 +47,7 @@ func (d *decoder) readItem(i *jobItem, items []column[report.Job]) {
 	m := match("Job", i.name, headsOf(items))
 	if m.complaint != "" {
 		d.column = d.place["Item"]
-		d.complain(about(i.name, "%s", m.complaint))
+		d.complain(faults.About(i.name, "%s", m.complaint))
 		return
 	}
 	if !d.items.add(items[m.column].Title(), d.nth) {

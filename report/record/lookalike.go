@@ -8,6 +8,7 @@ import (
 	"unicode"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -35,11 +36,11 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 		case now:
 			text = fmt.Sprintf("is now %s; rename it", evidence.Quote(right))
 		}
-		at := &Sheet{File: o.Name, Table: table}
+		at := &sheet.Holder{File: o.Name, Table: table}
 		if o.Sheet {
 			at.Sheet = o.Name
 		}
-		d.faults = append(d.faults, Fault{Place: Place{In: at}, Text: text, order: -1})
+		d.faults = append(d.faults, faults.Fault{Place: sheet.Place{In: at}, Text: text, Order: -1})
 	}
 }
 

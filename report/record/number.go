@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -26,8 +27,8 @@ func (d *decoder) number(c *grid.Cell, rule rule) evidence.Reading {
 	is := entry{c.Text, c.Kind, c.Places}
 	r, known := d.known[is]
 	if !known {
-		var wrong complaint
-		if r, wrong = d.measured(c, rule); wrong.text != "" {
+		var wrong faults.Complaint
+		if r, wrong = d.measured(c, rule); wrong.Text != "" {
 			d.complain(wrong)
 			return evidence.Reading{}
 		}
@@ -41,9 +42,9 @@ func (d *decoder) number(c *grid.Cell, rule rule) evidence.Reading {
 }
 
 // measured is the number of a cell without its place, or what is wrong with it.
-func (d *decoder) measured(c *grid.Cell, rule rule) (evidence.Reading, complaint) {
+func (d *decoder) measured(c *grid.Cell, rule rule) (evidence.Reading, faults.Complaint) {
 	written, wrong := d.written(c)
-	if wrong.text != "" {
+	if wrong.Text != "" {
 		return evidence.Reading{}, wrong
 	}
 	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit}
@@ -51,13 +52,13 @@ func (d *decoder) measured(c *grid.Cell, rule rule) (evidence.Reading, complaint
 }
 
 // written is the plain decimal that a cell holds.
-func (d *decoder) written(c *grid.Cell) (string, complaint) {
+func (d *decoder) written(c *grid.Cell) (string, faults.Complaint) {
 	inches := d.unit == evidence.Inch || d.unit == evidence.Foot
 	switch clock := c.Kind == grid.DayCell || c.Kind == grid.TimeCell; {
 	case clock && inches:
-		return "", mistake(c.Text, "is a date, as a spreadsheet makes one of a fraction; write the fraction with its whole number, such as 0 5/8, or as 0.625")
+		return "", faults.Mistake(c.Text, "is a date, as a spreadsheet makes one of a fraction; write the fraction with its whole number, such as 0 5/8, or as 0.625")
 	case clock:
-		return "", mistake(c.Text, "is a date, not a number; write the number, and format the cell as one")
+		return "", faults.Mistake(c.Text, "is a date, not a number; write the number, and format the cell as one")
 	}
 	typed := strings.TrimSpace(c.Text)
 	text := sheet.Padded(typed, int(c.Places))
@@ -68,18 +69,18 @@ func (d *decoder) written(c *grid.Cell) (string, complaint) {
 	switch {
 	case evidence.Plain(text):
 	case inches && fraction(typed) != "":
-		return fraction(typed), complaint{}
+		return fraction(typed), faults.Complaint{}
 	case inches:
-		return "", mistake(typed, "is not a plain number or a fraction; write %s", fractional(typed))
+		return "", faults.Mistake(typed, "is not a plain number or a fraction; write %s", fractional(typed))
 	case plainer(text) == "":
-		return "", mistake(typed, "is not a plain number; write "+anyNumber)
+		return "", faults.Mistake(typed, "is not a plain number; write "+anyNumber)
 	default:
-		return "", mistake(typed, "is not a plain number; write %s", plainer(text))
+		return "", faults.Mistake(typed, "is not a plain number; write %s", plainer(text))
 	}
 	if len(text) > longest {
-		return "", mistake(text, "has more digits than any reading; write the number as read")
+		return "", faults.Mistake(text, "has more digits than any reading; write the number as read")
 	}
-	return text, complaint{}
+	return text, faults.Complaint{}
 }
 
 func places(written string) int {

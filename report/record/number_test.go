@@ -78,12 +78,12 @@ func TestRules(t *testing.T) {
 		{unbounded, "0.75", evidence.None, false},
 		{unbounded, "75", evidence.None, true},
 	} {
-		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit), c.written, false).text
+		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit), c.written, false).Text
 		if (complaint == "") != c.ok {
 			t.Errorf("%s %s: %q", c.written, c.unit, complaint)
 		}
 	}
-	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH), "0.5", true).text; complaint != "" {
+	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH), "0.5", true).Text; complaint != "" {
 		t.Errorf("a percentage: %q", complaint)
 	}
 }

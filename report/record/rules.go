@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 )
 
 // rule is the numbers that a column takes in a unit it may carry.
@@ -56,25 +57,25 @@ func bound64(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decima
 
 // outside says what is wrong with a number and what to write instead, or
 // nothing. A percentage is a number that its source shows with a percent sign.
-func outside(s grid.Span, r evidence.Reading, typed string, percent bool) complaint {
+func outside(s grid.Span, r evidence.Reading, typed string, percent bool) faults.Complaint {
 	x := r.Value
 	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
 	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)
 	switch {
 	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
-		return mistake(typed, "looks like a fraction of one; write %s", x.Shift(2))
+		return faults.Mistake(typed, "looks like a fraction of one; write %s", x.Shift(2))
 	case s.Whole && s.Most.Valid && (low || high || !x.IsInteger()):
-		return mistake(typed, "is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
+		return faults.Mistake(typed, "is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
 	case s.Whole && (low || !x.IsInteger()):
-		return mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
+		return faults.Mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
 	case high && r.Unit == evidence.Celsius:
-		return mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+		return faults.Mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case s.Most.Valid && (low || high):
-		return mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+		return faults.Mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case low && s.Above:
-		return mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
+		return faults.Mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
 	case low:
-		return mistake(typed, "is below 0; write a number from 0 up, or leave the cell blank")
+		return faults.Mistake(typed, "is below 0; write a number from 0 up, or leave the cell blank")
 	}
-	return complaint{}
+	return faults.Complaint{}
 }

@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -103,9 +104,9 @@ func (d *decoder) blank(columns []int) {
 	case 0:
 		d.fault("is blank; fill it in, or clear the whole row")
 	case 1:
-		d.complain(told("is blank, and so is " + list + "; fill both in, or clear the whole row"))
+		d.complain(faults.Told("is blank, and so is " + list + "; fill both in, or clear the whole row"))
 	default:
-		d.complain(told("is blank, and so are " + list + "; fill them in, or clear the whole row"))
+		d.complain(faults.Told("is blank, and so are " + list + "; fill them in, or clear the whole row"))
 	}
 }
 
@@ -153,7 +154,7 @@ func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 			d.fault("is given twice, first as %q; keep one of the two", src.Header[first[m.column]-1])
 			continue
 		case m.complaint != "":
-			d.complain(told(m.complaint))
+			d.complain(faults.Told(m.complaint))
 		default:
 			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit, map[entry]evidence.Reading{}})
 			d.place[heads[m.column].Name] = i
@@ -177,7 +178,7 @@ func (t table[T]) missing(d *decoder, src *sheet.Table, first []int) {
 	for i, c := range t.columns {
 		if c.Star && first[i] == 0 {
 			d.column = len(src.Header) + i
-			d.faultIn(c.Title(), told("is missing; add a column "+evidence.Either(c.titles())))
+			d.faultIn(c.Title(), faults.Told("is missing; add a column "+evidence.Either(c.titles())))
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -96,9 +97,9 @@ func NewSettler(job report.Job) Settler {
 
 // Settle settles the cells of some rows and gives a fault for each that breaks
 // a rule.
-func (s Settler) Settle(t *sheet.Table) Faults {
+func (s Settler) Settle(t *sheet.Table) faults.List {
 	s.d.read(0, schemaOf(t.Name), t)
-	faults := s.d.faults
+	found := s.d.faults
 	s.d.faults = nil
-	return faults
+	return found
 }

@@ -4,20 +4,21 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/faults"
 )
 
 // oneOf is the word of a list that was typed, in the list's own spelling, or
 // a complaint.
-func oneOf(typed string, words []string) (string, complaint) {
+func oneOf(typed string, words []string) (string, faults.Complaint) {
 	for _, w := range words {
 		if evidence.Same(typed, w) {
-			return w, complaint{}
+			return w, faults.Complaint{}
 		}
 	}
 	if now := nowCalled(typed, wordsNow()); now != "" && slices.Contains(words, now) {
-		return "", about(typed, "is now %s; write that", evidence.Quote(now))
+		return "", faults.About(typed, "is now %s; write that", evidence.Quote(now))
 	}
-	return "", about(typed, "is not a word for this column; write %s", evidence.Either(words))
+	return "", faults.About(typed, "is not a word for this column; write %s", evidence.Either(words))
 }
 
 // index is the identifiers that a table lists, for other rows to name.
@@ -59,15 +60,15 @@ func (x *index) find(id string) (int, bool) {
 
 // complaint says that an identifier is not listed, and which of the first
 // ones may be meant.
-func (x *index) complaint(id string) complaint {
+func (x *index) complaint(id string) faults.Complaint {
 	const first = 200
 	if x.absent {
 		x.unread = true // one cause is told once
-		return about(id, "is listed nowhere: there is no table %s; add it, with a row for each that is named", x.table)
+		return faults.About(id, "is listed nowhere: there is no table %s; add it, with a row for each that is named", x.table)
 	}
 	if len(x.ids) == 0 {
-		return about(id, "is not listed in %s; list it there", x.table)
+		return faults.About(id, "is not listed in %s; list it there", x.table)
 	}
-	return about(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table,
+	return faults.About(id, "is not listed in %s; list it there, or write one that is, such as %s", x.table,
 		evidence.Nearest(id, x.ids[:min(len(x.ids), first)]))
 }

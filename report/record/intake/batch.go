@@ -7,16 +7,16 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
-	"firstboard/report/record"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
 // settleBatch decodes the batch, keeps its sound rows and lists the others.
 func (x *arrival) settleBatch() error {
 	for _, f := range x.settler.Settle(x.batch) {
-		x.faults = append(x.faults, record.Fault{Place: f.Place, Column: x.fileColumn(f), Text: f.Text})
+		x.faults = append(x.faults, faults.Fault{Place: f.Place, Column: x.fileColumn(f), Text: f.Text})
 	}
-	slices.SortStableFunc(x.faults, func(a, b record.Fault) int {
+	slices.SortStableFunc(x.faults, func(a, b faults.Fault) int {
 		return cmp.Or(int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
 	})
 	unsound := map[int]bool{}
@@ -40,14 +40,14 @@ func (x *arrival) settleBatch() error {
 
 // fileColumn is the file's name of the column that a fault of the decoder
 // lies in, or the record's where the file has none.
-func (x *arrival) fileColumn(f record.Fault) string {
+func (x *arrival) fileColumn(f faults.Fault) string {
 	if i := int(f.Place.Column) - 1; i < len(x.ties) && x.ties[i].at >= 0 {
 		return x.names[x.ties[i].at]
 	}
 	return f.Column
 }
 
-func (x *arrival) unread(f record.Fault) {
+func (x *arrival) unread(f faults.Fault) {
 	if x.out.Unread++; x.out.Unread > mostUnread {
 		return
 	}

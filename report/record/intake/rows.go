@@ -9,6 +9,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/record"
+	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
 
@@ -24,7 +25,7 @@ type arrival struct {
 	settler record.Settler
 	batch   *sheet.Table
 	spread  []grid.Cell    // of the batch
-	faults  []record.Fault // of the batch, found before it is decoded
+	faults  []faults.Fault // of the batch, found before it is decoded
 	goal    goal
 	seen    seen
 	left    *sheet.Room
@@ -133,7 +134,7 @@ func (x *arrival) line(number int, text string, into []string) []string {
 }
 
 func (x *arrival) fault(line int, column, text string) {
-	x.faults = append(x.faults, record.Fault{Place: record.Place{Number: int32(line)}, Column: column, Text: text})
+	x.faults = append(x.faults, faults.Fault{Place: sheet.Place{Number: int32(line)}, Column: column, Text: text})
 }
 
 // row puts the cells of a row that are tied into the batch.

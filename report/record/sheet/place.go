@@ -1,21 +1,20 @@
-package record
+package sheet
 
 import (
 	"strconv"
 
 	"firstboard/report/evidence"
-	"firstboard/report/record/sheet"
 )
 
 // Place is a row or a cell of the record. Rows and columns count from 1; a
 // CSV row is a line of the file. Column is 0 where the whole row is meant.
 type Place struct {
-	In             *Sheet
+	In             *Holder
 	Number, Column int32
 }
 
-// Sheet is the file, and the sheet of a workbook, that a table stands in.
-type Sheet struct {
+// Holder is the file, and the sheet of a workbook, that a table stands in.
+type Holder struct {
 	File  string // base name of the file
 	Sheet string // of a workbook, as it is spelled there; empty for CSV
 	Table string // as the design names it: "Slab RH"
@@ -33,7 +32,7 @@ func (p *Place) String() string {
 	case p.In.Sheet == "":
 		return p.In.File + " row " + number
 	case p.Column > 0:
-		return evidence.Tidy(p.In.Sheet) + "!" + sheet.Letters(int(p.Column)) + number
+		return evidence.Tidy(p.In.Sheet) + "!" + Letters(int(p.Column)) + number
 	}
 	return evidence.Tidy(p.In.Sheet) + " row " + number
 }

@@ -1,4 +1,4 @@
-package record
+package faults
 
 import (
 	"cmp"
@@ -8,16 +8,17 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/sheet"
 )
 
 // Fault is one thing to mend in a record: where, and what to write instead.
 // The same mistake in many rows of a column is one fault.
 type Fault struct {
-	Place  Place  // of the first row
-	Column string // the header of the cell's column; empty for a whole row
-	Text   string // of the first row
-	rows   []span // all of them, in order
-	order  int    // of the table
+	Place  sheet.Place // of the first row
+	Column string      // the header of the cell's column; empty for a whole row
+	Text   string      // of the first row
+	rows   []span      // all of them in order, none where it is one
+	Order  int         // of its table, -1 for what comes before all
 }
 
 // span is a run of rows, its first and its last.
@@ -62,8 +63,11 @@ func (f Fault) spelledRows() string {
 	return "rows " + runs[0]
 }
 
-// also takes a row with the same mistake into the fault.
-func (f *Fault) also(row int) {
+// Also takes a row with the same mistake into the fault.
+func (f *Fault) Also(row int) {
+	if f.rows == nil {
+		f.rows = []span{{int(f.Place.Number), int(f.Place.Number)}}
+	}
 	last := &f.rows[len(f.rows)-1]
 	switch {
 	case row == last.to+1:
@@ -73,12 +77,12 @@ func (f *Fault) also(row int) {
 	}
 }
 
-// Faults are all the faults of a record, by table, row and column.
-type Faults []Fault
+// List are all the faults of a record, by table, row and column.
+type List []Fault
 
 // Error is every fault, one a line; of a record gone wrong from end to end the
 // first thousand, and how many follow.
-func (fs Faults) Error() string {
+func (fs List) Error() string {
 	const most = 1000
 	var lines []string
 	for _, f := range fs[:min(len(fs), most)] {
@@ -90,26 +94,26 @@ func (fs Faults) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-func (fs Faults) sort() {
+func (fs List) Sort() {
 	slices.SortStableFunc(fs, func(a, b Fault) int {
-		return cmp.Or(a.order-b.order, int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
+		return cmp.Or(a.Order-b.Order, int(a.Place.Number-b.Place.Number), int(a.Place.Column-b.Place.Column))
 	})
 }
 
-// complaint is what is wrong with an entry. Two that have one key are the same
+// Complaint is what is wrong with an entry. Two that have one key are the same
 // mistake, whatever was typed.
-type complaint struct{ key, text string }
+type Complaint struct{ Key, Text string }
 
-// mistake is a complaint about what was typed.
-func mistake(typed, format string, args ...any) complaint {
-	return complaint{format, evidence.Saying(typed, format, args...)}
+// Mistake is a complaint about what was typed.
+func Mistake(typed, format string, args ...any) Complaint {
+	return Complaint{format, evidence.Saying(typed, format, args...)}
 }
 
-// told is a complaint in words alone.
-func told(text string) complaint { return complaint{text, text} }
+// Told is a complaint in words alone.
+func Told(text string) Complaint { return Complaint{text, text} }
 
-// about is a complaint about this entry alone: another entry is another mistake.
-func about(typed, format string, args ...any) complaint {
+// About is a complaint about this entry alone: another entry is another mistake.
+func About(typed, format string, args ...any) Complaint {
 	text := evidence.Saying(typed, format, args...)
-	return complaint{text, text}
+	return Complaint{text, text}
 }
