@@ -129,7 +129,7 @@ func TestJobItems(t *testing.T) {
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff(report.DefaultSettings(), sound(t, nil).Job.Settings, alike()); diff != "" {
+	if diff := cmp.Diff(report.DefaultSettings(), sound(t, nil).Job.Settings, placesAside()); diff != "" {
 		t.Error(diff)
 	}
 }
@@ -145,10 +145,10 @@ func TestFullTwin(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if diff := cmp.Diff(want.Job, got.Job, alike()); diff != "" {
+	if diff := cmp.Diff(want.Job, got.Job, placesAside()); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff(want.Tables, got.Tables, alike()); diff != "" {
+	if diff := cmp.Diff(want.Tables, got.Tables, placesAside()); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/alike"
 	"firstboard/report/record/sheet"
 )
 
@@ -46,7 +47,7 @@ func match(table, header string, columns []Column) headerMatch {
 // may be meant for.
 func unmatched(table, header string, columns []Column) (meant int, complaint string) {
 	name, _ := evidence.Parted(header)
-	if now := nowCalled(name, columnsNow(table)); now != "" {
+	if now := alike.ColumnNow(table, name); now != "" {
 		meant = slices.IndexFunc(columns, func(c Column) bool { return evidence.Same(c.Name, now) })
 		if meant >= 0 {
 			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now),

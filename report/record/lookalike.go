@@ -5,9 +5,9 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"unicode"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/alike"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
@@ -68,7 +68,7 @@ func (d *decoder) ours(name string) bool {
 	for _, of := range []string{"Area ", "Working ", "Field "} {
 		if id, about := strings.CutPrefix(name, of); about {
 			return slices.ContainsFunc(d.areas.ids, func(listed string) bool { // a long one is cut
-				return joined(id) != "" && strings.HasPrefix(joined(listed), joined(id))
+				return alike.Joined(id) != "" && strings.HasPrefix(alike.Joined(listed), alike.Joined(id))
 			})
 		}
 	}
@@ -80,14 +80,14 @@ func (d *decoder) ours(name string) bool {
 func resembled(o sheet.Other) (table string, now bool) {
 	name := o.Name
 	if !o.Sheet {
-		name = strings.ReplaceAll(baseOf(name), "_", " ")
+		name = strings.ReplaceAll(alike.Base(name), "_", " ")
 	}
-	if now := nowCalled(strings.ReplaceAll(name, "-", " "), tablesNow()); now != "" &&
+	if now := alike.TableNow(strings.ReplaceAll(name, "-", " ")); now != "" &&
 		(o.Sheet || strings.EqualFold(filepath.Ext(o.Name), ".csv")) {
 		return now, true
 	}
 	for _, s := range schemas() {
-		if looksLike(name, s.title()) && (o.Sheet || sheet.IsText(o.Name)) {
+		if alike.Resembles(name, s.title()) && (o.Sheet || sheet.IsText(o.Name)) {
 			return s.title(), false
 		}
 	}
@@ -115,67 +115,4 @@ func headedAs(first []string) string {
 		}
 	}
 	return best
-}
-
-// looksLike says whether a name is a table's with something added or misspelt.
-func looksLike(name, table string) bool {
-	typed, known := joined(name), joined(table)
-	if typed == "" {
-		return false
-	}
-	const short, long = 4, 7 // letters in which one is misspelt, and two
-	allowed := 0
-	switch n := len(known); {
-	case n >= long:
-		allowed = 2
-	case n >= short:
-		allowed = 1
-	}
-	if evidence.Changes([]rune(typed), []rune(known)) <= allowed || typed == known+"s" {
-		return true
-	}
-	words, of := wordsIn(name), wordsIn(table)
-	if len(words) < len(of) {
-		return false
-	}
-	before := len(words) - len(of)
-	ends := slices.Equal(words[before:], of) && (len(of) > 1 || !slices.ContainsFunc(words[:before], tellsMore))
-	return slices.Equal(words[:len(of)], of) || ends
-}
-
-// tellsMore says whether a word before a table's name makes it another thing:
-// a copy of it is none.
-func tellsMore(word string) bool {
-	return !slices.Contains([]string{"copy", "of", "old", "new", "my"}, word) && !evidence.Digits(word)
-}
-
-// joined is a name by its letters and digits alone, without case.
-func joined(name string) string { return strings.Join(wordsIn(name), "") }
-
-// wordsIn are the words of a name and its numbers, without case.
-func wordsIn(name string) []string {
-	var words []string
-	var last rune
-	for _, r := range strings.ToLower(name) {
-		switch letter, digit := unicode.IsLetter(r), unicode.IsDigit(r); {
-		case !letter && !digit:
-		case len(words) == 0, letter != unicode.IsLetter(last), !unicode.IsLetter(last) && !unicode.IsDigit(last):
-			words = append(words, string(r))
-		default:
-			words[len(words)-1] += string(r)
-		}
-		last = r
-	}
-	return words
-}
-
-// baseOf is a file's name without what says of which kind it is.
-func baseOf(file string) string {
-	for {
-		ext := filepath.Ext(file)
-		if !sheet.IsText(ext) && !slices.Contains([]string{".bak", ".old"}, strings.ToLower(ext)) {
-			return file
-		}
-		file = strings.TrimSuffix(file, ext)
-	}
 }

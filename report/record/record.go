@@ -27,8 +27,8 @@ type Record struct {
 }
 
 // Read reads the record at path: a folder of CSV files or a workbook. What a
-// person has to mend in the tables comes as Faults, all together; a file that
-// cannot be used at all is one plain error.
+// person has to mend in the tables comes as a list of faults, all together; a
+// file that cannot be used at all is one plain error.
 func Read(path string) (Record, error) {
 	from, err := open(path)
 	if err := cmp.Or(verdictsOnly(from), err); err != nil {
@@ -127,4 +127,38 @@ func emptyToo(from *sheet.Source) string {
 	default:
 		return "; " + strings.Join(empty[:n-1], ", ") + " and " + empty[n-1] + " are empty too"
 	}
+}
+
+// CopyPrefix begins the name of a hidden sheet that holds a table as it was
+// judged.
+const CopyPrefix = "As judged "
+
+// ReadJudged reads the record that a decision workbook was judged by, from the
+// copies of its tables, its places named as in the record of that name. A file
+// that carries none is an error.
+func ReadJudged(path, name string) (Record, error) {
+	from, err := sheet.OpenCopies(path, TableNames(), CopyPrefix, name)
+	if errors.Is(err, sheet.ErrNoTable) {
+		return Record{}, fmt.Errorf("%s: it is no decision workbook; verify takes what check RECORD -o FILE.xlsx writes, and check judges a record", from.Name)
+	}
+	if err != nil {
+		return Record{}, err
+	}
+	return decoded(from)
+}
+
+// With is the record's tables with one of them in its new form, in the
+// design's order. The record keeps its own.
+func (r Record) With(t grid.Table) []grid.Table {
+	var all []grid.Table
+	for _, s := range schemas() {
+		at := slices.IndexFunc(r.Tables, func(was grid.Table) bool { return was.Name == s.title() })
+		switch {
+		case s.title() == t.Name:
+			all = append(all, t)
+		case at >= 0:
+			all = append(all, r.Tables[at])
+		}
+	}
+	return all
 }

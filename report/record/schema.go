@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/alike"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
@@ -133,7 +134,7 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 // names says whether a header names a column of the table, with any unit.
 func (t table[T]) names(header string) bool {
 	name, _ := evidence.Parted(header)
-	now := nowCalled(name, columnsNow(t.name))
+	now := alike.ColumnNow(t.name, name)
 	return slices.ContainsFunc(t.columns,
 		func(c column[T]) bool { return evidence.Same(name, c.Name) || now == c.Name })
 }

@@ -17,8 +17,8 @@ import (
 	"firstboard/report/grid"
 )
 
-// alike compares jobs, places and what rows keep for themselves aside.
-func alike() cmp.Options {
+// placesAside compares jobs, places and what rows keep for themselves aside.
+func placesAside() cmp.Options {
 	own := func(p cmp.Path) bool {
 		field, ok := p.Last().(cmp.StructField)
 		return ok && unicode.IsLower([]rune(field.Name())[0]) && p.Index(-2).Type().PkgPath() != "math/big"
@@ -133,10 +133,10 @@ func TestTwins(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if diff := cmp.Diff(want.Job, got.Job, alike()); diff != "" {
+			if diff := cmp.Diff(want.Job, got.Job, placesAside()); diff != "" {
 				t.Errorf("jobs differ (-folder +workbook):\n%s", diff)
 			}
-			if diff := cmp.Diff(want.Tables, got.Tables, alike()); diff != "" {
+			if diff := cmp.Diff(want.Tables, got.Tables, placesAside()); diff != "" {
 				t.Errorf("tables differ (-folder +workbook):\n%s", diff)
 			}
 		})

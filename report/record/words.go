@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/record/alike"
 	"firstboard/report/record/faults"
 )
 
@@ -15,7 +16,7 @@ func oneOf(typed string, words []string) (string, faults.Complaint) {
 			return w, faults.Complaint{}
 		}
 	}
-	if now := nowCalled(typed, wordsNow()); now != "" && slices.Contains(words, now) {
+	if now := alike.WordNow(typed); now != "" && slices.Contains(words, now) {
 		return "", faults.About(typed, "is now %s; write that", evidence.Quote(now))
 	}
 	return "", faults.About(typed, "is not a word for this column; write %s", evidence.Either(words))

@@ -28,10 +28,10 @@ func TestWriteCSV(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if diff := cmp.Diff(rec.Job, again.Job, alike()); diff != "" {
+	if diff := cmp.Diff(rec.Job, again.Job, placesAside()); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff(rec.Tables, again.Tables, alike()); diff != "" {
+	if diff := cmp.Diff(rec.Tables, again.Tables, placesAside()); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -1,4 +1,4 @@
-package record
+package alike
 
 import (
 	"slices"
@@ -10,7 +10,17 @@ import (
 // called now.
 type renamed struct{ was, now string }
 
-// nowCalled is the new name of a thing, or empty where it has none.
+// ColumnNow is the new name of a column of a table, or empty where it has none.
+func ColumnNow(table, typed string) string { return nowCalled(typed, columnsNow(table)) }
+
+// WordNow is that of a fixed word.
+func WordNow(typed string) string { return nowCalled(typed, wordsNow()) }
+
+// TableNow is that of a table.
+func TableNow(typed string) string {
+	return nowCalled(typed, []renamed{{"Slab emission", "Slab MVER"}})
+}
+
 func nowCalled(typed string, names []renamed) string {
 	at := slices.IndexFunc(names, func(r renamed) bool { return evidence.Same(r.was, typed) })
 	if at < 0 {
@@ -71,6 +81,3 @@ func wordsNow() []renamed {
 		{"membrane maker", "membrane manufacturer"},
 	}
 }
-
-// tablesNow are the tables that have new names.
-func tablesNow() []renamed { return []renamed{{"Slab emission", "Slab MVER"}} }
