@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/record/cell"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
@@ -167,25 +168,25 @@ func limit[T any](title string, units []evidence.Unit, rule rule, field func(*T)
 }
 
 // date is a column of calendar days.
-func date[T any](title string, from era, field func(*T) *evidence.Date) column[T] {
-	return column[T]{Column{Name: title, Takes: from.takes(grid.DayField)}, func(d *decoder, c *grid.Cell, row *T) {
+func date[T any](title string, from cell.Era, field func(*T) *evidence.Date) column[T] {
+	return column[T]{Column{Name: title, Takes: from.Takes(grid.DayField)}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.date(c, from)
 	}}
 }
 
 // clock is a column of times.
-func clock[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
-	return column[T]{Column{Name: title, Takes: from.takes(grid.ClockField)}, func(d *decoder, c *grid.Cell, row *T) {
+func clock[T any](title string, from cell.Era, field func(*T) *evidence.Time) column[T] {
+	return column[T]{Column{Name: title, Takes: from.Takes(grid.ClockField)}, func(d *decoder, c *grid.Cell, row *T) {
 		*field(row) = d.time(c, from)
 	}}
 }
 
 // clockOrDay is a column of times in which a day alone means its end.
-func clockOrDay[T any](title string, from era, field func(*T) *evidence.Time) column[T] {
+func clockOrDay[T any](title string, from cell.Era, field func(*T) *evidence.Time) column[T] {
 	return column[T]{
-		Column{Name: title, Takes: from.takes(grid.ClockOrDayField)},
+		Column{Name: title, Takes: from.Takes(grid.ClockOrDayField)},
 		func(d *decoder, c *grid.Cell, row *T) {
-			if isDay(c) {
+			if cell.IsDay(c) {
 				*field(row) = d.endOf(d.date(c, from))
 				return
 			}

@@ -9,6 +9,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/record/cell"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
@@ -25,7 +26,7 @@ type decoder struct {
 	last   []func()          // what can be checked only when every table is read
 	zones  map[string]int    // of the areas, the first of each zone
 	spare  []sheet.Place     // for evidence to come
-	clocks clocks
+	clocks cell.Clocks
 
 	installs evidence.Date // the last Install on
 	depths   evidence.Unit // the one that the depths of all holes fit, and not their own; else none
@@ -48,8 +49,8 @@ type position struct {
 	nth    int // of the rows read, from 0
 	column int // from 0
 	unit   evidence.Unit
-	place  map[string]int             // columns of the table by their names in the schema
-	known  map[entry]evidence.Reading // numbers of the column that were sound
+	place  map[string]int                   // columns of the table by their names in the schema
+	known  map[shownNumber]evidence.Reading // numbers of the column that were sound
 }
 
 func newDecoder() *decoder {

@@ -5,7 +5,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
-	"firstboard/report/record/faults"
+	"firstboard/report/record/cell"
 )
 
 // rule is the numbers that a column takes in a unit it may carry.
@@ -55,27 +55,9 @@ func temperature() rule {
 
 func bound64(n int64) decimal.NullDecimal { return decimal.NewNullDecimal(decimal.NewFromInt(n)) }
 
-// outside says what is wrong with a number and what to write instead, or
-// nothing. A percentage is a number that its source shows with a percent sign.
-func outside(s grid.Span, r evidence.Reading, typed string, percent bool) faults.Complaint {
-	x := r.Value
-	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
-	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)
-	switch {
-	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
-		return faults.Mistake(typed, "looks like a fraction of one; write %s", x.Shift(2))
-	case s.Whole && s.Most.Valid && (low || high || !x.IsInteger()):
-		return faults.Mistake(typed, "is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
-	case s.Whole && (low || !x.IsInteger()):
-		return faults.Mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
-	case high && r.Unit == evidence.Celsius:
-		return faults.Mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
-	case s.Most.Valid && (low || high):
-		return faults.Mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
-	case low && s.Above:
-		return faults.Mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
-	case low:
-		return faults.Mistake(typed, "is below 0; write a number from 0 up, or leave the cell blank")
-	}
-	return faults.Complaint{}
-}
+// anyYear is for days of building and of installing.
+func anyYear() cell.Era { return cell.Era{} }
+
+// since90 is for calibrations and checks of instruments, measured for readings.
+func since90() cell.Era  { return cell.Era{Since: 1990} }
+func measured() cell.Era { return cell.Era{Since: 1990, ToInstall: true} }

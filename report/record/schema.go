@@ -46,7 +46,7 @@ type bound[T any] struct {
 	column[T]
 	at    int
 	unit  evidence.Unit
-	known map[entry]evidence.Reading
+	known map[shownNumber]evidence.Reading
 }
 
 func (t table[T]) title() string { return t.name }
@@ -157,7 +157,7 @@ func (t table[T]) header(d *decoder, src *sheet.Table) []bound[T] {
 		case m.complaint != "":
 			d.complain(faults.Told(m.complaint))
 		default:
-			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit, map[entry]evidence.Reading{}})
+			columns = append(columns, bound[T]{t.columns[m.column], i, m.unit, map[shownNumber]evidence.Reading{}})
 			d.place[heads[m.column].Name] = i
 		}
 		if m.meant >= 0 && first[m.meant] == 0 {

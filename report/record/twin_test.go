@@ -170,7 +170,7 @@ func airRecord(t testing.TB, rows int) string {
 			at = at.Add(time.Hour)
 		}
 		lines = append(lines, []string{
-			"A1", at.Format(minute), decimal.New(int64(180+i%50), -1).String(),
+			"A1", at.Format("2006-01-02 15:04"), decimal.New(int64(180+i%50), -1).String(),
 			decimal.New(int64(350+i%100), -1).String(), "T1",
 		})
 		at = at.Add(time.Minute)

@@ -1,4 +1,4 @@
-package record
+package cell
 
 import (
 	"slices"
@@ -28,7 +28,7 @@ func meantClock(text string, withTime bool) string {
 func inOrder(text, order string, withTime bool) string {
 	clocks, written := []string{""}, time.DateOnly
 	if withTime {
-		clocks, written = []string{" 15:04", " 15:04:05", " 3:04 PM", " 3:04:05 PM", " 3:04PM"}, minute
+		clocks, written = []string{" 15:04", " 15:04:05", " 3:04 PM", " 3:04:05 PM", " 3:04PM"}, Minute
 	}
 	if part := strings.IndexAny(order, " -/."); !strings.Contains(text, order[part:part+1]) {
 		return ""

@@ -4,44 +4,10 @@ import (
 	"testing"
 
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
+	"firstboard/report/record/cell"
+	"firstboard/report/record/sheet"
 )
-
-func TestPlain(t *testing.T) {
-	for _, s := range []string{"0", "84.7", "-3", "007", "0.00369", "84.70"} {
-		if !evidence.Plain(s) {
-			t.Errorf("%q is refused", s)
-		}
-	}
-	for s, write := range map[string]string{
-		"":          "",
-		"84,7":      "84.7",
-		"1,240":     "1240 or 1.240",
-		"1,240,000": "1240000",
-		"1,240.5":   "1240.5",
-		"1,2,3":     "",
-		"84.7 %":    "84.7",
-		"+5":        "5",
-		".5":        "0.5",
-		"5.":        "5",
-		"1e3":       "1000",
-		"1e999":     "",
-		"1 240":     "1240",
-		"−5":        "-5",
-		"--5":       "",
-		"70F":       "",
-		"n/a":       "",
-		"Infinity":  "",
-		"NaN":       "",
-		"٣":         "",
-	} {
-		if evidence.Plain(s) {
-			t.Errorf("%q is read", s)
-		}
-		if got := plainer(s); got != write {
-			t.Errorf("%q: write %s, not %s", s, got, write)
-		}
-	}
-}
 
 // Bounds are met at equality, in either unit.
 func TestRules(t *testing.T) {
@@ -78,12 +44,13 @@ func TestRules(t *testing.T) {
 		{unbounded, "0.75", evidence.None, false},
 		{unbounded, "75", evidence.None, true},
 	} {
-		complaint := outside(c.rule(c.unit), evidence.Typed(c.written, c.unit), c.written, false).Text
-		if (complaint == "") != c.ok {
-			t.Errorf("%s %s: %q", c.written, c.unit, complaint)
+		_, wrong := cell.Number(&grid.Cell{Kind: grid.NumberCell, Text: c.written}, c.unit, false, c.rule(c.unit))
+		if (wrong.Text == "") != c.ok {
+			t.Errorf("%s %s: %q", c.written, c.unit, wrong.Text)
 		}
 	}
-	if complaint := outside(humidity()(evidence.RH), evidence.Typed("0.5", evidence.RH), "0.5", true).Text; complaint != "" {
-		t.Errorf("a percentage: %q", complaint)
+	percent := grid.Cell{Kind: sheet.Percent, Text: "0.5"}
+	if _, wrong := cell.Number(&percent, evidence.RH, false, humidity()(evidence.RH)); wrong.Text != "" {
+		t.Errorf("a percentage: %q", wrong.Text)
 	}
 }

@@ -1,4 +1,4 @@
-package record
+package cell
 
 import (
 	"strings"
@@ -11,49 +11,20 @@ import (
 	"firstboard/report/record/sheet"
 )
 
-// entry is a number as it stands in a cell.
-type entry struct {
-	text   string
-	kind   grid.CellKind
-	places uint8
-}
-
-// mostKnown is how many numbers of a column are kept: a logger writes the same
-// ones over and over.
-const mostKnown = 4096
-
-// number reads the number of a cell, in the unit of its column.
-func (d *decoder) number(c *grid.Cell, rule rule) evidence.Reading {
-	is := entry{c.Text, c.Kind, c.Places}
-	r, known := d.known[is]
-	if !known {
-		var wrong faults.Complaint
-		if r, wrong = d.measured(c, rule); wrong.Text != "" {
-			d.complain(wrong)
-			return evidence.Reading{}
-		}
-		if len(d.known) < mostKnown && d.known != nil {
-			d.known[is] = r
-		}
-	}
-	r.Place = d.kept(d.cell())
-	c.Kind, c.Text, c.Places = grid.NumberCell, r.Written, uint8(min(places(r.Written), 255))
-	return r
-}
-
-// measured is the number of a cell without its place, or what is wrong with it.
-func (d *decoder) measured(c *grid.Cell, rule rule) (evidence.Reading, faults.Complaint) {
-	written, wrong := d.written(c)
+// Number is the number of a cell in a unit, or what is wrong with it. Comma
+// says that one may stand for the point.
+func Number(c *grid.Cell, unit evidence.Unit, comma bool, span grid.Span) (evidence.Reading, faults.Complaint) {
+	written, wrong := writtenIn(c, unit, comma)
 	if wrong.Text != "" {
 		return evidence.Reading{}, wrong
 	}
-	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: d.unit}
-	return r, outside(rule(r.Unit), r, strings.TrimSpace(c.Text), c.Kind == sheet.Percent)
+	r := evidence.Reading{Written: written, Value: decimal.RequireFromString(written), Unit: unit}
+	return r, outside(span, r, strings.TrimSpace(c.Text), c.Kind == sheet.Percent)
 }
 
-// written is the plain decimal that a cell holds.
-func (d *decoder) written(c *grid.Cell) (string, faults.Complaint) {
-	inches := d.unit == evidence.Inch || d.unit == evidence.Foot
+// writtenIn is the plain decimal that a cell holds.
+func writtenIn(c *grid.Cell, unit evidence.Unit, comma bool) (string, faults.Complaint) {
+	inches := unit == evidence.Inch || unit == evidence.Foot
 	switch clock := c.Kind == grid.DayCell || c.Kind == grid.TimeCell; {
 	case clock && inches:
 		return "", faults.Mistake(c.Text, "is a date, as a spreadsheet makes one of a fraction; write the fraction with its whole number, such as 0 5/8, or as 0.625")
@@ -62,7 +33,7 @@ func (d *decoder) written(c *grid.Cell) (string, faults.Complaint) {
 	}
 	typed := strings.TrimSpace(c.Text)
 	text := sheet.Padded(typed, int(c.Places))
-	if d.src.Comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
+	if comma && strings.Count(text, ",") == 1 && !strings.Contains(text, ".") {
 		text = strings.Replace(text, ",", ".", 1)
 	}
 	const longest = 40
@@ -81,11 +52,6 @@ func (d *decoder) written(c *grid.Cell) (string, faults.Complaint) {
 		return "", faults.Mistake(text, "has more digits than any reading; write the number as read")
 	}
 	return text, faults.Complaint{}
-}
-
-func places(written string) int {
-	_, after, _ := strings.Cut(written, ".")
-	return len(after)
 }
 
 // anyNumber is what to write where nobody can tell what was meant.
@@ -122,4 +88,29 @@ func thousands(s string) bool {
 		}
 	}
 	return len(groups) > 1 && (!point || evidence.Digits(part))
+}
+
+// outside says what is wrong with a number and what to write instead, or
+// nothing. A percentage is a number that its source shows with a percent sign.
+func outside(s grid.Span, r evidence.Reading, typed string, percent bool) faults.Complaint {
+	x := r.Value
+	low := s.Least.Valid && (x.LessThan(s.Least.Decimal) || s.Above && x.Equal(s.Least.Decimal))
+	high := s.Most.Valid && x.GreaterThan(s.Most.Decimal)
+	switch {
+	case s.Percent && !percent && x.IsPositive() && x.Cmp(decimal.NewFromInt(1)) <= 0:
+		return faults.Mistake(typed, "looks like a fraction of one; write %s", x.Shift(2))
+	case s.Whole && s.Most.Valid && (low || high || !x.IsInteger()):
+		return faults.Mistake(typed, "is not %s or %s; write one of the two", s.Least.Decimal, s.Most.Decimal)
+	case s.Whole && (low || !x.IsInteger()):
+		return faults.Mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
+	case high && r.Unit == evidence.Celsius:
+		return faults.Mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+	case s.Most.Valid && (low || high):
+		return faults.Mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+	case low && s.Above:
+		return faults.Mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
+	case low:
+		return faults.Mistake(typed, "is below 0; write a number from 0 up, or leave the cell blank")
+	}
+	return faults.Complaint{}
 }
