@@ -40,9 +40,6 @@ func judged[T any](what string, things []evidence.Judged[T], row func(string, T)
 	for _, thing := range things {
 		for _, t := range thing.Rows {
 			r := row(what+" "+thing.Name, t)
-			if r.As == "" {
-				r.As = meterFor(what)
-			}
 			if !r.At.Shown() {
 				r.Lack = evidence.NoTime
 			}
@@ -50,23 +47,6 @@ func judged[T any](what string, things []evidence.Judged[T], row func(string, T)
 		}
 	}
 	return all
-}
-
-// meterFor is the kind of instrument that reads a thing, empty where any may.
-func meterFor(what string) string {
-	switch what {
-	case "hole":
-		return evidence.Probe
-	case "dish":
-		return evidence.Balance
-	case "pH spot":
-		return evidence.PHMeter
-	case "carbide spot":
-		return evidence.CMMeter
-	case "surface spot":
-		return evidence.Surface
-	}
-	return ""
 }
 
 // slabRows are the judged rows of the tests of the slab that are needed.

@@ -49,58 +49,54 @@ func (r Row) Began() string {
 // Untimed says whether it is not known when a row was read, or when it began.
 func (r Row) Untimed() bool { return r.Began() != "" || !r.At.Shown() }
 
-// rowOf is a row that took no time.
-func rowOf(k Kind, what string, at evidence.Time, instrument string, place evidence.Place) Row {
-	return Row{Kind: k, What: what, From: at, At: at, Instrument: instrument, Place: place}
+// rowOf is a row that took no time, read with a kind of instrument.
+func rowOf(k Kind, what string, at evidence.Time, instrument, as string, place evidence.Place) Row {
+	return Row{Kind: k, What: what, From: at, At: at, Instrument: instrument, As: as, Place: place}
 }
 
 // HoleRow is a row of a hole.
 func HoleRow(what string, h slab.Hole) Row {
-	return rowOf(OfSlab, what, h.ReadAt, h.Instrument, h.Place)
+	return rowOf(OfSlab, what, h.ReadAt, h.Instrument, evidence.Probe, h.Place)
 }
 
 // DishRow is a row of a dish. It counts from the time the dish was set, which is
 // not known where that is blank.
 func DishRow(what string, d slab.Dish) Row {
-	return Row{Kind: OfSlab, What: what, From: d.SetAt, At: d.RetrievedAt, Instrument: d.Instrument, Place: d.Place}
+	r := rowOf(OfSlab, what, d.RetrievedAt, d.Instrument, evidence.Balance, d.Place)
+	r.From = d.SetAt
+	return r
 }
 
 // PHRow is a row of a spot of pH.
 func PHRow(what string, r slab.PH) Row {
-	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, r.Place)
+	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, evidence.PHMeter, r.Place)
 }
 
 // CarbideRow is a row of a carbide spot.
 func CarbideRow(what string, r slab.Carbide) Row {
-	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, r.Place)
+	return rowOf(OfSlab, what, r.ReadAt, r.Instrument, evidence.CMMeter, r.Place)
 }
 
-// OtherRow is a row of a further test.
+// OtherRow is a row of a further test, which any instrument may take.
 func OtherRow(what string, r slab.Other) Row {
-	return rowOf(OfOther, what, r.ReadAt, r.Instrument, r.Place)
+	return rowOf(OfOther, what, r.ReadAt, r.Instrument, "", r.Place)
 }
 
 // WoodRow is a row of a board, a subfloor piece or a joist.
 func WoodRow(what string, r wood.Row) Row {
-	row := rowOf(OfWood, what, r.ReadAt, r.Instrument, r.Place)
-	row.As = r.Method
-	if r.Method == wood.OvenDry {
-		row.As = evidence.OvenMeter
-	}
-	return row
+	return rowOf(OfWood, what, r.ReadAt, r.Instrument, r.MeterKind(), r.Place)
 }
 
 // SurfaceRow is a row of a surface spot.
 func SurfaceRow(what string, r acclimate.Surface) Row {
-	row := rowOf(OfSurface, what, r.ReadAt, r.Instrument, r.Place)
+	row := rowOf(OfSurface, what, r.ReadAt, r.Instrument, evidence.Surface, r.Place)
 	row.Unit = r.Temp.Unit
 	return row
 }
 
 // AirRow is a row of the air.
 func AirRow(a *acclimate.Air) Row {
-	r := rowOf(OfAir, "the air", a.ReadAt, a.Instrument, a.Place)
-	r.As = evidence.AirMeter
+	r := rowOf(OfAir, "the air", a.ReadAt, a.Instrument, evidence.AirMeter, a.Place)
 	if !a.ReadAt.Shown() {
 		r.Lack = evidence.NoTime
 	}

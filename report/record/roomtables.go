@@ -104,7 +104,7 @@ func woodTable() table[wood.Row] {
 }
 
 func moreWood(d *decoder, w *wood.Row) {
-	if kind := meterFor(w.Method); kind != "" && w.Instrument != "" {
+	if kind := w.MeterKind(); kind != "" && w.Instrument != "" {
 		d.column = d.place["Instrument"]
 		d.taker(w.Instrument, []string{kind})
 	}
@@ -116,19 +116,6 @@ func moreWood(d *decoder, w *wood.Row) {
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {
 		d.faultAt("Set aside", "only boards of flooring are set aside, and this row is of a %s; clear the cell", w.Of)
 	}
-}
-
-// meterFor is the kind of instrument that a method takes.
-func meterFor(method string) string {
-	switch method {
-	case wood.Pin:
-		return evidence.PinMeter
-	case wood.Pinless:
-		return evidence.Pinless
-	case wood.OvenDry:
-		return evidence.OvenMeter
-	}
-	return ""
 }
 
 func scanTable() table[slab.Scan] {
