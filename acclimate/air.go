@@ -112,7 +112,7 @@ func (r Room) WidestInterval() time.Duration {
 	var widest time.Duration
 	rows := r.behind(r.heldWindow())
 	for i := 1; i < len(rows); i++ {
-		widest = max(widest, interval(rows, i))
+		widest = max(widest, gapBefore(rows, i))
 	}
 	return widest
 }

@@ -20,7 +20,7 @@ type meterDay struct {
 // instruments that holds for these holds for the rows between.
 func (r Room) JudgedAir() []*Air {
 	judged := append(slices.Clone(r.Air.Untimed()), dayEnds(r.judgedStretches()...)...)
-	slices.SortStableFunc(judged, inOrder)
+	slices.SortStableFunc(judged, inLogOrder)
 	return judged
 }
 
@@ -66,12 +66,12 @@ func dayEnds(stretches ...[]*Air) []*Air {
 			judged = append(judged, e.high)
 		}
 	}
-	slices.SortFunc(judged, inOrder)
+	slices.SortFunc(judged, inLogOrder)
 	return judged
 }
 
-// inOrder orders rows by time, and those of one time by their instruments.
-func inOrder(a, b *Air) int {
+// inLogOrder orders rows by time, and those of one time by their instruments.
+func inLogOrder(a, b *Air) int {
 	if c := earlier(a, b); c != 0 {
 		return c
 	}

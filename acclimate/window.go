@@ -91,7 +91,7 @@ func (r Room) uncovered(w window) []evidence.Item {
 		add("no reading at or before %s, where the window begins", clock(w.from))
 	}
 	for i := 1; i < len(rows); i++ {
-		if interval(rows, i) > gap {
+		if gapBefore(rows, i) > gap {
 			add("no reading from %s to %s, more than %s h", clock(rows[i-1].ReadAt.First), clock(rows[i].ReadAt.First),
 				r.Gap.Written)
 		}
@@ -112,7 +112,7 @@ func (r Room) behind(w window) []*Air {
 	return r.Air.between(from, w.to)
 }
 
-// interval is the time from the row before to the i-th.
-func interval(rows []*Air, i int) time.Duration {
+// gapBefore is the time from the row before to the i-th.
+func gapBefore(rows []*Air, i int) time.Duration {
 	return rows[i].ReadAt.First.Sub(rows[i-1].ReadAt.First)
 }
