@@ -19,18 +19,18 @@ func Checks() []evidence.Check[Floor] {
 // lookedUp answers for each product that is asked, and for an adhesive that
 // must be there and is not named.
 func lookedUp(f Floor) evidence.Finding {
-	asked := f.askedLimits()
+	asked := f.Asked()
 	var lacks []string
 	var rows []evidence.Place
-	if f.adhesiveUnnamed() {
+	if f.AdhesiveUnnamed() {
 		lacks = append(lacks, "which adhesive? Installation is glue-down or blank, and none is named")
 		rows = append(rows, f.Place)
 	}
 	for _, q := range asked {
-		if q.product.Place != nil {
-			rows = append(rows, q.product.Place)
+		if q.Place != nil {
+			rows = append(rows, q.Place)
 		}
-		if lack := q.lack(); lack != "" {
+		if lack := q.Lack(); lack != "" {
 			lacks = append(lacks, lack)
 		}
 	}
@@ -42,50 +42,52 @@ func lookedUp(f Floor) evidence.Finding {
 	}
 	var names []string
 	for _, q := range asked {
-		names = append(names, fmt.Sprintf("%s (%s)", q.product.ID, q.product.DataSheet))
+		names = append(names, fmt.Sprintf("%s (%s)", q.ID, q.DataSheet))
 	}
 	return evidence.Finding{Outcome: evidence.Met, Reason: "looked up for " + evidence.List(names), Evidence: rows}
 }
 
-// askedLimits are the products whose limits decide here, each with those limits.
-type askedLimit struct {
-	product *Product
-	columns []Column
+// Asked is a product whose limits decide here, and the columns of those that were
+// not looked up.
+type Asked struct {
+	*Product
+	Blank []string
 }
 
-func (f Floor) askedLimits() []askedLimit {
-	var all []askedLimit
+// Asked are the products whose limits decide here.
+func (f Floor) Asked() []Asked {
+	var all []Asked
 	for _, p := range f.Products() {
-		q := askedLimit{product: p}
+		q, decides := Asked{Product: p}, false
 		for _, k := range Kinds() {
-			if k.known != nil && k.known(f, p) {
-				q.columns = append(q.columns, k.Columns()...)
+			if k.known == nil || !k.known(f, p) {
+				continue
+			}
+			for _, c := range k.Columns() {
+				decides = true
+				if c.Of(p).Blank() {
+					q.Blank = append(q.Blank, c.Name)
+				}
 			}
 		}
-		if len(q.columns) > 0 {
+		if decides {
 			all = append(all, q)
 		}
 	}
 	return all
 }
 
-// lack is what was not looked up of a product, empty where all was.
-func (q askedLimit) lack() string {
-	var blank []string
-	for _, c := range q.columns {
-		if c.Of(q.product).Blank() {
-			blank = append(blank, c.Name)
-		}
-	}
+// Lack is what was not looked up of a product, empty where all was.
+func (q Asked) Lack() string {
 	var clauses []string
-	if len(blank) > 0 {
-		clauses = append(clauses, evidence.List(blank)+" not looked up")
+	if len(q.Blank) > 0 {
+		clauses = append(clauses, evidence.List(q.Blank)+" not looked up")
 	}
-	if q.product.DataSheet == "" {
+	if q.DataSheet == "" {
 		clauses = append(clauses, "no data sheet named")
 	}
 	if len(clauses) == 0 {
 		return ""
 	}
-	return q.product.ID + ": " + strings.Join(clauses, ", ")
+	return q.ID + ": " + strings.Join(clauses, ", ")
 }

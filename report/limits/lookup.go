@@ -26,32 +26,3 @@ func (f Floor) LookUp() []string {
 	}
 	return all
 }
-
-// Unlooked is what limits-known asks of a product: the limits that were not looked
-// up, and whether its data sheet is named. The adhesive that nobody named has
-// no name.
-type Unlooked struct {
-	Product string
-	Columns []string
-	NoSheet bool
-}
-
-// Unlooked are the products of which limits-known asks for anything.
-func (f Floor) Unlooked() []Unlooked {
-	var all []Unlooked
-	if f.adhesiveUnnamed() {
-		all = append(all, Unlooked{})
-	}
-	for _, q := range f.askedLimits() {
-		u := Unlooked{Product: q.product.ID, NoSheet: q.product.DataSheet == ""}
-		for _, c := range q.columns {
-			if c.Of(q.product).Blank() {
-				u.Columns = append(u.Columns, c.Name)
-			}
-		}
-		if len(u.Columns) > 0 || u.NoSheet {
-			all = append(all, u)
-		}
-	}
-	return all
-}

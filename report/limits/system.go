@@ -66,9 +66,9 @@ func (s System) usualDifference() evidence.Bound {
 	return wood.DefaultDifference(s.Flooring.FaceWidth, s.Flooring.Kind == "solid wood")
 }
 
-// adhesiveUnnamed says whether the flooring is glued down, a blank counting as
+// AdhesiveUnnamed says whether the flooring is glued down, a blank counting as
 // that, with an adhesive that is not named.
-func (s System) adhesiveUnnamed() bool { return s.gluedDown() && s.Adhesive == nil }
+func (s System) AdhesiveUnnamed() bool { return s.gluedDown() && s.Adhesive == nil }
 
 // gluedDown: a blank installation is judged as glue-down.
 func (s System) gluedDown() bool {

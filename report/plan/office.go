@@ -48,22 +48,25 @@ func (p *planner) guarded() {
 
 // lookUp asks for the limits that were not looked up.
 func (p *planner) lookUp() {
-	for _, q := range p.Floor().Unlooked() {
-		if q.Product == "" {
-			p.ask(installer, []string{"limits-known"}, "write down which adhesive is used",
-				"(Areas, Adhesive), or how else it is installed (Installation)",
-				Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Adhesive"}})
+	floor := p.Floor()
+	if floor.AdhesiveUnnamed() {
+		p.ask(installer, []string{"limits-known"}, "write down which adhesive is used",
+			"(Areas, Adhesive), or how else it is installed (Installation)",
+			Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Adhesive"}})
+	}
+	for _, q := range floor.Asked() {
+		if q.Lack() == "" {
 			continue
 		}
-		short, columns := "read the data sheet of "+q.Product, q.Columns
+		short, columns := "read the data sheet of "+q.ID, q.Blank
 		if len(columns) > 0 {
 			short += ": " + evidence.List(columns)
 		}
 		how := "(Products), a number or the word none"
-		if q.NoSheet {
+		if q.DataSheet == "" {
 			how, columns = sentence(how, "and its title and date in Data sheet"), append(columns, "Data sheet")
 		}
-		p.ask(installer, []string{"limits-known"}, short, how, Fill{"Products", p.Area.ID, q.Product, columns})
+		p.ask(installer, []string{"limits-known"}, short, how, Fill{"Products", p.Area.ID, q.ID, columns})
 	}
 }
 
