@@ -188,9 +188,5 @@ func (r AirRows) nearest(t time.Time, most time.Duration) []*Air {
 			}
 		}
 	}
-	near := r.between(t.Add(-best), t.Add(-best))
-	if best > 0 {
-		near = merged(near, r.between(t.Add(best), t.Add(best)))
-	}
-	return near
+	return r.between(t.Add(-best), t.Add(best)) // none is nearer than the nearest
 }

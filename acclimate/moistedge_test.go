@@ -2,6 +2,7 @@ package acclimate
 
 import (
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -36,6 +37,9 @@ func TestMoistAirEndsOfRange(t *testing.T) {
 		if (c.err == nil) != c.good {
 			t.Errorf("%s: %v", name, c.err)
 		}
+	}
+	if err := dew(20, 0); err == nil || !strings.Contains(err.Error(), "dry air has no dew point") {
+		t.Errorf("dry air is refused as %v", err)
 	}
 }
 

@@ -3,6 +3,7 @@ package acclimate_test
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -240,5 +241,29 @@ func TestJudgedAir(t *testing.T) {
 	r.Air = acclimate.NewLog(append(steady(0, 48, 12), airAt(30, "70", "40", "AL1"))).Of("A1", evidence.Date{})
 	if got := says(r); got != "AL1:24 AL1:36 AL1:48" {
 		t.Error(got)
+	}
+}
+
+// Of each instrument and day the first and the last row stand for all, whatever
+// other instruments were read between them.
+func TestSinceGivesTheEndsOfEachDay(t *testing.T) {
+	rows := []acclimate.Air{
+		airAt(7, "70", "40", "AL1"), airAt(8, "70", "40", "AL1"), airAt(8.5, "70", "40", "AL2"),
+		airAt(9, "70", "40", "AL1"), airAt(9.5, "70", "40", "AL2"), airAt(10, "70", "40", "AL1"),
+		airAt(10.5, "70", "40", "AL2"), airAt(32, "70", "40", "AL1"),
+	}
+	var got []string
+	for _, a := range acclimate.NewLog(rows).Of("A1", evidence.Date{}).Since(at(8.2).First) {
+		got = append(got, a.Instrument+" "+a.ReadAt.Written)
+	}
+	want := []string{
+		"AL1 2026-03-02 08:00:00", "AL2 2026-03-02 08:30:00", "AL1 2026-03-02 10:00:00", "AL2 2026-03-02 10:30:00",
+		"AL1 2026-03-03 08:00:00",
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("got %v, want %v", got, want)
+	}
+	if none := acclimate.NewLog(nil).Of("A1", evidence.Date{}).Since(at(8).First); none != nil {
+		t.Errorf("an empty log gives %v", none)
 	}
 }
