@@ -114,6 +114,12 @@ func TestExcursionsLieApart(t *testing.T) {
 		airAt(13, "70", "40", "AL2"), airAt(14, "85", "40", "AL2"), airAt(15, "70", "40", "AL2")), met, "2 excursions")
 	want(t, "of no instrument", "air-held", log([]float64{10}, one(10, "85"),
 		airAt(60, "70", "40", ""), airAt(34, "85", "40", ""), airAt(33, "70", "40", ""), airAt(35, "70", "40", "")), notMet)
+	before := func(hours float64) acclimate.Room { // one of no instrument, and later one of AL1 at 40 h
+		return log([]float64{40}, one(40, "85"),
+			airAt(hours-1, "70", "40", ""), airAt(hours, "85", "40", ""), airAt(hours+1, "70", "40", ""))
+	}
+	want(t, "of no instrument, a day before", "air-held", before(16), notMet)
+	want(t, "of no instrument, over a day before", "air-held", before(15.9), met, "2 excursions")
 	want(t, "a day before, at the edge", "air-held", two(-23, 1), notMet)
 	nameless := []acclimate.Air{airAt(63, "70", "40", ""), airAt(64, "85", "40", ""), airAt(65, "70", "40", "")}
 	want(t, "of no instrument, outside", "air-held", log([]float64{40}, append(nameless, one(40, "85"))...), notMet)
