@@ -3,6 +3,7 @@ package acclimate_test
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -186,6 +187,10 @@ func TestFlooringSpread(t *testing.T) {
 	tie = floored(oven("", "B1", 48, "7"), oven("", "B1", 48, ""))
 	want(t, "a blank beside", "flooring-spread", tie, evidence.NotShown)
 	sameByTree(t, "flooring-spread", floored(oven("K1", "B1", 48, "7"), oven("K2", "B1", 48, "11")))
+	none := find(t, "flooring-spread", floored(oven("K1", "B1", 48, "")))
+	if none.Outcome != evidence.NotShown || strings.Contains(none.Reason, "outside") {
+		t.Errorf("no usable board: %s, %s", none.Outcome, none.Reason)
+	}
 }
 
 // Means of two visits within 0.5 point; the last within 1.5 of the EMC of air at
@@ -233,6 +238,10 @@ func TestFlooringSteady(t *testing.T) {
 	want(t, "its mean", "flooring-steady", still, evidence.Met)
 	tie := floored(oven("K1", "B1", -30, "7.7"), oven("K1", "B1", 48, "7.7"), oven("K1", "B1", 48, "8.3"))
 	want(t, "read twice at one time", "flooring-steady", tie, evidence.NotMet)
+	lower := floored(oven("K1", "B1", -30, "7.7"), oven("K1", "B1", 48, "7.7"), oven("K1", "B1", 48, "7.1"))
+	want(t, "read twice, once lower", "flooring-steady", lower, evidence.NotMet)
+	first := floored(oven("K1", "B1", -30, "7.7"), oven("K1", "B1", -30, "8.3"), oven("K1", "B1", 48, "7.7"))
+	want(t, "read twice at the first visit", "flooring-steady", first, evidence.NotMet)
 	if f := find(t, "flooring-steady", floored(oven("K1", "B1", -30, "7.7"), oven("K1", "B1", 48, "7.7"))); len(f.Worked.Room.Args) != 2 {
 		t.Errorf("one pair of each kind is worked out as %v", f.Worked.Room)
 	}
@@ -246,7 +255,7 @@ func TestClimateRange(t *testing.T) {
 	want(t, "at both ends", "climate-range", r, evidence.Met)
 	sameByTree(t, "climate-range", r)
 	r.StatedRH = both("30.1", "50", evidence.RH)
-	want(t, "under", "climate-range", r, evidence.NotMet, "winter")
+	want(t, "under", "climate-range", r, evidence.NotMet, "winter", "is at 30 ")
 	r.StatedRH = both("30", "49.9", evidence.RH)
 	want(t, "over", "climate-range", r, evidence.NotMet, "summer")
 	r.StatedRH = evidence.Limit{}
