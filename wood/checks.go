@@ -22,7 +22,10 @@ func Checks() []evidence.Check[Floor] {
 			ID: "subfloor-mc", Deciding: true, Judge: subfloorMC,
 			Asks:    "is every subfloor reading, those of the 24 h before the latest one too, at or under its limit?",
 			Default: "12 % MC",
-			Cite:    evidence.Cite{Source: "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)", Standing: evidence.Published},
+			Cite: evidence.Cite{
+				Source:   "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)",
+				Standing: evidence.Published,
+			},
 		},
 		{
 			ID: "subfloor-spots", Judge: subfloorSpots,

@@ -13,7 +13,8 @@ import (
 func (j judged) explain(w io.Writer, asked string) error {
 	at := strings.LastIndex(asked, ":")
 	if at < 0 {
-		return fmt.Errorf("check: --explain %s: write an area and a check with a colon between them, such as %s:slab-rh", asked, j.decisions[0].Area.ID)
+		return fmt.Errorf("check: --explain %s: write an area and a check with a colon between them, such as %s:slab-rh", asked,
+			j.decisions[0].Area.ID)
 	}
 	area, check := asked[:at], asked[at+1:]
 	for _, d := range j.decisions {

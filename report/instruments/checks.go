@@ -20,7 +20,8 @@ func calibrationCheck() evidence.Check[Readings] {
 			"checks within %[4]s, %[2]s point, %[5]s, pH %[6]s", calibrationLife, woodOff().Written, blockLife,
 			airOff(), surfaceOff(), phOff()),
 		Cite: evidence.Cite{
-			Source:   fmt.Sprintf("ASTM F2170; the %d days, the check block and the tolerances: common practice, no source", calibrationLife),
+			Source: fmt.Sprintf("ASTM F2170; the %d days, the check block and the tolerances: common practice, no source",
+				calibrationLife),
 			Standing: evidence.Recalled,
 		},
 	}

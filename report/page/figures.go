@@ -23,7 +23,8 @@ func draw(id string, p pictures.Picture, course []ahead.Course, apart float64) f
 		f.Drawing = dots(id, p, series, levels, apart)
 		f.Notes = append(f.Notes, "a bar across the dots is their mean")
 		if apart > 0 {
-			f.Notes = append(f.Notes, fmt.Sprintf("the shade is the mean of the subfloor and %g points either side, the allowed difference", apart))
+			f.Notes = append(f.Notes, fmt.Sprintf("the shade is the mean of the subfloor and %g points either side, the allowed difference",
+				apart))
 		}
 	case pictures.DryingHistory:
 		f.Drawing = overTime(id, p, course)

@@ -196,7 +196,8 @@ func (d *decoder) giveUp(row int) {
 		return
 	}
 	d.gaveUp = true
-	text := fmt.Sprintf("the record has %d faults up to here; mend the first ones and check again, for nothing was read from here on", mostFaults)
+	text := fmt.Sprintf("the record has %d faults up to here; mend the first ones and check again, for nothing was read from here on",
+		mostFaults)
 	d.faults = append(d.faults, faults.Fault{Place: sheet.Place{In: d.in, Number: int32(row)}, Text: text, Order: -1})
 }
 

@@ -28,7 +28,8 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 		if from.Tables[table] == nil {
 			mend = "rename it "
 		}
-		text := fmt.Sprintf("looks like the table %s and is not read; %s%s, or give it a name and a header unlike any table's", table, mend, evidence.Quote(right))
+		text := fmt.Sprintf("looks like the table %s and is not read; %s%s, or give it a name and a header unlike any table's", table, mend,
+			evidence.Quote(right))
 		switch {
 		case o.Odd:
 			text = fmt.Sprintf("looks like the table %s and is no regular file; put the file itself there, named %s",

@@ -104,9 +104,11 @@ func outside(s grid.Span, r evidence.Reading, typed string, percent bool) faults
 	case s.Whole && (low || !x.IsInteger()):
 		return faults.Mistake(typed, "is not a count; write a whole number: 0, 1, 2 and so on")
 	case high && r.Unit == evidence.Celsius:
-		return faults.Mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+		return faults.Mistake(typed, "is outside %s to %s C; is it in F? Then write the unit in the header, or leave the cell blank",
+			s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case s.Most.Valid && (low || high):
-		return faults.Mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank", s.Least.Decimal, s.Most.Decimal.Truncate(1))
+		return faults.Mistake(typed, "is outside %s to %s; write the number in the unit of its column, or leave the cell blank",
+			s.Least.Decimal, s.Most.Decimal.Truncate(1))
 	case low && s.Above:
 		return faults.Mistake(typed, "is not above 0; write a number above 0, or leave the cell blank")
 	case low:

@@ -176,6 +176,9 @@ func productNotes() map[string]note {
 			says:    "change of a board's width for each point of moisture content",
 			example: "0.00365",
 		},
-		"Data sheet": {says: "title and date of the sheet that the limits were read in; asked for wherever a limit decides", example: "plank installing sheet, 2025-05"},
+		"Data sheet": {
+			says:    "title and date of the sheet that the limits were read in; asked for wherever a limit decides",
+			example: "plank installing sheet, 2025-05",
+		},
 	}
 }

@@ -47,7 +47,10 @@ func holeNotes() map[string]note {
 			example: "north",
 		},
 		"Thickness": {says: "of the slab at the hole; blank is that of the area", example: "5", metric: "125"},
-		"Depth":     {says: "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces (ASTM F2170, published)", example: "2", metric: "50"},
+		"Depth": {
+			says:    "of the hole: 40 % of the thickness, 20 % where the slab dries at both faces (ASTM F2170, published)",
+			example: "2", metric: "50",
+		},
 		"Sealed at": {says: "day and time the hole was lined and sealed", example: "2026-02-27 10:15"},
 		"RH":        {says: "humidity in the hole", example: "71.8"},
 		"Temp":      {says: "of the concrete in the hole", example: "65.7", metric: "18.7"},
@@ -92,14 +95,17 @@ func airNotes() map[string]note {
 
 func woodNotes() map[string]note {
 	return map[string]note{
-		"Instrument":     {says: "the meter or oven, as listed in Instruments", example: "PM1"},
-		"Of":             {says: "what was read", example: "flooring"},
-		"Piece":          {says: "your name for the board or spot", example: "B1"},
-		"Lot":            {says: "the delivery that a board came with", example: "L1"},
-		"Method":         {says: "how it was read", example: "pin"},
-		"Reading":        {says: "moisture content as the meter showed it", example: "8.2"},
-		"Scale":          {says: "what the meter was set to: a species, a gravity or a panel; or corrected, where the number is corrected already. Blank counts for nothing", example: "white oak"},
-		"Species":        {says: "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the flooring's", example: "white oak"},
+		"Instrument": {says: "the meter or oven, as listed in Instruments", example: "PM1"},
+		"Of":         {says: "what was read", example: "flooring"},
+		"Piece":      {says: "your name for the board or spot", example: "B1"},
+		"Lot":        {says: "the delivery that a board came with", example: "L1"},
+		"Method":     {says: "how it was read", example: "pin"},
+		"Reading":    {says: "moisture content as the meter showed it", example: "8.2"},
+		"Scale":      {says: "what the meter was set to: a species, a gravity or a panel; or corrected, where the number is corrected already. Blank counts for nothing", example: "white oak"},
+		"Species": {
+			says:    "of the piece, or plywood, OSB, particleboard, MDF; blank on flooring is the flooring's",
+			example: "white oak",
+		},
 		"Wood temp":      {says: "temperature of the wood", example: "66", metric: "19"},
 		"Temp corrected": {says: "whether the meter corrected for it", example: "yes"},
 		"Set aside":      {says: "yes for a board that was culled; say why in the note", example: "no"},

@@ -194,7 +194,8 @@ func pairs(flag, text string) ([]pair, error) {
 		case len(all) > 0:
 			all[len(all)-1].told += "," + strings.TrimRight(piece, " ")
 		case strings.TrimSpace(text) != "":
-			return nil, fmt.Errorf(`%s %s: write the record's column, an equals sign and the rest, such as "temp=Temp (F)"`, flag, evidence.Quote(text))
+			return nil, fmt.Errorf(`%s %s: write the record's column, an equals sign and the rest, such as "temp=Temp (F)"`, flag,
+				evidence.Quote(text))
 		}
 	}
 	return all, nil

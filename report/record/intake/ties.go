@@ -253,7 +253,8 @@ func (b *matcher) unplaced(c record.Column) error {
 	key := strings.ToLower(c.Name)
 	for at, name := range b.names {
 		if name != "" && !b.taken(at) && resembles(c, name) {
-			return b.fail(at, "may be %s, which every row needs, and its name does not say so; add --column %s if it is", c.Name, evidence.Quote(key+"="+b.tellable(at)))
+			return b.fail(at, "may be %s, which every row needs, and its name does not say so; add --column %s if it is", c.Name,
+				evidence.Quote(key+"="+b.tellable(at)))
 		}
 	}
 	return fmt.Errorf("%s line %d: no column offers %s, which every row needs; it has %s; add --column %s",

@@ -225,7 +225,8 @@ func broken(file string, err error) error {
 	if !errors.As(err, &at) {
 		return fmt.Errorf("%s: cannot be read (%w)", file, err)
 	}
-	return fmt.Errorf("%s row %d: a quote is out of place (%w); put an entry that holds a quote in quotes and double the quotes inside it", file, at.StartLine, at.Err)
+	return fmt.Errorf("%s row %d: a quote is out of place (%w); put an entry that holds a quote in quotes and double the quotes inside it",
+		file, at.StartLine, at.Err)
 }
 
 // separator is the comma, semicolon or tab that parts the header line most.

@@ -90,7 +90,8 @@ func (s *Source) meant(like func(Other) bool) bool {
 // empty says that nothing is a table of a record.
 func (s *Source) empty(folder bool) error {
 	if folder {
-		return fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv", s.Name)
+		return fmt.Errorf("%s: no table of a record is in this folder; name its files as the tables are, such as areas.csv and slab-rh.csv",
+			s.Name)
 	}
 	return fmt.Errorf("%s: %w; name its sheets as the tables are, such as Areas and Slab RH", s.Name, ErrNoTable)
 }
