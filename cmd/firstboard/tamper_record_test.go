@@ -128,7 +128,7 @@ func fileTamperings() []tampering {
 			parts["[Content_Types].xml"] = strings.Replace(parts["[Content_Types].xml"], "/xl/workbook.xml", "/xl/other.xml", 1)
 			return nil
 		})},
-		{name: "a cell twice", lost: true, change: inPart(decision, `<c r="B6"`,
+		{name: cellTwice, lost: true, change: inPart(decision, `<c r="B6"`,
 			`<c r="B6" t="inlineStr"><is><t>GO</t></is></c><c r="B6"`)},
 		{name: "a cell without a name", change: inPart("xl/worksheets/sheet3.xml", `<c r="C2"`, `<c`, `<v>80</v>`, `<v>95</v>`)},
 	}
