@@ -1,16 +1,15 @@
 package main
 
 import (
-	"errors"
 	"flag"
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"unicode/utf16"
 
@@ -44,16 +43,24 @@ func TestMain(m *testing.M) {
 //	without FILE SHEET             delete a sheet of a workbook
 //	merge FILE SHEET FROM TO       merge cells of a sheet of a workbook
 //	shows FILE SHEET EXPRESSION    some row of a sheet, its cells parted by |, fits it
+//
+// The command runs within the test's own process, one run at a time since each has a
+// working folder; exec starts it as a process, which killed_test.go and what calls
+// runAlone do too.
 func TestScripts(t *testing.T) {
+	root, err := filepath.Abs("../..")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var oneAtATime sync.Mutex
 	testscript.Run(t, testscript.Params{
-		Dir:                 "../../testdata/script",
+		Dir:                 filepath.Join(root, "testdata", "script"),
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
 		UpdateScripts:       flag.Arg(0) == "review",
 		Setup: func(env *testscript.Env) error {
-			root, err := filepath.Abs("../..")
 			env.Setenv("ROOT", root)
-			return err
+			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
 			"base":      cmdBase,
@@ -64,7 +71,7 @@ func TestScripts(t *testing.T) {
 			"verdict":   cmdVerdict,
 			"condition": cmdCondition,
 			"weather":   cmdWeather,
-			"exits":     cmdExits,
+			"exits":     cmdExits(&oneAtATime),
 			"leftovers": cmdLeftovers,
 			"utf16":     cmdUTF16,
 			"keep":      cmdKeep,
@@ -85,7 +92,7 @@ func args(ts *testscript.TestScript, neg bool, given []string, least int, usage 
 
 func cmdBase(ts *testscript.TestScript, neg bool, a []string) {
 	args(ts, neg, a, 1, "base NAME")
-	record, err := readTables(filepath.Join(bases, a[0]))
+	record, err := readTables(filepath.Join(ts.Getenv("ROOT"), "cmd", toolName, bases, a[0]))
 	ts.Check(err)
 	ts.Check(os.RemoveAll(ts.MkAbs("job")))
 	ts.Check(os.Mkdir(ts.MkAbs("job"), 0o755))
@@ -158,19 +165,23 @@ func cmdCondition(ts *testscript.TestScript, neg bool, a []string) {
 	}
 }
 
-func cmdExits(ts *testscript.TestScript, neg bool, a []string) {
-	args(ts, neg, a, 2, "exits CODE COMMAND...")
-	want, err := strconv.Atoi(a[0])
-	ts.Check(err)
-	got := 0
-	var ended *exec.ExitError
-	if err := ts.Exec(a[1], a[2:]...); errors.As(err, &ended) {
-		got = ended.ExitCode()
-	} else {
+func cmdExits(oneAtATime *sync.Mutex) func(*testscript.TestScript, bool, []string) {
+	return func(ts *testscript.TestScript, neg bool, a []string) {
+		args(ts, neg, a, 2, "exits CODE firstboard WORD...")
+		want, err := strconv.Atoi(a[0])
 		ts.Check(err)
-	}
-	if got != want {
-		ts.Fatalf("exit code %d, want %d\n%s%s", got, want, ts.ReadFile("stdout"), ts.ReadFile("stderr"))
+		if a[1] != toolName {
+			ts.Fatalf("exits: it runs %s, not %s", toolName, a[1])
+		}
+		oneAtATime.Lock()
+		defer oneAtATime.Unlock()
+		here, err := os.Getwd()
+		ts.Check(err)
+		ts.Check(os.Chdir(ts.MkAbs(".")))
+		defer os.Chdir(here)
+		if got := run(a[1:], ts.Stdout(), ts.Stderr()); got != want {
+			ts.Fatalf("exit code %d, want %d", got, want)
+		}
 	}
 }
 
