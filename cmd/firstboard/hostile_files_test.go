@@ -88,14 +88,19 @@ func hostileTables() []hostileCase {
 			[]piece{{airHeader, 1}, {"2026-03-04 08:00,7O,40,AL1\n", 1_000_000}},
 			"air.csv row 100002: the record has 100000 faults up to here; mend the first ones", "rows 2 to 100001",
 			`"7O" is not a plain number`),
-		ofTable("an endless line", []piece{{airHeader, 1}, {"70 ", 60 * oneMB}}, "air.csv row 2: is longer than"),
+		ofTable("an endless line", []piece{{airHeader, 1}, {"70 ", 15 * oneMB}}, "air.csv row 2: is longer than"),
 		ofTable("an endless line of commas",
 			[]piece{{airHeader, 1}, {",", 200 * oneMB}}, "air.csv row 2: is longer than"),
-		ofTable("an endless header", []piece{{"Read at,", 1}, {"a,", 60 * oneMB}}, "air.csv row 1: is longer than"),
+		ofTable("an endless header", []piece{{"Read at,", 1}, {"a,", 15 * oneMB}}, "air.csv row 1: is longer than"),
 		ofTable("a quote that never ends",
-			[]piece{{airHeader + "2026-03-04 08:00,\"70,40,AL1\n", 1}, {airRow, 5 * oneMB}}, "air.csv row 2: ", "quote"),
-		ofTable("quotes and commas without end", []piece{{airHeader, 1}, {`"",`, 60 * oneMB}}, "air.csv row 2: "),
-		ofTable("a file that is too large", []piece{{airHeader, 1}, {airRow, 10 * oneMB}}, "is over 256 MB"),
+			[]piece{{airHeader + "2026-03-04 08:00,\"70,40,AL1\n", 1}, {airRow, oneMB}}, "air.csv row 2: ", "quote"),
+		ofTable("quotes and commas without end", []piece{{airHeader, 1}, {`"",`, 15 * oneMB}}, "air.csv row 2: "),
+		{"a file that is too large", func(t *testing.T, dir string) []string {
+			if err := os.Truncate(filepath.Join(folderOfBase(t, dir), "air.csv"), 256*oneMB+1); err != nil {
+				t.Fatal(err)
+			}
+			return checkArgs("job")
+		}, []string{"air.csv: is over 256 MB"}},
 		ofTable("many short lines", []piece{{airHeader, 1}, {"x\n", 20 * oneMB}}, "air.csv"),
 		ofTable("NUL in a cell",
 			once(airHeader+"2026-03-04 08:00,7\x000,40,AL1\n"), "is not UTF-8 text; save it as CSV UTF-8"),
@@ -203,7 +208,7 @@ func hostileExports() []hostileCase {
 	}
 	head := piece{"Time,Temp (F),RH (%)\n", 1}
 	return []hostileCase{
-		log("an endless line", []piece{head, {"70 ", 60 * oneMB}}, "line 2: is longer than any row of readings"),
+		log("an endless line", []piece{head, {"70 ", 15 * oneMB}}, "line 2: is longer than any row of readings"),
 		log("an endless line of commas",
 			[]piece{head, {",", 200 * oneMB}}, "line 2: is longer than any row of readings"),
 		log("a million rows that do not read",
