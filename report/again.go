@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -30,6 +31,7 @@ func (s Site) Again(c Change) Site {
 	}
 	if c.Hole != nil {
 		record.probes = changed(record.probes, probesOf(record.holes, keys), c.Hole)
+		record.used = instruments.UsedIn(record.probes, job.Instruments)
 		record.holes = changed(record.holes, keys, c.Hole)
 	}
 	record.dishes, record.phs = changed(record.dishes, keys, c.Dish), changed(record.phs, keys, c.PH)

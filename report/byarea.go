@@ -28,8 +28,9 @@ type byArea struct {
 	events   map[string][]Event
 	signOffs map[string][]SignOff
 	zones    map[string][]Area
-	checks   map[string][]instruments.Comparison
-	probes   map[string][]slab.Hole // by instrument
+	checks   map[string]instruments.Comparisons
+	probes   map[string][]slab.Hole      // by instrument
+	used     map[string]evidence.Working // in how many of them each single-use probe was
 	points   hints.Points
 	latest   time.Time // of any entry
 }
@@ -39,7 +40,7 @@ func (j Job) byArea() *byArea {
 	for _, a := range j.Areas {
 		areas = append(areas, a.ID)
 	}
-	return &byArea{
+	r := &byArea{
 		holes:    evidence.ByKey(j.Holes, func(r slab.Hole) string { return r.Area }),
 		dishes:   evidence.ByKey(j.Dishes, func(r slab.Dish) string { return r.Area }),
 		phs:      evidence.ByKey(j.PHs, func(r slab.PH) string { return r.Area }),
@@ -52,11 +53,13 @@ func (j Job) byArea() *byArea {
 		events:   evidence.ByKey(j.Events, func(r Event) string { return r.Area }),
 		signOffs: evidence.ByKey(j.SignOffs, func(r SignOff) string { return r.Area }),
 		zones:    evidence.ByKey(j.Areas, func(a Area) string { return a.Zone }),
-		checks:   evidence.ByKey(j.Checks, func(r instruments.Comparison) string { return r.Instrument }),
+		checks:   instruments.ComparisonsOf(j.Checks),
 		probes:   evidence.ByKey(j.Holes, func(r slab.Hole) string { return r.Instrument }),
 		points:   hints.PointsOf(j.Holes, j.Wood, areas),
 		latest:   j.latest(),
 	}
+	r.used = instruments.UsedIn(r.probes, j.Instruments)
+	return r
 }
 
 // zone are the areas that share the slab tests of an area, itself first.

@@ -33,7 +33,7 @@ func (j Job) siteOf(a Area, record *byArea) Site {
 	s.Slab = s.slabFloor(wet)
 	s.Wood = s.woodFloor(wet.First)
 	s.Room = s.room(service)
-	s.Compared, s.Probed, s.Zone = record.checks, record.probes, j.Zone
+	s.Compared, s.Used, s.Zone = record.checks, record.used, j.Zone
 	s.SlabLife = j.Settings.Bound("Slab reading life (days)")
 	s.WoodLife = j.Settings.Bound("Wood reading life (days)")
 	s.AirLife = j.Settings.Bound("Air reading life (h)")

@@ -17,21 +17,11 @@ type Readings struct {
 	Room acclimate.Room
 	Rows []Row // every judged row
 
-	Compared map[string][]Comparison // the whole record's, by the key of the instrument
-	Probed   map[string][]slab.Hole  // the same
+	Compared map[string]Comparisons      // the whole record's, by the key of the instrument
+	Used     map[string]evidence.Working // in how many holes of it each single-use probe was, by the same
 
 	SlabLife, WoodLife, AirLife evidence.Bound // how old readings may be
 	Zone                        *time.Location
-}
-
-// Comparison is one comparison of an instrument with a standard.
-type Comparison struct {
-	Instrument     string
-	CheckedAt      evidence.Time
-	Standard       string
-	Expected, Read evidence.Reading
-	By             string
-	Place          evidence.Place
 }
 
 // judged are the judged rows of things.

@@ -18,7 +18,7 @@ func (rs Readings) WrongSalts() []string {
 	for _, e := range rs.Rows {
 		if key := evidence.Key(e.Instrument); !seen[key] {
 			seen[key] = true
-			for _, c := range rs.Compared[key] {
+			for _, c := range rs.Compared[key].typed {
 				if rh, known := c.saltRH(); known && c.Expected.Shown() &&
 					c.Expected.Exact().Sub(rh).Abs().Cmp(evidence.Whole(1)) > 0 {
 					looks = append(looks, fmt.Sprintf("%s: %s gives %s %% RH, and %s was expected", c.title(),

@@ -70,18 +70,14 @@ func (rs Readings) agrees(u *meterUse) []evidence.Item {
 	if !allowed.ours || len(u.rows) == 0 {
 		return nil
 	}
-	checks := rs.Compared[evidence.Key(u.meter.ID)]
-	if len(checks) == 0 {
-		return nil
-	}
-	times := u.usedAt()
+	checks, times := rs.Compared[evidence.Key(u.meter.ID)], u.usedAt()
 	var items []evidence.Item
-	for _, c := range checks {
+	for _, c := range checks.typed {
 		switch {
 		case !c.CheckedAt.Shown():
 			items = append(items, c.lacks("no time"))
-		case !speaksOf(c, checks, times):
-		case !c.Expected.Shown() || !c.Read.Shown():
+		case !speaksOf(c, checks.timed, times):
+		case !c.whole():
 			items = append(items, c.lacks("no expected or no read value"))
 		case allowed.most.Shown():
 			items = append(items, c.off(allowed))
@@ -110,23 +106,7 @@ func speaksOf(c Comparison, checks []Comparison, times []time.Time) bool {
 		return true
 	}
 	next, _ := slices.BinarySearchFunc(times, at.Add(1), time.Time.Compare)
-	return next < len(times) && !slices.ContainsFunc(checks, func(other Comparison) bool {
-		t := other.CheckedAt.First
-		return other.CheckedAt.Shown() && t.After(at) && t.Before(times[next])
-	})
-}
-
-// title is what a check is called in a sentence.
-func (c Comparison) title() string {
-	return "check of " + c.Instrument + " at " + c.CheckedAt.Written
-}
-
-func (c Comparison) lacks(what string) evidence.Item {
-	name := c.title()
-	if !c.CheckedAt.Shown() {
-		name = "a check of " + c.Instrument
-	}
-	return evidence.Item{Name: name, Lack: what, Limit: noDaysLess(), Place: c.Place}
+	return next < len(times) && before(checks, at.Add(1)) == before(checks, times[next])
 }
 
 // off is how far the instrument read from what was expected.
@@ -148,19 +128,16 @@ func (rs Readings) onItsBlock(u *meterUse, e Row) (items []evidence.Item, shown 
 	if !u.reads(evidence.PinMeter) && !u.reads(evidence.Pinless) {
 		return nil, false
 	}
-	limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(blockLife), evidence.Hour)})
-	for _, c := range rs.Compared[evidence.Key(u.meter.ID)] {
-		if !c.CheckedAt.Shown() || !c.CheckedAt.First.Before(e.At.First) || !c.Expected.Shown() || !c.Read.Shown() {
-			continue
-		}
-		age := evidence.Item{
-			Name: e.What, Limit: limit,
-			Place: e.Place,
-		}.By(evidence.HoursBetween(c.CheckedAt, e.At, evidence.Passed))
-		age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.What, age.Figure(), c.title())
-		if off := c.off(toleranceOf(u)); off.Meets(evidence.Acceptance{}) && age.Meets(evidence.Acceptance{}) {
-			return []evidence.Item{off, age}, true
-		}
+	fit := rs.Compared[evidence.Key(u.meter.ID)].onBlock
+	i := before(fit, e.At.First.Add(-blockLife*time.Hour))
+	if i == len(fit) || !fit[i].CheckedAt.First.Before(e.At.First) {
+		return nil, false
 	}
-	return nil, false
+	c := fit[i]
+	age := evidence.Item{
+		Name: e.What, Limit: evidence.AtMost(evidence.Bound{Number: evidence.Typed(fmt.Sprint(blockLife), evidence.Hour)}),
+		Place: e.Place,
+	}.By(evidence.HoursBetween(c.CheckedAt, e.At, evidence.Passed))
+	age.Says = fmt.Sprintf("%s, read %s h after the %s on its block", e.What, age.Figure(), c.title())
+	return []evidence.Item{c.off(toleranceOf(u)), age}, true
 }

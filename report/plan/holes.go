@@ -91,13 +91,14 @@ func (p *planner) spoiltProbe(h slab.Hole) string {
 	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
 		switch {
 		case !it.Breaks(evidence.Acceptance{}):
-		case it.Place != h.Place:
-			return "a check of " + h.Instrument + " does not agree with its standard"
 		case it.Limit.Unit() == evidence.Hour:
 			return "read more than " + it.Limit.String() + " after the last check of " + h.Instrument
 		default:
 			return it.Says
 		}
+	}
+	if p.Disagrees(h) {
+		return "a check of " + h.Instrument + " does not agree with its standard"
 	}
 	return p.unchecked(h)
 }

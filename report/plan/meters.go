@@ -179,7 +179,7 @@ func (p *planner) unchecked(h slab.Hole) string {
 		return ""
 	}
 	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
-		if it.Lack != "" && it.Place == h.Place {
+		if it.Lack != "" {
 			return "no check of " + meter.ID + " before the reading is on record (one that was made and is not there will do)"
 		}
 	}
@@ -194,9 +194,10 @@ func (p *planner) checksInFull(once asker) {
 			speaks[evidence.RowKey(place)] = p.stops(id)
 		}
 	}
+	probes, told := p.metersOf(tool{kinds: []string{evidence.Probe}}), instruments.Told{}
 	for _, h := range p.readings() {
-		for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {
-			for _, it := range p.ProbeItems("", slab.Hole{Instrument: m.ID, ReadAt: h}) {
+		for _, m := range probes {
+			for _, it := range p.ProbeChecks(slab.Hole{Instrument: m.ID, ReadAt: h}, told) {
 				speaks[evidence.RowKey(it.Place)] = speaks[evidence.RowKey(it.Place)] || it.Lack != ""
 			}
 		}
@@ -250,7 +251,7 @@ func (p *planner) probesToCome() {
 			Who: tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
 			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept.from).Add(-evidence.Again)),
 		}
-		if p.checkBegun(m) {
+		if p.Compared[evidence.Key(m.ID)].Begun() {
 			a.Fills = []Fill{{"Instrument checks", "", m.ID, []string{"Checked at", "Expected", "Read"}}}
 		} else {
 			a.Rows = []PlannedRow{{"Instrument checks", map[string]string{"Instrument": m.ID}}}
@@ -262,7 +263,7 @@ func (p *planner) probesToCome() {
 // doubted says why a probe would not be believed in a hole on the day the holes
 // are read, empty where it would, and when it can be checked anew.
 func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
-	last := p.lastCheck(m)
+	last := p.Compared[evidence.Key(m.ID)].Last()
 	if p.isRenewed(m, p.days.slab) {
 		return "newly calibrated, it has none", from
 	}
@@ -276,7 +277,8 @@ func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 	if reading.IsZero() {
 		return "", from
 	}
-	for _, it := range p.ProbeItems("a hole", slab.Hole{Instrument: m.ID, ReadAt: moment(reading.Add(time.Minute))}) {
+	hole := slab.Hole{Instrument: m.ID, ReadAt: moment(reading.Add(time.Minute))}
+	for _, it := range append(p.ProbeItems("a hole", hole), p.ProbeChecks(hole, instruments.Told{})...) {
 		switch {
 		case it.Breaks(evidence.Acceptance{}) && it.Place != nil:
 			why, from = it.Says, last.Last.Add(evidence.Again+time.Minute)
@@ -286,21 +288,4 @@ func (p *planner) doubted(m evidence.Instrument) (why string, from time.Time) {
 		}
 	}
 	return why, from
-}
-
-// checkBegun says whether a row for a check of an instrument stands ready: without
-// a time, and without what was read.
-func (p *planner) checkBegun(m evidence.Instrument) bool {
-	return slices.ContainsFunc(p.Job.Checks, func(c instruments.Comparison) bool {
-		return evidence.Same(c.Instrument, m.ID) && !c.CheckedAt.Shown() && !c.Read.Shown()
-	})
-}
-
-func (p *planner) lastCheck(m evidence.Instrument) evidence.Time {
-	return evidence.Last(p.Job.Checks, func(c instruments.Comparison) evidence.Time {
-		if !evidence.Same(c.Instrument, m.ID) {
-			return evidence.Time{}
-		}
-		return c.CheckedAt
-	})
 }

@@ -11,7 +11,10 @@ import (
 // naming gives names to things still to be made. No name is given twice, and
 // none that anything of the area or any instrument has: a probe, a spot and a
 // piece are never called the same.
-type naming map[string]bool
+type naming struct {
+	taken map[string]bool
+	last  map[string]int // by head: the number that was given last
+}
 
 // heads of the names of new things.
 const (
@@ -28,10 +31,10 @@ const (
 // takenNames are the names in use in the area, in those that share its slab
 // tests, and of the instruments.
 func (p *planner) takenNames() naming {
-	taken := naming{}
+	all := naming{map[string]bool{}, map[string]int{}}
 	take := func(names ...string) {
 		for _, n := range names {
-			taken[evidence.Key(n)] = true
+			all.taken[evidence.Key(n)] = true
 		}
 	}
 	for _, m := range p.Job.Instruments {
@@ -55,15 +58,15 @@ func (p *planner) takenNames() naming {
 	for _, r := range p.Wood.Rows {
 		take(r.Piece, r.Lot)
 	}
-	return taken
+	return all
 }
 
 // more are names for so many new things, numbered on after the head.
 func (n naming) more(head string, count int) []string {
 	var all []string
-	for i := 1; len(all) < count; i++ {
-		if name := fmt.Sprint(head, i); !n[evidence.Key(name)] {
-			n[evidence.Key(name)] = true
+	for len(all) < count {
+		n.last[head]++
+		if name := fmt.Sprint(head, n.last[head]); !n.taken[evidence.Key(name)] {
 			all = append(all, name)
 		}
 	}

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"maps"
 	"slices"
 	"time"
 
@@ -19,6 +20,7 @@ type planner struct {
 	broken     map[string][]string // by place: the checks whose limit a row is over
 	distrusted map[string]bool     // instruments of which a check does not agree
 	taken      naming
+	listed     []evidence.Instrument // in the order of their names
 
 	holes, dishes, pH, cm, others []thing
 	subfloor, joists, surfaces    []thing
@@ -41,6 +43,9 @@ func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 	p := &planner{Site: d.Site, found: d.Findings, coming: coming, now: d.Site.Latest()}
 	p.broken, p.distrusted = p.overs(), p.disagreeing()
 	p.taken = p.takenNames()
+	p.listed = slices.SortedFunc(maps.Values(p.Job.Instruments), func(a, b evidence.Instrument) int {
+		return evidence.Order(a.ID, b.ID)
+	})
 	p.survey()
 	p.nameMore()
 	p.holdAir()
@@ -111,11 +116,13 @@ func (p *planner) disagreeing() map[string]bool {
 	if !p.isBroken("calibration") {
 		return all
 	}
+	cited := map[string]bool{}
 	for _, place := range p.finding("calibration").Evidence {
-		for _, c := range p.Job.Checks {
-			if k := evidence.RowKey(c.Place); k != "" && k == evidence.RowKey(place) {
-				all[evidence.Key(c.Instrument)] = true
-			}
+		cited[evidence.RowKey(place)] = true
+	}
+	for _, c := range p.Job.Checks {
+		if k := evidence.RowKey(c.Place); k != "" && cited[k] {
+			all[evidence.Key(c.Instrument)] = true
 		}
 	}
 	return all

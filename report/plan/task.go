@@ -59,12 +59,11 @@ func aWoodMeter() tool {
 // metersOf are the listed instruments of a tool's kinds, in order.
 func (p *planner) metersOf(t tool) []evidence.Instrument {
 	var all []evidence.Instrument
-	for _, m := range p.Job.Instruments {
+	for _, m := range p.listed {
 		if slices.ContainsFunc(t.kinds, m.Has) {
 			all = append(all, m)
 		}
 	}
-	slices.SortFunc(all, func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) })
 	return all
 }
 

@@ -29,10 +29,10 @@ func (l lotWork) isAnew() bool { return l.again != "" || len(l.over) > 0 }
 func (p *planner) surveyWood() {
 	f := p.Wood
 	if f.NoSubfloor == "" {
-		p.subfloor = survey(p, f.Pieces(wood.OfSubfloor), p.viewOfWood(wood.OfSubfloor))
+		p.subfloor = survey(p, f.Pieces(wood.OfSubfloor), p.viewOfWood(wood.OfSubfloor, f.Of(wood.OfSubfloor)))
 	}
 	if f.NoBelow == "" && !f.BelowUnknown {
-		p.joists = survey(p, f.Pieces(wood.OfJoist), p.viewOfWood(wood.OfJoist))
+		p.joists = survey(p, f.Pieces(wood.OfJoist), p.viewOfWood(wood.OfJoist, f.Of(wood.OfJoist)))
 	}
 	if f.NoFlooring == "" {
 		p.surveyLots()
@@ -74,11 +74,11 @@ func (p *planner) pieces(per1000 int) int {
 	return n.Value.Ceil()
 }
 
-func (p *planner) viewOfWood(of string) view[wood.Row] {
+func (p *planner) viewOfWood(of string, rows []wood.Row) view[wood.Row] {
 	return view[wood.Row]{
 		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: instruments.WoodRow,
 		spoil: never[wood.Row],
-		all:   p.Wood.Of(of),
+		all:   rows,
 		id:    func(r wood.Row) (string, string) { return r.Area, r.Piece },
 		place: func(r wood.Row) evidence.Place { return r.Place },
 		read:  func(r wood.Row) bool { return r.Reading.Shown() },
@@ -96,38 +96,54 @@ func (p *planner) viewOfWood(of string) view[wood.Row] {
 
 // surveyLots looks at the lots.
 func (p *planner) surveyLots() {
+	rows := evidence.ByKey(p.Wood.Of(wood.OfFlooring), func(r wood.Row) string { return r.Lot })
+	cited := p.citedOfLots()
 	for _, lot := range p.Wood.Lots() {
 		w := lotWork{name: lot.Name, until: visitEnds(lot), read: lot.Read, setAside: lot.SetAside}
-		v := p.viewOfWood(wood.OfFlooring)
-		v.all = slices.DeleteFunc(v.all, func(r wood.Row) bool { return !evidence.Same(r.Lot, lot.Name) })
-		w.boards = survey(p, lot.Boards, v)
+		ofLot := rows[evidence.Key(lot.Name)]
+		w.boards = survey(p, lot.Boards, p.viewOfWood(wood.OfFlooring, ofLot))
 		if lot.Read == 0 {
-			for _, name := range p.boardNames(lot.Name) {
-				w.boards = append(w.boards, thing{name: name, area: p.Area.ID, id: name, again: evidence.WetSince})
+			for _, board := range evidence.Group(ofLot, func(r wood.Row) string { return r.Piece }) {
+				w.boards = append(w.boards, thing{name: board.Name, area: p.Area.ID, id: board.Name, again: evidence.WetSince})
 			}
 		}
-		w.over = p.lotOver(lot)
+		w.over = p.lotOver(lot, cited)
 		w.apart = len(w.over) == 0 && p.isBroken("wood-difference") && p.isSubfloorOff(lot)
 		p.lots = append(p.lots, w)
 	}
 }
 
-// lotOver are the checks of a lot as a whole whose limit it is over.
-func (p *planner) lotOver(lot wood.Lot) []string {
-	places := map[string]bool{}
-	for _, board := range lot.Boards {
-		for _, r := range board.Rows {
-			places[evidence.RowKey(r.Place)] = true
+// ofLots are the checks of a lot as a whole.
+func ofLots() []string {
+	return []string{"flooring-mc", "flooring-target", "flooring-spread", "wood-difference"}
+}
+
+// citedOfLots are the checks of lots whose limit is broken, with the rows that each
+// cites.
+func (p *planner) citedOfLots() map[string]map[string]bool {
+	all := map[string]map[string]bool{}
+	for _, id := range ofLots() {
+		if p.isBroken(id) {
+			all[id] = map[string]bool{}
+			for _, at := range p.finding(id).Evidence {
+				all[id][evidence.RowKey(at)] = true
+			}
 		}
 	}
+	return all
+}
+
+// lotOver are the checks of a lot as a whole whose limit it is over.
+func (p *planner) lotOver(lot wood.Lot, cited map[string]map[string]bool) []string {
 	var all []string
-	for _, id := range []string{"flooring-mc", "flooring-target", "flooring-spread", "wood-difference"} {
-		f := p.finding(id)
-		if id == "wood-difference" && len(all) == 0 && p.isSubfloorOff(lot) {
+	for _, id := range ofLots() {
+		places, broken := cited[id]
+		if !broken || id == "wood-difference" && len(all) == 0 && p.isSubfloorOff(lot) {
 			continue
 		}
-		if p.isBroken(id) && (len(f.Evidence) == 0 ||
-			slices.ContainsFunc(f.Evidence, func(at evidence.Place) bool { return places[evidence.RowKey(at)] })) {
+		if len(places) == 0 || slices.ContainsFunc(lot.Boards, func(board evidence.Judged[wood.Row]) bool {
+			return slices.ContainsFunc(board.Rows, func(r wood.Row) bool { return places[evidence.RowKey(r.Place)] })
+		}) {
 			all = append(all, id)
 		}
 	}
@@ -186,15 +202,6 @@ func visitEnds(lot wood.Lot) time.Time {
 		return first
 	}
 	return first.Add(wood.Visit)
-}
-
-func (p *planner) boardNames(lot string) []string {
-	rows := slices.DeleteFunc(p.Wood.Of(wood.OfFlooring), func(r wood.Row) bool { return !evidence.Same(r.Lot, lot) })
-	var used []string
-	for _, board := range evidence.Group(rows, func(r wood.Row) string { return r.Piece }) {
-		used = append(used, board.Name)
-	}
-	return used
 }
 
 // wood adds what is left to read of subfloor, joists and flooring.
