@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"maps"
 	"slices"
 	"time"
 
@@ -20,7 +19,7 @@ type planner struct {
 	broken     map[string][]string // by place: the checks whose limit a row is over
 	distrusted map[string]bool     // instruments of which a check does not agree
 	taken      naming
-	listed     []evidence.Instrument // in the order of their names
+	listed     map[string][]evidence.Instrument // by their kinds, as they were asked for
 
 	holes, dishes, pH, cm, others []thing
 	subfloor, joists, surfaces    []thing
@@ -41,11 +40,9 @@ type planner struct {
 
 func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 	p := &planner{Site: d.Site, found: d.Findings, coming: coming, now: d.Site.Latest()}
+	p.listed = map[string][]evidence.Instrument{}
 	p.broken, p.distrusted = p.overs(), p.disagreeing()
 	p.taken = p.takenNames()
-	p.listed = slices.SortedFunc(maps.Values(p.Job.Instruments), func(a, b evidence.Instrument) int {
-		return evidence.Order(a.ID, b.ID)
-	})
 	p.survey()
 	p.nameMore()
 	p.holdAir()

@@ -58,11 +58,16 @@ func aWoodMeter() tool {
 
 // metersOf are the listed instruments of a tool's kinds, in order.
 func (p *planner) metersOf(t tool) []evidence.Instrument {
-	var all []evidence.Instrument
-	for _, m := range p.listed {
-		if slices.ContainsFunc(t.kinds, m.Has) {
-			all = append(all, m)
+	key := strings.Join(t.kinds, ", ")
+	all, known := p.listed[key]
+	if !known {
+		for _, m := range p.Job.Instruments {
+			if slices.ContainsFunc(t.kinds, m.Has) {
+				all = append(all, m)
+			}
 		}
+		slices.SortFunc(all, func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) })
+		p.listed[key] = all
 	}
 	return all
 }
