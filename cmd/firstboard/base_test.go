@@ -110,7 +110,7 @@ func (t tables) change(c string) error {
 }
 
 // oneRun keeps runs within one process apart: the command-line library shares
-// its help flag between them.
+// its help flag between them, and a script's runs have its working folder.
 var oneRun sync.Mutex
 
 // judgeFolder runs check on a record and gives its JSON, or what it complained

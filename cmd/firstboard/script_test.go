@@ -9,7 +9,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 	"testing"
 	"unicode/utf16"
 
@@ -52,7 +51,6 @@ func TestScripts(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var oneAtATime sync.Mutex
 	testscript.Run(t, testscript.Params{
 		Dir:                 filepath.Join(root, "testdata", "script"),
 		RequireExplicitExec: true,
@@ -71,7 +69,7 @@ func TestScripts(t *testing.T) {
 			"verdict":   cmdVerdict,
 			"condition": cmdCondition,
 			"weather":   cmdWeather,
-			"exits":     cmdExits(&oneAtATime),
+			"exits":     cmdExits,
 			"leftovers": cmdLeftovers,
 			"utf16":     cmdUTF16,
 			"keep":      cmdKeep,
@@ -165,23 +163,22 @@ func cmdCondition(ts *testscript.TestScript, neg bool, a []string) {
 	}
 }
 
-func cmdExits(oneAtATime *sync.Mutex) func(*testscript.TestScript, bool, []string) {
-	return func(ts *testscript.TestScript, neg bool, a []string) {
-		args(ts, neg, a, 2, "exits CODE firstboard WORD...")
-		want, err := strconv.Atoi(a[0])
-		ts.Check(err)
-		if a[1] != toolName {
-			ts.Fatalf("exits: it runs %s, not %s", toolName, a[1])
-		}
-		oneAtATime.Lock()
-		defer oneAtATime.Unlock()
-		here, err := os.Getwd()
-		ts.Check(err)
-		ts.Check(os.Chdir(ts.MkAbs(".")))
-		defer os.Chdir(here)
-		if got := run(a[1:], ts.Stdout(), ts.Stderr()); got != want {
-			ts.Fatalf("exit code %d, want %d", got, want)
-		}
+func cmdExits(ts *testscript.TestScript, neg bool, a []string) {
+	args(ts, neg, a, 2, "exits CODE firstboard WORD...")
+	want, err := strconv.Atoi(a[0])
+	ts.Check(err)
+	if a[1] != toolName {
+		ts.Fatalf("exits: it runs %s, not %s", toolName, a[1])
+	}
+	oneRun.Lock()
+	defer oneRun.Unlock()
+	here, err := os.Getwd()
+	ts.Check(err)
+	ts.Check(os.Chdir(ts.MkAbs(".")))
+	got := run(a[1:], ts.Stdout(), ts.Stderr())
+	ts.Check(os.Chdir(here))
+	if got != want {
+		ts.Fatalf("exit code %d, want %d", got, want)
 	}
 }
 

@@ -118,18 +118,18 @@ func (s stage) after() []stage {
 
 // sentence joins clauses that are not empty.
 func sentence(clauses ...string) string {
-	all := ""
+	var all strings.Builder
 	for _, c := range clauses {
 		switch {
-		case all == "" || c == "":
-			all += c
+		case all.Len() == 0 || c == "":
 		case strings.HasPrefix(c, "("):
-			all += " " + c
+			all.WriteString(" ")
 		default:
-			all += ", " + c
+			all.WriteString(", ")
 		}
+		all.WriteString(c)
 	}
-	return all
+	return all.String()
 }
 
 // missing is the act in short, with those of its checks that stop the area.

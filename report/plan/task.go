@@ -135,11 +135,17 @@ func (p *planner) reading(t task, n int) Act {
 // whyAgain says why things are measured again, each reason once, with the
 // names where others are read as well.
 func whyAgain(again []thing, n int) string {
-	var clauses []string
-	for _, why := range reasons(again) {
-		which := names(again, func(x thing) bool { return x.again == why })
-		if len(which) < n {
-			why = span(which) + " again: " + why
+	var reasons, clauses []string
+	which := map[string][]string{}
+	for _, x := range again {
+		if which[x.again] == nil {
+			reasons = append(reasons, x.again)
+		}
+		which[x.again] = append(which[x.again], x.name)
+	}
+	for _, why := range reasons {
+		if some := which[why]; len(some) < n {
+			why = span(some) + " again: " + why
 		}
 		clauses = append(clauses, why)
 	}
@@ -196,16 +202,6 @@ func (p *planner) write(t task, which []thing) {
 }
 
 func columnsOf(blank []string) string { return evidence.List(blank) }
-
-func reasons(things []thing) []string {
-	var all []string
-	for _, t := range things {
-		if t.again != "" && !slices.Contains(all, t.again) {
-			all = append(all, t.again)
-		}
-	}
-	return all
-}
 
 // called are things by kind and name: "holes H1 and H2".
 func (t task) called(which []string) string {
