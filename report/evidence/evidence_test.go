@@ -178,8 +178,15 @@ func TestDayBeginsWhereClocksMove(t *testing.T) {
 	}
 }
 
+// A count is held within 31 bits, as every system has them.
 func TestCeilNeverWraps(t *testing.T) {
-	if n := evidence.Typed("18446744073709551616000", evidence.None).Exact().Ceil(); n < 1<<30 {
-		t.Errorf("a vast number counts as %d", n)
+	const most = 1<<31 - 1
+	for typed, want := range map[string]int{
+		"18446744073709551616000": most, "-18446744073709551616000": -most, "2147483648": most, "-2147483648": -most,
+		"2147483647": most, "2147483646.5000000001": most, "1073741823.0000000001": 1 << 30, "-0.0000000001": 0,
+	} {
+		if n := evidence.Typed(typed, evidence.None).Exact().Ceil(); n != want {
+			t.Errorf("%s counts as %d, want %d", typed, n, want)
+		}
 	}
 }

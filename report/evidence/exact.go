@@ -39,10 +39,10 @@ func Ratio(a, b int64) Exact {
 
 // divisor is the greatest common divisor of a and b.
 func divisor(a, b int64) int64 {
-	for b != 0 {
-		a, b = b, a%b
+	if b == 0 {
+		return a
 	}
-	return a
+	return divisor(b, a%b)
 }
 
 // Of is the decimal exactly.

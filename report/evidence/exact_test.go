@@ -106,7 +106,7 @@ func halfEven(x *big.Rat, places int) string {
 func TestExactOfDecimals(t *testing.T) {
 	for _, typed := range []string{
 		"71.8", "-0.5", "2147483647", "2147483648", "0.000000001", "0.0000000001", "123456789", "1234567890",
-		"1e3", "99999999999999999999.5",
+		"1e3", "99999999999999999999.5", "1e-20",
 	} {
 		d := decimal.RequireFromString(typed)
 		if got := evidence.Of(d).Decimal(); !got.Equal(d) {

@@ -5,6 +5,8 @@ import (
 	"testing"
 	"time"
 
+	"github.com/shopspring/decimal"
+
 	"firstboard/report/evidence"
 )
 
@@ -108,6 +110,11 @@ func TestLongStepsAreCut(t *testing.T) {
 	}
 }
 
+// above75 is above 75 by 1 in the last of so many places.
+func above75(places int32) evidence.Exact {
+	return evidence.Of(decimal.New(1, -places)).Add(evidence.Whole(75))
+}
+
 // Numbers for people are short, and on their side of the limit.
 func TestShortNumbers(t *testing.T) {
 	for _, c := range []struct {
@@ -123,6 +130,8 @@ func TestShortNumbers(t *testing.T) {
 		{evidence.Ratio(75000, 1000), []evidence.Exact{evidence.Whole(75)}, "75"},
 		{evidence.Ratio(-1, 3), []evidence.Exact{evidence.Whole(0)}, "-0.33"},
 		{evidence.Ratio(-1, 1000), nil, "0"},
+		{above75(40), []evidence.Exact{evidence.Whole(75)}, "75." + strings.Repeat("0", 39) + "1"},
+		{above75(41), []evidence.Exact{evidence.Whole(75)}, "75"}, // 40 places at most
 	} {
 		if got := c.x.Short(c.side...); got != c.want {
 			t.Errorf("got %s, want %s", got, c.want)

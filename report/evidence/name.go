@@ -3,6 +3,7 @@ package evidence
 import (
 	"strconv"
 	"strings"
+	"unicode"
 )
 
 // Key is an identifier as it is compared: trimmed, inner spaces folded,
@@ -23,7 +24,7 @@ func plainlyTidy(s string) bool {
 	before := byte(' ')
 	for i := range len(s) {
 		b := s[i]
-		if b < ' ' || b >= 0x80 || b == ' ' && before == ' ' {
+		if b < ' ' || b > unicode.MaxASCII || b == ' ' && before == ' ' {
 			return false
 		}
 		before = b
