@@ -27,6 +27,8 @@ func TestExactText(t *testing.T) {
 	}{
 		{evidence.Whole(8), nil, "8"},
 		{evidence.Ratio(1, 8), nil, "0.125"},
+		{evidence.Ratio(123456, 1000000), nil, "0.123456"}, // 6 places are written in full
+		{evidence.Ratio(1234567, 10000000), nil, "0.12"},
 		{evidence.Ratio(-1, 2), nil, "-0.5"},
 		{third, nil, "0.33"},
 		{evidence.Whole(4).Add(evidence.Ratio(1, 3000000)), []evidence.Exact{evidence.Whole(4)}, "4.0000003"},

@@ -115,6 +115,28 @@ func TestExactOfDecimals(t *testing.T) {
 	}
 }
 
+// A decimal that does not end is cut at 20 places.
+func TestExactIsCutAt20Places(t *testing.T) {
+	if got, want := evidence.Ratio(1, 3).Decimal().String(), "0.33333333333333333333"; got != want {
+		t.Errorf("a third is %s, want %s", got, want)
+	}
+}
+
+// Halves go to the even number, whether the number is small or not.
+func TestHalvesGoToTheEvenNumber(t *testing.T) {
+	for _, n := range []int64{0, 1 << 40, -1 << 40} {
+		for half, want := range map[int64]int64{1: 0, 3: 2, 5: 2, 7: 4, -1: 0, -3: -2} {
+			e := evidence.Whole(int(n)).Add(evidence.Ratio(half, 2)).Round(0)
+			if !e.Equal(evidence.Whole(int(n + want))) {
+				t.Errorf("%d and %d halves are rounded to %s", n, half, e.Text())
+			}
+		}
+	}
+	if most := evidence.Whole(math.MaxInt32); !most.Round(10).Equal(most) {
+		t.Errorf("%s to 10 places is %s", most.Text(), most.Round(10).Text())
+	}
+}
+
 // What fits 31 bits in lowest terms is kept small, and nothing else, whatever
 // step it came from.
 func TestSmallNumbersAreKeptSmall(t *testing.T) {

@@ -57,13 +57,5 @@ func (e Exact) keepsSide(rounded Exact, limits []Exact) bool {
 	return true
 }
 
-func trim(s string) string {
-	if !strings.Contains(s, ".") {
-		return s
-	}
-	s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	if s == "-0" {
-		return "0"
-	}
-	return s
-}
+// trim leaves out the zeros that end a number written with places.
+func trim(s string) string { return strings.TrimRight(strings.TrimRight(s, "0"), ".") }

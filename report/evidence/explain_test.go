@@ -81,7 +81,7 @@ func TestExplainTellsTheAnswer(t *testing.T) {
 			t.Errorf("%q is missing in\n%s", c.want, text)
 		}
 	}
-	for unusable, want := range map[int]string{0: "1 % MC", 2: "1 % MC; 2 values unusable"} {
+	for unusable, want := range map[int]string{0: "1 % MC", 1: "1 % MC; 1 value unusable", 2: "1 % MC; 2 values unusable"} {
 		if got := (evidence.Worked{Value: figures(1)[0], Unusable: unusable}).String(); got != want {
 			t.Errorf("got %q, want %q", got, want)
 		}

@@ -167,7 +167,8 @@ func TestItemsThatMeet(t *testing.T) {
 	}
 }
 
-// Of two equally near values the first by name is told, then by what was written.
+// Of two equally near values the first by name is told, then by what was written,
+// then the first of the record.
 func TestEquallyNearValues(t *testing.T) {
 	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("75", evidence.RH)})
 	hole := func(name, n string) evidence.Item {
@@ -182,6 +183,13 @@ func TestEquallyNearValues(t *testing.T) {
 		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Value != "70" || f.Evidence[0].String() != "H270" {
 			t.Errorf("told is %s of %v", f.Value, f.Evidence)
 		}
+	}
+	twice := []evidence.Item{
+		evidence.Measure("hole H2", read("70", evidence.RH, "row 4"), most),
+		evidence.Measure("hole H2", read("70", evidence.RH, "row 5"), most),
+	}
+	if f := evidence.Weigh(twice, evidence.Acceptance{}, ""); f.Evidence[0].String() != "row 4" {
+		t.Errorf("of two alike %v is told first", f.Evidence)
 	}
 }
 

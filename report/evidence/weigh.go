@@ -1,7 +1,9 @@
 package evidence
 
 import (
+	"cmp"
 	"fmt"
+	"strings"
 )
 
 // Acceptance is how a reading is compared with its limit: as read, or, where
@@ -205,10 +207,7 @@ func worst(items []Item) Item {
 
 // before says which of two equally near items is told: the first by name.
 func (it Item) before(other Item) bool {
-	if c := Order(it.Name, other.Name); c != 0 {
-		return c < 0
-	}
-	return it.Written < other.Written
+	return cmp.Or(Order(it.Name, other.Name), strings.Compare(it.Written, other.Written)) < 0
 }
 
 // Places are the places of items, each once, in their order, those of the first
