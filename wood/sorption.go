@@ -50,7 +50,7 @@ func RHFor(tempC, emcPct float64) (float64, error) {
 		return 0, fmt.Errorf("no air at %.4g C brings wood to %.4g %%: it reaches 0 to %.3g %%", tempC, emcPct, most)
 	}
 	low, high := 0.0, 100.0
-	for high-low > 1e-10 {
+	for range 40 { // 100 % over 2^40 is 1e-10 %
 		middle := (low + high) / 2
 		if emc, _ := EMC(tempC, middle); emc < emcPct {
 			low = middle
