@@ -127,6 +127,29 @@ func TestMovementOutOfRangeIsAnError(t *testing.T) {
 	}
 }
 
+// What lies at an end of a range is in it.
+func TestMovementAtTheEndsOfItsRange(t *testing.T) {
+	for _, c := range [][4]float64{{5, 0.0199999, 6, 9}, {5, 0.003, 0, 30}, {5, 0.003, 30, 0}} {
+		if change, err := wood.Movement(c[0], c[1], 0, c[2], c[3]); err != nil || change == 0 {
+			t.Errorf("Movement(%v) = %v (%v)", c, change, err)
+		}
+	}
+	if change, err := wood.Movement(5, 0.02, 0, 6, 9); err == nil {
+		t.Errorf("a coefficient of 0.02 moves %v, want an error", change)
+	}
+}
+
+// A printed shrinkage is, by its meaning (Wood Handbook, chapter 4), what wood loses
+// of its green width from 30 % to oven dry.
+func TestMovementByAPrintedShrinkage(t *testing.T) {
+	for _, shrinkage := range []float64{4, 8.6, 12.7} {
+		dried, err := wood.Movement(100, 0.003, shrinkage, 30, 0)
+		if err != nil || math.Abs(dried+shrinkage) > 1e-9 {
+			t.Errorf("of 100 green %v are lost (%v), want %v", -dried, err, shrinkage)
+		}
+	}
+}
+
 // Real parquet, oven-dried at 20 C: 9.9 to 10.7 % at 54 % RH and 11.6 to 12.3 %
 // at 65 % RH. The handbook's equation is the mean of drying and wetting, so
 // wood that dried from above lies up to 1 point over it.

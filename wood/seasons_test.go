@@ -118,6 +118,11 @@ func TestWater(t *testing.T) {
 	if kg, err := wood.Water(100, 19, 0.63, 9, 7.8); err != nil || math.Abs(kg+14.364) > 1e-9 {
 		t.Errorf("%v kg (%v), want -14.364", kg, err)
 	}
+	for _, c := range [][5]float64{{100, 19, 1.5, 9, 8}, {100, 19, 0.6, 0, 200}, {100, 19, 0.6, 200, 0}} {
+		if _, err := wood.Water(c[0], c[1], c[2], c[3], c[4]); err != nil {
+			t.Errorf("%v, at the ends of the ranges: %v", c, err)
+		}
+	}
 	for _, c := range [][5]float64{
 		{0, 19, 0.6, 9, 8},
 		{100, 0, 0.6, 9, 8},

@@ -1,7 +1,10 @@
 package wood_test
 
 import (
+	"fmt"
+	"math"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -38,6 +41,35 @@ func TestVisit(t *testing.T) {
 	expect(t, f, "flooring-mc", evidence.Met, "7")
 	if got := f.Mean(lots[0]).Low.Value.Text(); got != "7.225" {
 		t.Errorf("the mean is %s", got)
+	}
+}
+
+// The spread of a visit is that of its boards; one board alone has none.
+func TestSpreadOfAVisit(t *testing.T) {
+	for _, c := range []struct {
+		readings []string
+		want     float64
+	}{{[]string{"7"}, 0}, {[]string{"7", "9"}, math.Sqrt2}} {
+		var rows []wood.Row
+		for i, reading := range c.readings {
+			rows = append(rows, board(fmt.Sprint("B", i), 0, reading))
+		}
+		visits := gathered(rows...).Lots()[0].Visits()
+		if len(visits) != 1 || !(math.Abs(visits[0].SpreadPct-c.want) <= 1e-12) {
+			t.Errorf("%v: %+v, want a spread of %v", c.readings, visits, c.want)
+		}
+	}
+}
+
+// A corrected value says what was read and how it was corrected; one as it was read
+// says no more than itself.
+func TestReasonOfACorrectedBoard(t *testing.T) {
+	r := board("B1", 0, "9")
+	plain := finds(t, gathered(r), "flooring-mc").Reason
+	r.Method, r.Scale, r.Species, r.TempCorrected = wood.Pin, "douglas fir", "red oak", "yes"
+	corrected := finds(t, gathered(r), "flooring-mc").Reason
+	if strings.Contains(plain, "(read") || strings.Contains(plain, "()") || !strings.Contains(corrected, "% MC (read 9") {
+		t.Errorf("as read: %s\ncorrected: %s", plain, corrected)
 	}
 }
 
