@@ -35,6 +35,24 @@ func TestHoleHumidity(t *testing.T) {
 	}.hold(t, "slab-rh")
 }
 
+// A reading under 30 % is no part of a hole's history, nor one without a time.
+func TestHistoryOfAHole(t *testing.T) {
+	for _, c := range []struct {
+		rh   string
+		want int
+	}{{"30", 1}, {"29.9", 0}, {"", 0}, {"80", 1}} {
+		f := sound()
+		f.Holes[1].RH = num(c.rh, evidence.RH)
+		if got := len(f.Histories()[1].Rows); got != c.want {
+			t.Errorf("%q %% RH: %d readings, want %d", c.rh, got, c.want)
+		}
+	}
+	f := sound()
+	if f.Holes[1].ReadAt = (evidence.Time{}); len(f.Histories()[1].Rows) != 0 {
+		t.Error("without a time")
+	}
+}
+
 // Reading again until it passes proves nothing: rows of the 24 h before that
 // had waited count as well.
 func TestReadAgain(t *testing.T) {
