@@ -1,6 +1,7 @@
 package evidence_test
 
 import (
+	"slices"
 	"testing"
 	"time"
 
@@ -211,5 +212,31 @@ func TestNounsOfValues(t *testing.T) {
 		if f := evidence.Weigh(items, evidence.Acceptance{}, ""); f.Reason != c[2] {
 			t.Errorf("got  %s\nwant %s", f.Reason, c[2])
 		}
+	}
+}
+
+// Rows are found by their name without case and extra spaces. Rows of one name are
+// shared, and what is put after them is no part of the record.
+func TestRowsByKey(t *testing.T) {
+	name := func(s string) string { return s }
+	groups := evidence.ByKey([]string{"H1", "H2", "h1 ", "H2", "", "H1"}, name)
+	for key, want := range map[string][]string{"h1": {"H1", "h1 ", "H1"}, "h2": {"H2", "H2"}, "": {""}} {
+		if !slices.Equal(groups[key], want) || len(groups) != 3 {
+			t.Errorf("of %q are %q, want %q", key, groups[key], want)
+		}
+	}
+	if two := evidence.ByKey([]string{"H1", "H2"}, name); len(two) != 2 {
+		t.Errorf("rows of two names are %q", two)
+	}
+	rows := []string{"H1", "h1", "not theirs"}
+	one := evidence.ByKey(rows[:2], name)["h1"]
+	if &one[0] != &rows[0] {
+		t.Error("rows of one name are copied")
+	}
+	if one = append(one, "another"); rows[2] != "not theirs" {
+		t.Errorf("%q are written over by %q", rows, one)
+	}
+	if none := evidence.ByKey(nil, name); len(none) != 0 {
+		t.Errorf("no rows are %q", none)
 	}
 }

@@ -330,6 +330,7 @@ func TestCountsSayWhatIsUnusable(t *testing.T) {
 	needed := evidence.Stated("needed", evidence.Whole(1), evidence.Holes)
 	for n, want := range map[int]string{
 		0: "1 hole usable; 1 is asked for on 100 ft2",
+		1: "1 hole usable and 1 unusable; 1 is asked for on 100 ft2",
 		2: "1 hole usable and 2 unusable; 1 is asked for on 100 ft2",
 	} {
 		tally := evidence.Tally{

@@ -2,6 +2,7 @@ package evidence_test
 
 import (
 	"testing"
+	"time"
 
 	"firstboard/report/evidence"
 )
@@ -53,5 +54,39 @@ func TestWorkingsTakeTheFormTheyNeed(t *testing.T) {
 			t.Errorf("%s: value by %s, room of %s by %s; want %s, %s by %s", name, w.Value.Op, w.Room.Value.Text(), w.Room.Op, c.value,
 				c.left, c.room)
 		}
+	}
+}
+
+// Of values with limits of their own the one with the least room is told, of equal
+// rooms the first.
+func TestTheNearestValueIsTold(t *testing.T) {
+	most := evidence.AtMost(evidence.Bound{Number: evidence.Typed("85", evidence.RH)})
+	least := evidence.AtLeast(evidence.Bound{Number: evidence.Typed("60", evidence.RH)})
+	dry := evidence.Measure("hole H1", read("62", evidence.RH, "J1"), least)
+	wet := evidence.Measure("hole H2", read("84", evidence.RH, "J2"), most)
+	level := evidence.Measure("hole H3", read("83", evidence.RH, "J3"), most)
+	for _, c := range []struct {
+		items []evidence.Item
+		want  string
+	}{
+		{[]evidence.Item{dry, wet}, "84"},
+		{[]evidence.Item{wet, dry}, "84"},
+		{[]evidence.Item{dry, level}, "62"},
+		{[]evidence.Item{level, dry}, "83"},
+	} {
+		if w := evidence.Weigh(c.items, evidence.Acceptance{}, "").Worked; w.Value.Value.Text() != c.want {
+			t.Errorf("of %s and %s %s is told", c.items[0].Written, c.items[1].Written, w.Value.Value.Text())
+		}
+	}
+}
+
+// A day begins at 0:00 of the clock that times are read from.
+func TestDaysAndMomentsAreOfOneClock(t *testing.T) {
+	zone := time.FixedZone("", -5*60*60)
+	noon := time.Date(2026, 3, 1, 12, 0, 0, 0, zone)
+	day := evidence.OnDay("on", evidence.Date{Day: evidence.DayOf(time.Date(2026, 3, 4, 0, 0, 0, 0, time.UTC))})
+	w := evidence.Less(day, evidence.Moment("read", evidence.Time{First: noon, Last: noon}))
+	if got := w.Value.Text(); got != "60" {
+		t.Errorf("from noon on the 1st to the 4th pass %s h, want 60", got)
 	}
 }
