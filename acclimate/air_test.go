@@ -241,6 +241,9 @@ func TestWidestIntervalOfTheHeldWindow(t *testing.T) {
 			t.Errorf("rows at %v: the widest interval is %v, want %v", hours, got, want)
 		}
 	}
+	if acclimate.LongInterval != 4*time.Hour { // common practice, no source
+		t.Errorf("an interval is long from %s on", acclimate.LongInterval)
+	}
 }
 
 func TestUsualAir(t *testing.T) {
