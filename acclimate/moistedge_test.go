@@ -83,3 +83,34 @@ func TestRoughGuess(t *testing.T) {
 		}
 	}
 }
+
+// Where a wet bulb and an iced one both solve the equations the iced one is given,
+// and else the one that does, just above 0 C too.
+func TestWetBulbAboutFreezing(t *testing.T) {
+	const air = StandardPressure
+	ice := math.Nextafter(0, -1)
+	for _, c := range []float64{0.2, 0.5, 2, 5, 9} {
+		atIce, atWater := ratioAtWetBulb(c, ice, air), ratioAtWetBulb(c, 0, air)
+		for share, iced := range map[float64]bool{-1: false, -0.01: false, 0.01: true, 0.5: true, 0.99: true, 1.01: true} {
+			ratio := atIce - share*(atIce-atWater)
+			vapor := ratio * air / (gasRatio + ratio)
+			rh := 100 * vapor / math.Exp(logSaturation(c))
+			if rh > 100 {
+				continue
+			}
+			wet, err := WetBulb(c, rh, air)
+			if err != nil || wet < 0 != iced || math.Abs(ratioAtWetBulb(c, wet, air)-ratio) > 1e-12 {
+				t.Errorf("at %v C and %v %% RH the wet bulb is %v (%v), want it iced: %v", c, rh, wet, err, iced)
+			}
+		}
+	}
+}
+
+// Saturated air is as warm as its wet bulb.
+func TestWetBulbOfSaturatedAir(t *testing.T) {
+	for _, c := range []float64{-40, -0.001, 0, 0.0001, 0.005, 1, 20, 35.7, 60} {
+		if wet, err := WetBulb(c, 100, StandardPressure); err != nil || wet != c {
+			t.Errorf("at %v C it is %v (%v)", c, wet, err)
+		}
+	}
+}

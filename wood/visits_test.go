@@ -104,6 +104,11 @@ func TestBoardReadTwiceAtOnce(t *testing.T) {
 	if low, high := mean.Low.Value.Text(), mean.High.Value.Text(); low != "7" || high != "7.7" || len(mean.Each()) != 2 {
 		t.Errorf("the mean is %s to %s", low, high)
 	}
+	// One thing read twice is enough for two means of its side.
+	one := gathered(board("B1", 0, "7"), board("B1", 0, "10"), panel("P1", 0, "9"))
+	expect(t, one, "wood-difference", evidence.Met, "2")
+	other := gathered(board("B1", 0, "8"), panel("P1", 0, "7"), panel("P1", 0, "9.5"))
+	expect(t, other, "wood-difference", evidence.Met, "1.5")
 }
 
 // A lot whose whole last visit is set aside is sent back: it is not judged,
