@@ -106,6 +106,30 @@ func TestWetBulbAboutFreezing(t *testing.T) {
 	}
 }
 
+// A wet bulb balances heat: air and what evaporates into it hold together what the
+// saturated air holds. Enthalpies in kJ/kg, those of ASHRAE Handbook Fundamentals 2017,
+// chapter 1, from memory: of dry air 1.006 t, of vapor 2501 + 1.86 t, of water 4.186 t,
+// of ice -329 + 2.1 t.
+func TestWetBulbBalancesHeat(t *testing.T) {
+	const air = StandardPressure
+	moist := func(c, ratio float64) float64 { return 1.006*c + ratio*(2501+1.86*c) }
+	for _, c := range []float64{-40, -15, -3, 4, 12, 25, 40} {
+		for _, rh := range []float64{1, 20, 55, 95} {
+			wet, err := WetBulb(c, rh, air)
+			added := 4.186 * wet
+			if wet < 0 {
+				added = -329 + 2.1*wet
+			}
+			ratioOf := func(vapor float64) float64 { return 0.621945 * vapor / (air - vapor) }
+			before := ratioOf(math.Exp(logSaturation(c)) * rh / 100)
+			after := ratioOf(math.Exp(logSaturation(wet)))
+			if off := moist(c, before) + (after-before)*added - moist(wet, after); err != nil || math.Abs(off) > 1e-7 {
+				t.Errorf("at %v C, %v %% RH and a wet bulb of %v C %v kJ/kg are lost (%v)", c, rh, wet, off, err)
+			}
+		}
+	}
+}
+
 // Saturated air is as warm as its wet bulb.
 func TestWetBulbOfSaturatedAir(t *testing.T) {
 	for _, c := range []float64{-40, -0.001, 0, 0.0001, 0.005, 1, 20, 35.7, 60} {

@@ -129,7 +129,7 @@ func TestMovementOutOfRangeIsAnError(t *testing.T) {
 
 // What lies at an end of a range is in it.
 func TestMovementAtTheEndsOfItsRange(t *testing.T) {
-	for _, c := range [][4]float64{{5, 0.0199999, 6, 9}, {5, 0.003, 0, 30}, {5, 0.003, 30, 0}} {
+	for _, c := range [][4]float64{{5, 0.0199999, 6, 9}, {0.25, 0.003, 6, 9}, {5, 0.003, 0, 30}, {5, 0.003, 30, 0}} {
 		if change, err := wood.Movement(c[0], c[1], 0, c[2], c[3]); err != nil || change == 0 {
 			t.Errorf("Movement(%v) = %v (%v)", c, change, err)
 		}

@@ -73,6 +73,30 @@ func TestReasonOfACorrectedBoard(t *testing.T) {
 	}
 }
 
+// A corrected value is worked with numbers short enough for a cell: its slope has 6
+// places, its start 9.
+func TestPlacesOfACorrection(t *testing.T) {
+	longest := map[string]int{}
+	var walk func(w evidence.Working)
+	walk = func(w evidence.Working) {
+		label, _, _ := strings.Cut(w.Label, " of the correction")
+		for places := 0; places < 12 && !w.Value.Round(places).Equal(w.Value); places++ {
+			longest[label] = max(longest[label], places+1)
+		}
+		for _, a := range w.Args {
+			walk(a)
+		}
+	}
+	for _, reading := range []string{"8.1", "9.3", "10.7"} {
+		r := board("B1", 0, reading)
+		r.Method, r.Scale, r.Species, r.TempCorrected = wood.Pin, "douglas fir", "red oak", "yes"
+		walk(finds(t, gathered(r), "flooring-mc").Worked.Value)
+	}
+	if longest["slope"] != 6 || longest["start"] != 9 {
+		t.Errorf("numbers of the correction have so many places: %v", longest)
+	}
+}
+
 // A row without a time may be the latest: its board is unusable, and its word
 // on setting aside says nothing.
 func TestRowWithoutATime(t *testing.T) {
