@@ -28,6 +28,7 @@ func TestNamesThatFollowEachOtherAreOne(t *testing.T) {
 		{"H1 H2 H3", "H1 to H3"},
 		{"B1 B2 B3 C1 C2", "B1 to B3, C1 and C2"},
 		{"H9 H10 H11", "H9 to H11"},
+		{"B1 C5 B3", "B1, C5 and B3"},
 		{"H01 H02 H03", "H01, H02 and H03"},
 		{"A B C D E F G H", "A, B, C, D, E and 3 more"},
 	} {

@@ -155,7 +155,7 @@ func TestNearest(t *testing.T) {
 	}
 	for _, c := range []struct{ typed, choice, want string }{
 		{"slxx", "slab", "slab"}, {"sxxx", "slab", ""}, // two letters at most of a short one
-		{"abcdefghixxx", "abcdefghijkl", "abcdefghijkl"}, {"abcdefgxxxx", "abcdefghijk", ""}, // a third at most of a long one
+		{"abcdefghxxxx", "abcdefghijkl", "abcdefghijkl"}, {"abcdefgxxxx", "abcdefghijk", ""}, // a third at most of a long one
 	} {
 		if got := evidence.NearMiss(c.typed, []string{c.choice}); got != c.want {
 			t.Errorf("%q for %q: %q", c.typed, c.choice, got)
