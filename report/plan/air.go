@@ -31,9 +31,9 @@ func (p *planner) heating() {
 
 // heatedThings are the things before whose reading a heated floor must have run.
 func (p *planner) heatedThings() [][]thing {
-	all := [][]thing{p.holes, p.dishes, p.pH, p.cm, p.subfloor}
+	all := [][]thing{p.holes.things, p.dishes.things, p.pH.things, p.cm.things, p.subfloor.things}
 	for _, lot := range p.lots {
-		all = append(all, lot.boards)
+		all = append(all, lot.things)
 	}
 	return all
 }
@@ -51,7 +51,7 @@ func (p *planner) hasHeated() bool {
 }
 
 func (p *planner) readsHeated() bool {
-	return p.readsSlab() || p.left(p.dishes, p.moreDishes) || p.readsFlooring() || p.left(p.subfloor, p.moreSubfloor)
+	return p.readsSlab() || p.dishes.left() || p.readsFlooring() || p.subfloor.left()
 }
 
 // warm is when a heating that is on has run for long enough.

@@ -15,28 +15,29 @@ func (p *planner) surveyDishes() {
 	if f.NoDishes != "" || f.UnfitForDishes() != "" {
 		return
 	}
-	p.dishes = survey(p, f.JudgedDishes(), view[slab.Dish]{
-		heat: true, tool: aBalance(), row: instruments.DishRow, spoil: p.spoiltDish, all: f.Dishes,
-		id:    func(d slab.Dish) (string, string) { return d.Area, d.Dish },
-		place: func(d slab.Dish) evidence.Place { return d.Place },
-		read:  func(d slab.Dish) bool { return d.SetAt.Shown() && d.Start.Shown() && d.End.Shown() },
-		blank: func(d slab.Dish) []string {
-			return blanks(cell{"Test area", d.TestArea.Shown()}, cell{"Instrument", d.Instrument != ""})
-		},
+	p.dishes = survey(p, task{
+		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
+		how: "weighed first", table: "Slab MVER", column: "Dish", from: p.dishesFrom(), mend: p.dried, heated: true,
+	}, f.JudgedDishes(), f.Dishes, func(d slab.Dish) seen {
+		return seen{
+			area: d.Area, id: d.Dish, row: instruments.DishRow("", d), spoilt: p.spoiltDish(d),
+			read:  d.SetAt.Shown() && d.Start.Shown() && d.End.Shown(),
+			blank: blanks(cell{"Test area", d.TestArea.Shown()}),
+		}
 	})
-	for i, x := range p.dishes {
-		most := evidence.Duration(slab.Exposure().Most.Number.Exact())
-		if p.lies(x) && p.setAt(x).First.Add(most).Before(p.now) {
-			p.dishes[i].open, p.dishes[i].again = false,
-				"it lay for more than "+slab.Exposure().Most.Number.String()+" (write down when it is lifted)"
-			p.dishes[i].blank = []string{"Retrieved at"}
+	most := slab.Exposure().Most.Number
+	for i := range p.dishes.things {
+		x := &p.dishes.things[i]
+		if p.lies(*x) && p.setAt(*x).First.Add(evidence.Duration(most.Exact())).Before(p.now) {
+			x.open, x.again = false, "it lay for more than "+most.String()+" (write down when it is lifted)"
+			x.blank = []string{"Retrieved at"}
 		}
 	}
 }
 
 func (p *planner) nameDishes() {
 	if f := p.Slab; f.NoDishes == "" && f.UnfitForDishes() == "" {
-		p.moreDishes = p.taken.more(headDish, max(0, p.asked(slab.HolesNeeded)-len(p.dishes)))
+		p.dishes.more = p.taken.more(headDish, max(0, p.asked(slab.HolesNeeded)-len(p.dishes.things)))
 	}
 }
 
@@ -62,13 +63,9 @@ func (p *planner) spoiltDish(d slab.Dish) string {
 
 // setDishes adds the dishes: set on one day, lifted on another.
 func (p *planner) setDishes() {
-	t := task{
-		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
-		how: "weighed first", table: "Slab MVER", column: "Dish", more: p.moreDishes, from: p.dishesFrom(),
-		mend: p.dried,
-	}
-	lying := chosen(p.dishes, p.lies)
-	t.things = slices.DeleteFunc(slices.Clone(p.dishes), p.lies)
+	t := p.dishes
+	lying := chosen(t.things, p.lies)
+	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
 	first := len(p.acts)
 	p.do(t)
 	for i := range p.acts[first:] {
@@ -76,7 +73,7 @@ func (p *planner) setDishes() {
 			a.takes = evidence.Duration(slab.Exposure().Least.Number.Exact())
 		}
 	}
-	which := slices.Concat(names(t.things, toRead), p.moreDishes)
+	which := slices.Concat(names(t.things, toRead), t.more)
 	if len(which) > 0 {
 		a := p.reading(t, len(which))
 		a.Short = "lift " + t.called(which) + " after " + slab.Exposure().String() + " and weigh"

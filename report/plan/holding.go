@@ -22,16 +22,16 @@ type holding struct {
 func (p *planner) heldOnSlab() bool { return p.Room.NoHeld == "" && !p.Slab.Loose }
 
 // heldThings are the things for whose readings the air must be held.
-func (p *planner) heldThings() []*[]thing {
-	var all []*[]thing
+func (p *planner) heldThings() [][]thing {
+	var all [][]thing
 	if p.Room.NoHeld != "" {
 		return nil
 	}
 	if p.heldOnSlab() {
-		all = append(all, &p.holes, &p.dishes, &p.pH, &p.cm)
+		all = append(all, p.holes.things, p.dishes.things, p.pH.things, p.cm.things)
 	}
-	for i := range p.lots {
-		all = append(all, &p.lots[i].boards)
+	for _, lot := range p.lots {
+		all = append(all, lot.things)
 	}
 	return all
 }
@@ -46,7 +46,7 @@ func (p *planner) holdAir() {
 	}
 	var kept []evidence.Time
 	for _, things := range p.heldThings() {
-		for _, t := range *things {
+		for _, t := range things {
 			if t.stays() && !t.from.IsZero() {
 				kept = append(kept, moment(t.from), moment(t.to))
 			}
@@ -63,9 +63,9 @@ func (p *planner) holdAir() {
 	case len(kept) > 0:
 		p.kept.anew = "the air was not shown in range for " + p.Job.Settings.HeldConditions.String() + " before it"
 		for _, things := range p.heldThings() {
-			for i, t := range *things {
+			for i, t := range things {
 				if t.stays() {
-					(*things)[i].open, (*things)[i].again = false, p.kept.anew
+					things[i].open, things[i].again = false, p.kept.anew
 				}
 			}
 		}

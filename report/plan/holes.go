@@ -34,20 +34,19 @@ func (p *planner) surveyHoles() {
 			}
 		}
 	}
-	p.holes, p.wrong = survey(p, good, p.viewOfHoles()), survey(p, wrong, p.viewOfHoles())
+	t := p.onSlab(task{
+		one: "hole", many: "holes", verb: "read", tool: anRHProbe(), checks: holeIDs(), recounts: true,
+		table: "Slab RH", column: "Hole", mend: p.driedHoles, planned: true,
+		how: "humidity and the temperature of the concrete, " + f.Wait.Number.String() + " after sealing or later",
+	})
+	p.holes, p.wrong = survey(p, t, good, f.Holes, p.seeHole), survey(p, t, wrong, f.Holes, p.seeHole).things
 }
 
-func (p *planner) viewOfHoles() view[slab.Hole] {
-	return view[slab.Hole]{
-		heat: true, recounts: true, tool: anRHProbe(), all: p.Slab.Holes, spoil: p.spoiltHole,
-		id:    func(h slab.Hole) (string, string) { return h.Area, h.Hole },
-		place: func(h slab.Hole) evidence.Place { return h.Place },
-		row:   instruments.HoleRow,
-		read:  func(h slab.Hole) bool { return h.RH.Shown() },
-		blank: func(h slab.Hole) []string {
-			return blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()},
-				cell{"Temp", h.Temp.Shown()}, cell{"Instrument", h.Instrument != ""})
-		},
+func (p *planner) seeHole(h slab.Hole) seen {
+	return seen{
+		area: h.Area, id: h.Hole, row: instruments.HoleRow("", h), read: h.RH.Shown(), spoilt: p.spoiltHole(h),
+		blank: blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()},
+			cell{"Temp", h.Temp.Shown()}),
 	}
 }
 
@@ -112,8 +111,8 @@ func (p *planner) nameHoles() {
 		return
 	}
 	p.walls, p.unknownWall = p.wallsLacking()
-	more := max(p.asked(slab.HolesNeeded)-len(p.holes), len(p.replaced())-len(names(p.holes, isOpen)), p.walls)
-	p.moreHoles = p.taken.more(headHole, max(0, more))
+	more := max(p.asked(slab.HolesNeeded)-len(p.holes.things), len(p.replaced())-len(names(p.holes.things, isOpen)), p.walls)
+	p.holes.more = p.taken.more(headHole, max(0, more))
 }
 
 // replaced are the holes beside which another must be sealed: those discarded
@@ -175,7 +174,7 @@ func (p *planner) wallsLacking() (lacking int, unknown []string) {
 
 // named is the hole of that name.
 func (p *planner) named(name string) thing {
-	for _, x := range p.holes {
+	for _, x := range p.holes.things {
 		if x.name == name {
 			return x
 		}

@@ -116,7 +116,7 @@ func (p *planner) target() acclimate.Target { return acclimate.TargetOf(p.Room.S
 // from the target, so that it has to come nearer to the boards.
 func (p *planner) isSubfloorOff(lot wood.Lot) bool {
 	boards, sub, target := p.Wood.Mean(lot), p.Wood.MeanOfSubfloor(), p.target()
-	if target.Lack != "" || boards.Lack != "" || sub.Lack != "" || len(p.subfloor) == 0 {
+	if target.Lack != "" || boards.Lack != "" || sub.Lack != "" || len(p.subfloor.things) == 0 {
 		return false
 	}
 	off := func(mean evidence.Working) evidence.Exact { return mean.Value.Sub(target.Mid.Value).Abs() }
@@ -125,13 +125,13 @@ func (p *planner) isSubfloorOff(lot wood.Lot) bool {
 
 // settled adds what is done about a lot that is not as the rooms will be: it
 // lies in the air that brings it there, and is read again.
-func (p *planner) settled(t task, lot lotWork) {
+func (p *planner) settled(lot lotWork) {
 	first := len(p.acts)
-	p.anew(t, lot, "read", "over "+evidence.List(lot.over))
+	p.anew(lot.task, "over "+evidence.List(lot.over))
 	a := &p.acts[first]
 	m := p.acclimatizing(lot)
 	a.Short, a.mends = m.do+", then "+a.Short, true
-	a.How, a.from, a.open, a.Untold = sentence(m.how, p.with(t.tool)), latest(a.from, m.from), m.open, m.untold
+	a.How, a.from, a.open, a.Untold = sentence(m.how, p.with(lot.tool)), latest(a.from, m.from), m.open, m.untold
 	a.Or = "send the lot back for one that was kept drier or wetter"
 	if slices.Contains(lot.over, "flooring-spread") {
 		a.Or = "set aside the boards that lie apart, no more than 1 in 10"
@@ -141,13 +141,13 @@ func (p *planner) settled(t task, lot lotWork) {
 // acclimatizing is the wait until a lot is as the rooms will be, and the air it
 // takes.
 func (p *planner) acclimatizing(lot lotWork) mending {
-	m := mending{do: "let the boards" + lot.called() + " come to the air of the rooms", open: true}
+	m := mending{do: "let the boards" + lot.ofLot() + " come to the air of the rooms", open: true}
 	if air := p.coming.Air; air != nil && air.RHLowPct != "" {
 		m.do = fmt.Sprintf("hold the air at %s to %s %% RH and %s F over the boards%s", air.RHLowPct, air.RHHighPct,
-			air.TempF, lot.called())
+			air.TempF, lot.ofLot())
 	}
 	for _, b := range p.coming.Boards {
-		if !evidence.Same(b.Lot, lot.name) {
+		if !evidence.Same(b.Lot, lot.lot) {
 			continue
 		}
 		if ready, known := dayOf(b.Ready); known {

@@ -159,15 +159,12 @@ func (p *planner) needs() []need {
 			all = append(all, need{t, who, day})
 		}
 	}
-	add(p.left(p.holes, p.moreHoles), anRHProbe(), tester, p.days.slab)
-	add(p.left(p.dishes, p.moreDishes), aBalance(), tester, p.days.slab)
-	add(p.left(p.pH, p.morePH), aPHMeter(), tester, p.days.slab)
-	add(p.left(p.others, nil), aFurtherTest(), tester, p.days.slab)
-	add(p.left(p.cm, p.moreCM), aCarbideKit(), tester, p.days.slab)
-	reads := p.left(p.subfloor, p.moreSubfloor) || p.left(p.joists, p.moreJoists) || p.readsFlooring()
-	add(reads, aWoodMeter(), installer, p.days.read)
+	for _, t := range []task{p.holes, p.dishes, p.pH, p.others, p.cm} {
+		add(t.left(), t.tool, tester, p.days.slab)
+	}
+	add(p.subfloor.left() || p.joists.left() || p.readsFlooring(), aWoodMeter(), installer, p.days.read)
 	add(p.readsHeld() || p.airIsOld() || p.rangeFails(), anAirMeter(), installer, p.days.read)
-	add(p.left(p.surfaces, p.moreSpots), aThermometer(), installer, p.days.read)
+	add(p.surfaces.left(), aThermometer(), installer, p.days.read)
 	return all
 }
 
@@ -227,7 +224,7 @@ func (p *planner) readings() []evidence.Time {
 			}
 		}
 	}
-	if p.left(p.holes, p.moreHoles) && !p.now.IsZero() {
+	if p.holes.left() && !p.now.IsZero() {
 		all = append(all, moment(p.now.Add(time.Minute)))
 	}
 	return all
@@ -236,7 +233,7 @@ func (p *planner) readings() []evidence.Time {
 // probesToCome adds a check of each probe that would not be believed on the day
 // the holes are read.
 func (p *planner) probesToCome() {
-	if !p.left(p.holes, p.moreHoles) {
+	if !p.holes.left() {
 		return
 	}
 	for _, m := range p.metersOf(tool{kinds: []string{evidence.Probe}}) {

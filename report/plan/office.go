@@ -104,10 +104,10 @@ func (p *planner) lacksThickness() bool {
 	if f.NoHoles != "" || f.UnfitForHoles() != "" || f.Thickness.Shown() {
 		return false
 	}
-	if len(p.moreHoles) > 0 {
+	if len(p.holes.more) > 0 {
 		return true
 	}
-	return slices.ContainsFunc(p.holes, func(x thing) bool {
+	return slices.ContainsFunc(p.holes.things, func(x thing) bool {
 		rows := p.rowsOf(x)
 		return len(rows) == 0 || slices.ContainsFunc(rows, func(h slab.Hole) bool { return !h.Thickness.Shown() })
 	})
@@ -117,40 +117,28 @@ func (p *planner) lacksThickness() bool {
 // stay, the air log, and the calibrations that reach to the readings.
 func (p *planner) there() []string {
 	var all []string
-	for _, k := range []struct {
-		one, many string
-		things    []thing
-		more      []string
-	}{
-		{"hole", "holes", p.holes, p.moreHoles},
-		{"dish", "dishes", p.dishes, p.moreDishes},
-		{"pH spot", "pH spots", p.pH, p.morePH},
-		{"carbide spot", "carbide spots", p.cm, p.moreCM},
-		{"further test", "further tests", p.others, nil},
-		{"subfloor piece", "subfloor pieces", p.subfloor, p.moreSubfloor},
-		{"joist", "joists", p.joists, p.moreJoists},
-	} {
-		all = append(all, thereOf(k.one, k.many, k.things, k.more)...)
-	}
+	tasks := []task{p.holes, p.dishes, p.pH, p.cm, p.others, p.subfloor, p.joists}
 	for _, lot := range p.lots {
 		if !lot.isAnew() {
-			all = append(all, thereOf("board"+lot.called(), "boards"+lot.called(), lot.boards, lot.more)...)
+			tasks = append(tasks, lot.task)
 		}
 	}
-	all = append(all, thereOf("surface spot", "surface spots", p.surfaces, p.moreSpots)...)
+	for _, t := range append(tasks, p.surfaces) {
+		all = append(all, t.there()...)
+	}
 	if first, last := p.Room.Earliest(), p.Room.Latest(); last.Shown() {
 		all = append(all, "air from "+first.Written+" to "+last.Written)
 	}
 	return all
 }
 
-func thereOf(one, many string, things []thing, more []string) []string {
-	fit := len(names(things, isFit))
+func (t task) there() []string {
+	fit, all := len(names(t.things, thing.fit)), len(t.things)+len(t.more)
 	switch fit {
 	case 0:
 		return nil
-	case len(things) + len(more):
-		return []string{evidence.Count(fit, one, many)}
+	case all:
+		return []string{evidence.Count(fit, t.one+t.ofLot(), t.many+t.ofLot())}
 	}
-	return []string{fmt.Sprintf("%d of %d %s", fit, len(things)+len(more), many)}
+	return []string{fmt.Sprintf("%d of %d %s", fit, all, t.many+t.ofLot())}
 }

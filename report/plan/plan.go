@@ -89,7 +89,7 @@ func planOf(d report.Decision, coming ahead.Outlook) Plan {
 	}
 	plan := Plan{
 		Area: d.Area, Decision: d, There: p.there(), LookUp: p.Floor().LookUp(), Over: over(d),
-		Drills: d.Verdict != evidence.Go && (p.drills() || p.left(p.cm, p.moreCM)),
+		Drills: d.Verdict != evidence.Go && (p.drills() || p.cm.left()),
 	}
 	p.scheduled()
 	plan.Acts, plan.Earliest, plan.shut = p.acts, p.earliest(), p.shut()

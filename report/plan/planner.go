@@ -21,17 +21,13 @@ type planner struct {
 	taken      naming
 	listed     map[string][]evidence.Instrument // by their kinds, as they were asked for
 
-	holes, dishes, pH, cm, others []thing
-	subfloor, joists, surfaces    []thing
+	holes, dishes, pH, cm, others task
+	subfloor, joists, surfaces    task
 	lots                          []lotWork
 	wrong                         []thing              // holes at a wrong depth
 	sealed                        map[string]time.Time // when a sealed hole can be read
 	walls                         int                  // exterior walls at which a hole is lacking
 	unknownWall                   []string             // holes of which it is not known whether they are at one
-	moreHoles, moreDishes         []string
-	morePH, moreCM                []string
-	moreSubfloor, moreJoists      []string
-	moreSpots                     []string
 
 	kept holding
 	days days

@@ -35,7 +35,7 @@ func (p *planner) daysBack() days {
 	d.set = d.slab - wholeDays(slab.Exposure().Most.Number.Exact())
 	held := p.firstHeld(d)
 	d.log = held - wholeDays(set.HeldConditions.Exact())
-	if p.left(p.subfloor, p.moreSubfloor) {
+	if p.subfloor.left() {
 		held = min(held, d.read)
 	}
 	d.heat = held - wholeDays(set.HeatRun.Exact())
@@ -49,7 +49,7 @@ func (p *planner) firstHeld(d days) int {
 	if p.readsSlab() {
 		first = min(first, d.slab)
 	}
-	if p.left(p.dishes, p.moreDishes) {
+	if p.dishes.left() {
 		first = min(first, d.set)
 	}
 	return first
@@ -178,23 +178,16 @@ func (p *planner) shut() bool {
 	})
 }
 
-// left says whether anything of a kind is left to be measured.
-func (p *planner) left(things []thing, more []string) bool {
-	return len(more) > 0 || slices.ContainsFunc(things, toRead)
-}
-
-func (p *planner) readsSlab() bool {
-	return p.left(p.holes, p.moreHoles) || p.left(p.pH, p.morePH) || p.left(p.cm, p.moreCM)
-}
+func (p *planner) readsSlab() bool { return p.holes.left() || p.pH.left() || p.cm.left() }
 
 func (p *planner) readsFlooring() bool {
-	return slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.isAnew() || p.left(lot.boards, lot.more) })
+	return slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.isAnew() || lot.left() })
 }
 
 // readsHeld says whether a reading is planned for which the air must be held.
 func (p *planner) readsHeld() bool {
 	return p.Room.NoHeld == "" &&
-		(p.heldOnSlab() && (p.readsSlab() || p.left(p.dishes, p.moreDishes)) || p.readsFlooring())
+		(p.heldOnSlab() && (p.readsSlab() || p.dishes.left()) || p.readsFlooring())
 }
 
 // young is the first time at which a reading of so many days' life is not too

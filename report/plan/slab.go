@@ -23,14 +23,14 @@ func (p *planner) nameMore() {
 	p.nameHoles()
 	p.nameDishes()
 	if p.Slab.NoPH == "" {
-		p.morePH = p.taken.more(headPH, max(0, slab.PHSpots-len(p.pH)))
+		p.pH.more = p.taken.more(headPH, max(0, slab.PHSpots-len(p.pH.things)))
 	}
 	if p.Slab.NoCM == "" {
-		p.moreCM = p.taken.more(headCarbide, max(0, slab.CarbidesNeeded(p.Slab.Sizes...)-len(p.cm)))
+		p.cm.more = p.taken.more(headCarbide, max(0, slab.CarbidesNeeded(p.Slab.Sizes...)-len(p.cm.things)))
 	}
 	p.nameWood()
-	if (p.Room.NoDew == "" || p.Room.NoMax == "") && len(p.surfaces) == 0 {
-		p.moreSpots = p.taken.more(headSurface, 1)
+	if (p.Room.NoDew == "" || p.Room.NoMax == "") && len(p.surfaces.things) == 0 {
+		p.surfaces.more = p.taken.more(headSurface, 1)
 	}
 }
 
@@ -38,47 +38,41 @@ func (p *planner) nameMore() {
 func (p *planner) surveySpots() {
 	f := p.Slab
 	if f.NoPH == "" {
-		p.pH = survey(p, f.JudgedPH(), p.viewOfPH())
+		p.pH = survey(p, p.onSlab(task{
+			one: "pH spot", many: "pH spots", verb: "read", tool: aPHMeter(), checks: also("slab-ph"), recounts: true,
+			table: "Slab pH", column: "Spot", mend: p.neutral,
+		}), f.JudgedPH(), f.PHs, seePH)
 	}
 	if f.NoCM == "" {
-		p.cm = survey(p, f.JudgedCarbides(), view[slab.Carbide]{
-			heat: true, recounts: true, tool: aCarbideKit(), all: f.Carbides, spoil: never[slab.Carbide],
-			id:    func(r slab.Carbide) (string, string) { return r.Area, r.Spot },
-			place: func(r slab.Carbide) evidence.Place { return r.Place },
-			row:   instruments.CarbideRow,
-			read:  func(r slab.Carbide) bool { return r.CM.Shown() },
-			blank: func(r slab.Carbide) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
+		p.cm = survey(p, p.onSlab(task{
+			one: "carbide spot", many: "carbide spots", verb: "sample", tool: aCarbideKit(), checks: also("slab-cm"),
+			recounts: true, table: "Slab CM", column: "Spot", mend: p.dried,
+		}), f.JudgedCarbides(), f.Carbides, func(r slab.Carbide) seen {
+			return seen{area: r.Area, id: r.Spot, row: instruments.CarbideRow("", r), read: r.CM.Shown()}
 		})
 	}
-	p.others = survey(p, f.JudgedOthers(), view[slab.Other]{
-		row: instruments.OtherRow, spoil: never[slab.Other], all: f.Others,
-		id:    func(r slab.Other) (string, string) { return r.Area, r.Test + atSpot + r.Spot },
-		place: func(r slab.Other) evidence.Place { return r.Place },
-		read:  func(r slab.Other) bool { return r.Result.Shown() },
-		blank: func(r slab.Other) []string {
-			return blanks(cell{"At least or At most", r.AtLeast.Shown() || r.AtMost.Shown()})
-		},
+	p.others = survey(p, task{
+		one: "further test", many: "further tests", verb: "make", who: tester, stage: ofSlab,
+		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", column: "Test",
+		from: p.young(p.Job.Settings.SlabReadingLife, p.Area.InstallOn), mend: p.asStated,
+	}, f.JudgedOthers(), f.Others, func(r slab.Other) seen {
+		return seen{
+			area: r.Area, id: r.Test + atSpot + r.Spot, row: instruments.OtherRow("", r), read: r.Result.Shown(),
+			blank: blanks(cell{"At least or At most", r.AtLeast.Shown() || r.AtMost.Shown()}),
+		}
 	})
+	p.others.tool = aFurtherTest() // which says nothing of a test that does not name its instrument
 }
 
 // atSpot parts the name of a further test from its spot.
 const atSpot = "\x00"
 
-func (p *planner) viewOfPH() view[slab.PH] {
-	return view[slab.PH]{
-		heat: true, recounts: true, tool: aPHMeter(), all: p.Slab.PHs,
-		id:    func(r slab.PH) (string, string) { return r.Area, r.Spot },
-		place: func(r slab.PH) evidence.Place { return r.Place },
-		row:   instruments.PHRow,
-		read:  func(r slab.PH) bool { return r.PH.Shown() },
-		blank: func(r slab.PH) []string { return blanks(cell{"Instrument", r.Instrument != ""}) },
-		spoil: func(r slab.PH) string {
-			if r.PH.Shown() && r.PH.Exact().Cmp(slab.LeastPH().Exact()) < 0 {
-				return "it read under " + slab.LeastPH().String() + ": the meter or its paper failed"
-			}
-			return ""
-		},
+func seePH(r slab.PH) seen {
+	s := seen{area: r.Area, id: r.Spot, row: instruments.PHRow("", r), read: r.PH.Shown()}
+	if s.read && r.PH.Exact().Cmp(slab.LeastPH().Exact()) < 0 {
+		s.spoilt = "it read under " + slab.LeastPH().String() + ": the meter or its paper failed"
 	}
+	return s
 }
 
 // slab adds what is left to do to the slab.
@@ -93,25 +87,14 @@ func (p *planner) slab() {
 		p.unfit(dishIDs(), unfit)
 	}
 	p.setDishes()
-	p.do(p.onSlab(task{
-		one: "pH spot", many: "pH spots", verb: "read", tool: aPHMeter(), checks: also("slab-ph"),
-		table: "Slab pH", column: "Spot", things: p.pH, more: p.morePH, mend: p.neutral,
-	}))
-	p.do(p.onSlab(task{
-		one: "carbide spot", many: "carbide spots", verb: "sample", tool: aCarbideKit(), checks: also("slab-cm"),
-		table: "Slab CM", column: "Spot", things: p.cm, more: p.moreCM, mend: p.dried,
-	}))
-	p.do(task{
-		one: "further test", many: "further tests", verb: "make", who: tester, stage: ofSlab,
-		tool:   aFurtherTest(),
-		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", things: p.others,
-		column: "Test", from: p.young(p.Job.Settings.SlabReadingLife, p.Area.InstallOn), mend: p.asStated,
-	})
+	p.do(p.pH)
+	p.do(p.cm)
+	p.do(p.others)
 }
 
 // onSlab is a task of the tester on the slab.
 func (p *planner) onSlab(t task) task {
-	t.who, t.stage, t.from = tester, ofSlab, latest(p.youngSlab(), p.warm())
+	t.who, t.stage, t.from, t.heated = tester, ofSlab, latest(p.youngSlab(), p.warm()), true
 	return t
 }
 
@@ -131,20 +114,15 @@ func dishIDs() []string { return also("mver-dishes", "mver-time", "mver-rate") }
 
 // drill adds the holes: drilled and sealed on one day, read on another.
 func (p *planner) drill() {
-	t := p.onSlab(task{
-		one: "hole", many: "holes", verb: "read", tool: anRHProbe(), checks: holeIDs(),
-		table: "Slab RH", column: "Hole", things: p.holes, more: p.moreHoles, mend: p.driedHoles, planned: true,
-		how: "humidity and the temperature of the concrete, " + p.Slab.Wait.Number.String() + " after sealing or later",
-	})
 	p.leaveOut()
-	p.seal(t)
-	for i, x := range p.holes {
+	p.seal(p.holes)
+	for i, x := range p.holes.things {
 		if from := p.sealed[x.name]; x.open && !from.IsZero() {
-			p.holes[i].not = from
+			p.holes.things[i].not = from
 		}
 	}
-	p.do(t)
-	p.wallDistance(t)
+	p.do(p.holes)
+	p.wallDistance(p.holes)
 }
 
 // leaveOut asks for a word on the holes at a wrong depth.
@@ -153,7 +131,7 @@ func (p *planner) leaveOut() {
 		return
 	}
 	a := Act{
-		Short: "write wrong depth in Discarded of " + task{one: "hole", many: "holes"}.called(names(p.wrong, always)),
+		Short: "write wrong depth in Discarded of " + p.holes.called(names(p.wrong, always)),
 		How:   "(Slab RH): another hole takes the place of each", Who: tester,
 		Checks: []string{"slab-depth", "slab-holes"}, Things: len(p.wrong), stage: onPaper,
 	}
@@ -170,7 +148,7 @@ func (p *planner) leaveOut() {
 // seal adds the drilling and sealing of holes that are new, or on record without
 // a time of sealing.
 func (p *planner) seal(t task) {
-	unsealed := names(p.holes, p.isUnsealed)
+	unsealed := names(t.things, p.isUnsealed)
 	if len(unsealed)+len(t.more) == 0 {
 		return
 	}
@@ -181,7 +159,7 @@ func (p *planner) seal(t task) {
 		a.Short = "drill and seal " + t.count()
 	}
 	a.How, a.Rows = sentence(p.depth(), p.where()), p.holeRows(t)
-	for _, x := range chosen(p.holes, p.isUnsealed) {
+	for _, x := range chosen(t.things, p.isUnsealed) {
 		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"Sealed at", "Depth"}})
 	}
 	p.add(a)
@@ -189,7 +167,7 @@ func (p *planner) seal(t task) {
 
 // drills says whether a hole is still to be drilled.
 func (p *planner) drills() bool {
-	return len(p.moreHoles) > 0 || slices.ContainsFunc(p.holes, p.isUnsealed)
+	return len(p.holes.more) > 0 || slices.ContainsFunc(p.holes.things, p.isUnsealed)
 }
 
 func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
@@ -198,7 +176,7 @@ func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].I
 // known whether enough are near one.
 func (p *planner) wallDistance(t task) {
 	var which []thing
-	for _, x := range p.holes {
+	for _, x := range t.things {
 		if slices.Contains(p.unknownWall, x.name) {
 			which = append(which, x)
 		}

@@ -15,12 +15,15 @@ func (p *planner) surveySurfaces() {
 	if r.NoDew != "" && r.NoMax != "" {
 		return
 	}
-	p.surfaces = survey(p, r.JudgedSurfaces(), view[acclimate.Surface]{
-		spoil: p.farFromAir, tool: aThermometer(), row: instruments.SurfaceRow, all: r.Surfaces,
-		id:    func(s acclimate.Surface) (string, string) { return p.Area.ID, s.Spot },
-		place: func(s acclimate.Surface) evidence.Place { return s.Place },
-		read:  func(s acclimate.Surface) bool { return s.Temp.Shown() },
-		blank: func(s acclimate.Surface) []string { return blanks(cell{"Instrument", s.Instrument != ""}) },
+	p.surfaces = survey(p, task{
+		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces,
+		tool: aThermometer(), checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
+		table: "Surface", column: "Spot", from: p.youngAir(), mend: p.tempered,
+	}, r.JudgedSurfaces(), r.Surfaces, func(s acclimate.Surface) seen {
+		return seen{
+			area: p.Area.ID, id: s.Spot, row: instruments.SurfaceRow("", s), read: s.Temp.Shown(),
+			spoilt: p.farFromAir(s),
+		}
 	})
 }
 
@@ -51,12 +54,7 @@ func (p *planner) dewless(near []*acclimate.Air) string {
 
 // surfaceReadings adds the temperatures of surfaces, with the air beside them.
 func (p *planner) surfaceReadings() {
-	t := task{
-		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces,
-		tool:   aThermometer(),
-		checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
-		table:  "Surface", column: "Spot", things: p.surfaces, more: p.moreSpots, from: p.youngAir(), mend: p.tempered,
-	}
+	t := p.surfaces
 	if last := p.Room.Air.Latest(); last != nil && p.dewless([]*acclimate.Air{last}) != "" {
 		t.from = latest(t.from, p.fresh())
 	}

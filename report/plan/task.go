@@ -20,6 +20,8 @@ type task struct {
 	table     string
 	column    string // of the names of things; empty where they have no row to add
 	of, lot   string // of wood
+	heated    bool   // a heated floor has to run before
+	recounts  bool   // rows of the 24 h before a reading count as well
 	how       string // where and how, empty where nothing says
 	from      time.Time
 	things    []thing
@@ -83,6 +85,9 @@ func (p *planner) with(t tool) string {
 	}
 	return "with " + t.words + " (" + span(ids) + ")"
 }
+
+// left says whether anything is left to be measured.
+func (t task) left() bool { return len(t.more) > 0 || slices.ContainsFunc(t.things, toRead) }
 
 // do adds the acts of a task: one reading of things still to be made, of those
 // whose rows are open and of those to be measured again; one of those over a

@@ -39,56 +39,71 @@ func (t thing) wants() string {
 // are filled in.
 func (t thing) stays() bool { return t.again == "" && len(t.over) == 0 && !t.waits }
 
-// view is how a plan sees the rows of one kind of thing: as the checks of age
-// and calibration see them, whether it was read, what else is blank and why
-// else it has to be read again. Heat says that a heated floor had to run before.
-type view[T any] struct {
-	heat     bool
-	tool     tool // what it is read with; nothing where anything will do
-	recounts bool // rows of the 24 h before a reading count as well
-	all      []T  // every row on record
-	id       func(T) (area, name string)
-	place    func(T) evidence.Place
-	row      func(what string, r T) instruments.Row
-	read     func(T) bool
-	blank    func(T) []string
-	spoil    func(T) string
-	lack     func(T) string // nil where every reading says something
+// seen is a row on record as a plan sees it: as the checks of age and calibration
+// see it, whether it was read, what is blank beside its reading, why it has to be
+// made again although it was, and why it says nothing.
+type seen struct {
+	area, id string // of its thing
+	row      instruments.Row
+	read     bool
+	blank    []string
+	spoilt   string
+	lack     string
 }
 
-// survey looks at things one by one. A row that is open may be the latest, so
-// nothing else is asked of its thing.
-func survey[T any](p *planner, things []evidence.Judged[T], v view[T]) []thing {
-	all := make([]thing, len(things))
-	rows := v.byThing()
-	for i, judged := range things {
-		t := thing{name: judged.Name, area: p.Area.ID, id: judged.Name}
+// saysNothing says whether a row shows nothing, whatever is written down of its
+// place.
+func (s seen) saysNothing() bool {
+	return !s.read || s.spoilt != "" || s.lack != "" ||
+		slices.ContainsFunc(s.blank, func(column string) bool { return !slices.Contains(lasting(), column) })
+}
+
+// survey is a task with its things, looked at one by one among all rows on
+// record. A row that is open may be the latest, so nothing else is asked of its
+// thing.
+func survey[T any](p *planner, t task, things []evidence.Judged[T], all []T, see func(T) seen) task {
+	rows := map[[2]string][]seen{}
+	for _, r := range all {
+		s := t.metered(see(r))
+		rows[idOf(s.area, s.id)] = append(rows[idOf(s.area, s.id)], s)
+	}
+	for _, judged := range things {
+		x := thing{name: judged.Name, area: p.Area.ID, id: judged.Name}
 		if len(judged.Rows) == 0 {
-			t.again = evidence.WetSince
-			for _, r := range rows[idOf(t.area, t.id)] {
-				t.blank = append(t.blank, v.blank(r)...)
+			x.again = evidence.WetSince
+			for _, s := range rows[idOf(x.area, x.id)] {
+				x.blank = append(x.blank, s.blank...)
 			}
 		}
 		for _, r := range judged.Rows {
-			v.see(p, &t, r)
+			p.takeIn(t, &x, t.metered(see(r)))
 		}
-		if !t.waits {
-			v.faults(p, &t, rows[idOf(t.area, t.id)])
-			t.open = t.open && len(t.over) == 0
+		if !x.waits {
+			p.faults(t, &x, rows[idOf(x.area, x.id)])
+			x.open = x.open && len(x.over) == 0
 		}
 		switch {
-		case t.open && t.waits:
-			t.again, t.blank, t.lack, t.over = "", nil, "", nil
-		case t.open:
-			t.blank, t.lack = among(t.blank, lasting()), ""
-		case toRead(t):
-			t.not, t.blank = latest(t.not, after(t.to)), among(t.blank, lasting())
+		case x.open && x.waits:
+			x.again, x.blank, x.lack, x.over = "", nil, "", nil
+		case x.open:
+			x.blank, x.lack = among(x.blank, lasting()), ""
+		case toRead(x):
+			x.not, x.blank = latest(x.not, after(x.to)), among(x.blank, lasting())
 		}
-		slices.Sort(t.blank)
-		t.blank = slices.Compact(t.blank)
-		all[i] = t
+		slices.Sort(x.blank)
+		x.blank = slices.Compact(x.blank)
+		t.things = append(t.things, x)
 	}
-	return all
+	return t
+}
+
+// metered is a row that lacks the name of its instrument, where it does and a
+// certain kind of instrument has to take it.
+func (t task) metered(s seen) seen {
+	if len(t.tool.kinds) > 0 && s.row.Instrument == "" {
+		s.blank = append(s.blank, "Instrument")
+	}
+	return s
 }
 
 // after is the minute after a time; zero where there is none.
@@ -103,61 +118,39 @@ func after(t time.Time) time.Time {
 // filled in even where it is read again.
 func lasting() []string { return []string{"Depth", "Sealed at"} }
 
-// byThing are the rows on record of each thing.
-func (v view[T]) byThing() map[[2]string][]T {
-	rows := map[[2]string][]T{}
-	for _, r := range v.all {
-		id := idOf(v.id(r))
-		rows[id] = append(rows[id], r)
-	}
-	return rows
-}
-
 func idOf(area, name string) [2]string { return [2]string{evidence.Key(area), evidence.Key(name)} }
 
-// see takes in a judged row of a thing.
-func (v view[T]) see(p *planner, t *thing, r T) {
-	t.area, t.id = v.id(r)
-	row := v.row(t.name, r)
-	again, timed := firstOf(p.rereads(row, v.heat, v.tool), v.spoil(r)), row.At.Shown()
-	t.waits = t.waits || !timed
-	t.open = t.open || !timed || !v.read(r) && again == ""
-	t.again = firstOf(t.again, again)
-	t.blank = append(t.blank, v.blank(r)...)
-	if v.lack != nil {
-		t.lack = firstOf(t.lack, v.lack(r))
-	}
+// takeIn takes in a judged row of a thing.
+func (p *planner) takeIn(t task, x *thing, s seen) {
+	x.area, x.id = s.area, s.id
+	again, timed := firstOf(p.rereads(s.row, t), s.spoilt), s.row.At.Shown()
+	x.waits = x.waits || !timed
+	x.open = x.open || !timed || !s.read && again == ""
+	x.again, x.lack = firstOf(x.again, again), firstOf(x.lack, s.lack)
+	x.blank = append(x.blank, s.blank...)
 	if timed {
-		if from := row.From; from.Shown() && (t.from.IsZero() || from.First.Before(t.from)) {
-			t.from = from.First
+		if from := s.row.From; from.Shown() && (x.from.IsZero() || from.First.Before(x.from)) {
+			x.from = from.First
 		}
-		t.to = latest(t.to, row.At.Last)
+		x.to = latest(x.to, s.row.At.Last)
 	}
 }
 
 // faults are the checks that rows of a thing break. Where the rows of the day
 // before a reading count as well, it is not read again within a day of one that
 // broke a check or said nothing.
-func (v view[T]) faults(p *planner, t *thing, rows []T) {
-	for _, r := range rows {
-		broken := p.broken[evidence.RowKey(v.place(r))]
+func (p *planner) faults(t task, x *thing, rows []seen) {
+	for _, s := range rows {
+		broken := p.broken[evidence.RowKey(s.row.Place)]
 		for _, id := range broken {
-			if !slices.Contains(t.over, id) {
-				t.over = append(t.over, id)
+			if !slices.Contains(x.over, id) {
+				x.over = append(x.over, id)
 			}
 		}
-		at := v.row("", r).At
-		if v.recounts && at.Shown() && (len(broken) > 0 || v.saysNothing(r)) {
-			t.not = latest(t.not, at.Last.Add(evidence.Again+time.Minute))
+		if at := s.row.At; t.recounts && at.Shown() && (len(broken) > 0 || s.saysNothing()) {
+			x.not = latest(x.not, at.Last.Add(evidence.Again+time.Minute))
 		}
 	}
-}
-
-// saysNothing says whether a row shows nothing, whatever is written down of its
-// place.
-func (v view[T]) saysNothing(r T) bool {
-	return !v.read(r) || v.spoil(r) != "" || v.lack != nil && v.lack(r) != "" ||
-		slices.ContainsFunc(v.blank(r), func(column string) bool { return !slices.Contains(lasting(), column) })
 }
 
 func latest(a, b time.Time) time.Time {
@@ -185,17 +178,17 @@ const tooOld = "too old on the day of installing"
 // rereads says why a reading has to be taken again although it was made: it
 // will be too old, its instrument cannot be believed, or the heating had not
 // run for long enough.
-func (p *planner) rereads(r instruments.Row, heat bool, with tool) string {
+func (p *planner) rereads(r instruments.Row, t task) string {
 	if r.Untimed() {
 		return ""
 	}
 	if p.TooOld(r) {
 		return tooOld
 	}
-	if why := p.disbelievedAny(r, with); why != "" {
+	if why := p.disbelievedAny(r, t.tool); why != "" {
 		return why
 	}
-	if heat && p.Unheated(r) {
+	if t.heated && p.Unheated(r) {
 		return "the heating had not run for " + p.Job.Settings.HeatRun.String()
 	}
 	return ""
@@ -267,7 +260,4 @@ func always(thing) bool    { return true }
 func isOpen(t thing) bool  { return t.open }
 func isAgain(t thing) bool { return t.again != "" && len(t.over) == 0 }
 func isOver(t thing) bool  { return len(t.over) > 0 }
-func isFit(t thing) bool   { return t.fit() }
 func toRead(t thing) bool  { return t.open || t.again != "" || len(t.over) > 0 }
-
-func never[T any](T) string { return "" }

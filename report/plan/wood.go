@@ -12,9 +12,7 @@ import (
 // lotWork is one lot of flooring as a plan sees it. Again says why all its
 // boards are read anew: those of one visit count together.
 type lotWork struct {
-	name     string
-	boards   []thing
-	more     []string
+	task
 	again    string
 	over     []string  // the checks whose limit its mean or its spread is over
 	apart    bool      // the subfloor lies too far from it
@@ -28,11 +26,23 @@ func (l lotWork) isAnew() bool { return l.again != "" || len(l.over) > 0 }
 
 func (p *planner) surveyWood() {
 	f := p.Wood
-	if f.NoSubfloor == "" {
-		p.subfloor = survey(p, f.Pieces(wood.OfSubfloor), p.viewOfWood(wood.OfSubfloor, f.Of(wood.OfSubfloor)))
+	t := task{
+		verb: "read", who: installer, tool: aWoodMeter(), table: "Wood", column: "Piece", from: p.youngWood(),
+		mend: p.driedWood,
 	}
 	if f.NoBelow == "" && !f.BelowUnknown {
-		p.joists = survey(p, f.Pieces(wood.OfJoist), p.viewOfWood(wood.OfJoist, f.Of(wood.OfJoist)))
+		t.one, t.many, t.of, t.stage = "joist", "joists", wood.OfJoist, ofJoists
+		t.checks = []string{"joists-dry", "calibration", "reading-age"}
+		p.joists = survey(p, t, f.Pieces(t.of), f.Of(t.of), seeWood)
+	}
+	if f.NoSubfloor == "" {
+		t.one, t.many, t.of, t.stage = "subfloor piece", "subfloor pieces", wood.OfSubfloor, ofSubfloor
+		t.from, t.heated, t.recounts = latest(t.from, p.warm()), true, true
+		t.checks = []string{
+			"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run", "calibration",
+			"reading-age",
+		}
+		p.subfloor = survey(p, t, f.Pieces(t.of), f.Of(t.of), seeWood)
 	}
 	if f.NoFlooring == "" {
 		p.surveyLots()
@@ -46,8 +56,8 @@ func (p *planner) surveyDifference() {
 	if !slices.ContainsFunc(p.lots, func(lot lotWork) bool { return lot.apart }) {
 		return
 	}
-	for i := range p.subfloor {
-		x := &p.subfloor[i]
+	for i := range p.subfloor.things {
+		x := &p.subfloor.things[i]
 		x.over, x.open, x.again = append(x.over, "wood-difference"), false, ""
 	}
 }
@@ -56,10 +66,10 @@ func (p *planner) surveyDifference() {
 func (p *planner) nameWood() {
 	f := p.Wood
 	if f.NoSubfloor == "" {
-		p.moreSubfloor = p.taken.more(headSubfloor, max(0, p.pieces(wood.PerSubfloor)-len(p.subfloor)))
+		p.subfloor.more = p.taken.more(headSubfloor, max(0, p.pieces(wood.PerSubfloor)-len(p.subfloor.things)))
 	}
 	if f.NoBelow == "" && !f.BelowUnknown {
-		p.moreJoists = p.taken.more(headJoist, max(0, p.pieces(wood.PerJoist)-len(p.joists)))
+		p.joists.more = p.taken.more(headJoist, max(0, p.pieces(wood.PerJoist)-len(p.joists.things)))
 	}
 	if f.NoFlooring == "" {
 		p.nameBoards()
@@ -74,24 +84,15 @@ func (p *planner) pieces(per1000 int) int {
 	return n.Value.Ceil()
 }
 
-func (p *planner) viewOfWood(of string, rows []wood.Row) view[wood.Row] {
-	return view[wood.Row]{
-		heat: of != wood.OfJoist, recounts: of == wood.OfSubfloor, tool: aWoodMeter(), row: instruments.WoodRow,
-		spoil: never[wood.Row],
-		all:   rows,
-		id:    func(r wood.Row) (string, string) { return r.Area, r.Piece },
-		place: func(r wood.Row) evidence.Place { return r.Place },
-		read:  func(r wood.Row) bool { return r.Reading.Shown() },
-		blank: func(r wood.Row) []string {
-			return blanks(cell{"Method", r.Method != ""}, cell{"Instrument", r.Instrument != ""})
-		},
-		lack: func(r wood.Row) string {
-			if !r.Reading.Shown() || r.Method == "" {
-				return ""
-			}
-			return r.Moisture().Lack
-		},
+func seeWood(r wood.Row) seen {
+	s := seen{
+		area: r.Area, id: r.Piece, row: instruments.WoodRow("", r), read: r.Reading.Shown(),
+		blank: blanks(cell{"Method", r.Method != ""}),
 	}
+	if s.read && r.Method != "" {
+		s.lack = r.Moisture().Lack
+	}
+	return s
 }
 
 // surveyLots looks at the lots.
@@ -99,12 +100,12 @@ func (p *planner) surveyLots() {
 	rows := evidence.ByKey(p.Wood.Of(wood.OfFlooring), func(r wood.Row) string { return r.Lot })
 	cited := p.citedOfLots()
 	for _, lot := range p.Wood.Lots() {
-		w := lotWork{name: lot.Name, until: visitEnds(lot), read: lot.Read, setAside: lot.SetAside}
+		w := lotWork{until: visitEnds(lot), read: lot.Read, setAside: lot.SetAside}
 		ofLot := rows[evidence.Key(lot.Name)]
-		w.boards = survey(p, lot.Boards, p.viewOfWood(wood.OfFlooring, ofLot))
+		w.task = survey(p, p.ofBoards(lot.Name), lot.Boards, ofLot, seeWood)
 		if lot.Read == 0 {
 			for _, board := range evidence.Group(ofLot, func(r wood.Row) string { return r.Piece }) {
-				w.boards = append(w.boards, thing{name: board.Name, area: p.Area.ID, id: board.Name, again: evidence.WetSince})
+				w.things = append(w.things, thing{name: board.Name, area: p.Area.ID, id: board.Name, again: evidence.WetSince})
 			}
 		}
 		w.over = p.lotOver(lot, cited)
@@ -157,13 +158,13 @@ func (p *planner) nameBoards() {
 		least = wood.EachLot
 	}
 	if len(p.lots) == 0 {
-		p.lots = []lotWork{{}}
+		p.lots = []lotWork{{task: p.ofBoards("")}}
 	}
 	for i := range p.lots {
 		w := &p.lots[i]
 		culled := max(0, w.setAside*wood.OneAsideIn-w.read)
-		w.more = p.taken.more(headBoard, max(0, least-len(w.boards), culled))
-		left -= len(w.boards) + len(w.more)
+		w.more = p.taken.more(headBoard, max(0, least-len(w.things), culled))
+		left -= len(w.things) + len(w.more)
 	}
 	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, max(0, left))...)
 }
@@ -173,7 +174,7 @@ func (p *planner) nameBoards() {
 func (p *planner) shareBoards() {
 	for i := range p.lots {
 		w := &p.lots[i]
-		for _, board := range w.boards {
+		for _, board := range w.things {
 			w.again = firstOf(w.again, board.again)
 		}
 		if !w.isAnew() && len(w.more) > 0 && !w.until.IsZero() && p.soonest().After(w.until) {
@@ -206,62 +207,52 @@ func visitEnds(lot wood.Lot) time.Time {
 
 // wood adds what is left to read of subfloor, joists and flooring.
 func (p *planner) wood() {
-	t := task{
-		one: "subfloor piece", many: "subfloor pieces", verb: "read", who: installer, stage: ofSubfloor,
-		tool: aWoodMeter(),
-		checks: []string{
-			"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run",
-			"calibration", "reading-age",
-		},
-		table: "Wood", column: "Piece", of: wood.OfSubfloor, things: p.subfloor, more: p.moreSubfloor,
-		from: latest(p.youngWood(), p.warm()), mend: p.driedWood,
-	}
-	p.do(t)
-	t.one, t.many, t.of, t.stage = "joist", "joists", wood.OfJoist, ofJoists
-	t.checks, t.things, t.more = []string{"joists-dry", "calibration", "reading-age"}, p.joists, p.moreJoists
-	t.from = p.youngWood()
-	p.do(t)
+	p.do(p.subfloor)
+	p.do(p.joists)
 	for _, lot := range p.lots {
 		p.flooring(lot)
 	}
 }
 
-// called names the lot behind its boards, where it has a name.
-func (l lotWork) called() string {
-	if l.name == "" {
+// ofBoards is the task of reading the boards of a lot.
+func (p *planner) ofBoards(lot string) task {
+	return task{
+		one: "board", many: "boards", verb: "read", who: installer, stage: ofBoards, tool: aWoodMeter(), heated: true,
+		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady",
+			"wood-difference"),
+		table: "Wood", column: "Piece", of: wood.OfFlooring, lot: lot, from: latest(p.youngWood(), p.warm()),
+	}
+}
+
+// ofLot names the lot behind its boards, where it has a name.
+func (t task) ofLot() string {
+	if t.lot == "" {
 		return ""
 	}
-	return " of lot " + l.name
+	return " of lot " + t.lot
 }
 
 // flooring adds what is left to read of a lot.
 func (p *planner) flooring(lot lotWork) {
-	t := task{
-		one: "board", many: "boards", verb: "read", who: installer, stage: ofBoards, tool: aWoodMeter(),
-		checks: also("flooring-count", "flooring-mc", "flooring-target", "flooring-spread", "flooring-steady",
-			"wood-difference"),
-		table: "Wood", column: "Piece", of: wood.OfFlooring, lot: lot.name, things: lot.boards, more: lot.more,
-		from: latest(p.youngWood(), p.warm()),
-	}
 	switch {
 	case len(lot.over) > 0:
-		p.settled(t, lot)
+		p.settled(lot)
 	case lot.again != "":
-		p.anew(t, lot, "read", lot.again)
+		p.anew(lot.task, lot.again)
+	case lot.until.IsZero():
+		lot.how = deliveries(lot.lot)
+		p.do(lot.task)
 	default:
-		if len(lot.more) > 0 && !lot.until.IsZero() {
-			t.how = "by " + clock(lot.until) + ", or all of the lot anew"
+		if len(lot.more) > 0 {
+			lot.how = "by " + clock(lot.until) + ", or all of the lot anew"
 		}
-		if lot.until.IsZero() {
-			t.how = deliveries(lot)
-		}
-		p.do(t)
+		p.do(lot.task)
 	}
 }
 
 // deliveries says how the boards of a plan without any on record are chosen.
-func deliveries(lot lotWork) string {
-	if lot.name != "" {
+func deliveries(lot string) string {
+	if lot != "" {
 		return ""
 	}
 	return "from as many cartons as there are, each delivery by its name in Lot, " +
@@ -271,13 +262,13 @@ func deliveries(lot lotWork) string {
 
 // anew has every board of a lot read in one visit. Boards whose rows wait for a
 // time need no other row.
-func (p *planner) anew(t task, lot lotWork, verb, why string) {
-	all := append(names(lot.boards, always), lot.more...)
+func (p *planner) anew(t task, why string) {
+	all := append(names(t.things, always), t.more...)
 	slices.SortStableFunc(all, evidence.Order)
 	a := p.reading(t, len(all))
-	a.Short = verb + " " + t.called(all) + lot.called() + " in one visit"
+	a.Short = t.verb + " " + t.called(all) + t.ofLot() + " in one visit"
 	a.How = sentence(p.with(t.tool), why)
-	for _, x := range lot.boards {
+	for _, x := range t.things {
 		if x.waits {
 			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
 			continue
