@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -139,15 +140,5 @@ func (a Act) missing(blocking []string) ahead.Missing {
 
 // among are the names of a list that another holds, in the order of the other.
 func among(list, other []string) []string {
-	held := map[string]bool{}
-	for _, x := range list {
-		held[x] = true
-	}
-	var all []string
-	for _, x := range other {
-		if held[x] {
-			all = append(all, x)
-		}
-	}
-	return all
+	return slices.DeleteFunc(slices.Clone(other), func(x string) bool { return !slices.Contains(list, x) })
 }

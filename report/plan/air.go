@@ -15,7 +15,7 @@ func (p *planner) heating() {
 		return
 	}
 	run := p.Job.Settings.HeatRun
-	fill := Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Heat on since"}}
+	fill := p.ofArea("Heat on since")
 	if p.hasHeated() || !p.readsHeated() {
 		p.ask(contractor, []string{"heat-run"}, "write down since when the heating has run at its design setpoint",
 			"(Areas, Heat on since), "+run.String()+" or more before the first reading; where it was not on, run it and read again", fill)
@@ -111,21 +111,9 @@ func (p *planner) broughtIn(a *Act, checks ...string) {
 
 func (p *planner) airAct(how, more string) Act {
 	return Act{
-		Short: sentenceOf("read the air", how), How: sentence(p.with(anAirMeter()), more),
+		Short: strings.TrimSpace("read the air " + how), How: sentence(p.with(anAirMeter()), more),
 		Who: installer, Checks: ofTheAir(), Things: 1,
 	}
-}
-
-// sentenceOf joins words that are not empty.
-func sentenceOf(words ...string) string {
-	all := ""
-	for _, w := range words {
-		if w != "" && all != "" {
-			all += " "
-		}
-		all += w
-	}
-	return all
 }
 
 // heldHow is how the log for the readings is kept.
@@ -212,20 +200,12 @@ func (p *planner) rest() {
 		undated := id == "slab-age" && !p.Area.InstallOn.Shown() // that day is asked for anyway
 		if !undated && !p.serves(id) {
 			f := p.finding(id)
-			p.add(Act{
-				Short: "see to " + id, How: f.Reason, Who: installer, Checks: []string{id}, Things: 1,
-				stage: onPaper, open: f.Outcome == evidence.NotMet,
-			})
+			p.unsettled(f, installer, "see to "+id, f.Reason)
 		}
 	}
 }
 
 // serves says whether an act serves a check.
 func (p *planner) serves(id string) bool {
-	for _, a := range p.acts {
-		if len(among(a.Checks, []string{id})) > 0 {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(p.acts, func(a Act) bool { return slices.Contains(a.Checks, id) })
 }

@@ -110,17 +110,15 @@ func (p *planner) setAt(x thing) evidence.Time {
 // lift adds the lifting of dishes that lie on the slab, those set together in
 // one act.
 func (p *planner) lift(t task, lying []thing) {
-	for len(lying) > 0 {
-		set, ends := p.setAt(lying[0]), slab.Exposure().Ends()
-		same := func(x thing) bool { return p.setAt(x).First.Equal(set.First) }
-		which := chosen(lying, same)
-		lying = slices.DeleteFunc(slices.Clone(lying), same)
+	alike := func(x, y thing) bool { return p.setAt(x).First.Equal(p.setAt(y).First) }
+	for _, which := range together(lying, alike) {
+		set, ends := p.setAt(which[0]), slab.Exposure().Ends()
 		a := p.reading(t, len(which))
 		a.stage, a.from = lifting, set.Last.Add(evidence.Duration(ends[0]))
 		a.Short = "lift " + t.called(names(which, always)) + " and weigh"
 		a.How = sentence("from "+clock(a.from)+" to "+clock(set.First.Add(evidence.Duration(ends[1]))), p.with(t.tool))
 		for _, x := range which {
-			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+			a.Fills = append(a.Fills, t.fill(x))
 		}
 		p.add(a)
 	}

@@ -62,7 +62,7 @@ func (a Act) lists(tables []grid.Table) []grid.FieldList {
 	for _, planned := range plannedColumns() {
 		name := planned[0]
 		own := tableNamed(tables, name)
-		rows := ofTable(append(slices.Clone(a.Rows), a.later...), name)
+		rows := slices.DeleteFunc(slices.Concat(a.Rows, a.later), func(r PlannedRow) bool { return r.Table != name })
 		full := filled(own, planned[1:], rows)
 		full.Rows = append(onRecord(own, a.Fills), full.Rows[len(own.Rows):]...)
 		if len(full.Rows) > 0 {
@@ -79,10 +79,6 @@ func tableNamed(tables []grid.Table, name string) grid.Table {
 		}
 	}
 	return grid.Table{Name: name}
-}
-
-func ofTable(rows []PlannedRow, table string) []PlannedRow {
-	return slices.DeleteFunc(rows, func(r PlannedRow) bool { return r.Table != table })
 }
 
 // onRecord are the rows of a table whose blanks an act fills in.
@@ -129,10 +125,6 @@ func (a Act) list(t grid.Table) grid.FieldList {
 		l.Rows = append(l.Rows, row)
 	}
 	return l
-}
-
-func columnNamed(t grid.Table, column string) int {
-	return slices.IndexFunc(t.Header, func(h string) bool { return bare(h) == evidence.Key(column) })
 }
 
 func entry(r grid.Row, column int) string {

@@ -23,7 +23,7 @@ func (p *planner) surveyHoles() {
 	p.sealed = map[string]time.Time{}
 	var good, wrong []evidence.Judged[slab.Hole]
 	for _, hole := range f.JudgedHoles() {
-		if p.wrongDepth(hole.Rows) || len(hole.Rows) == 0 && p.wrongDepth(p.rowsOf(p.named(hole.Name))) {
+		if p.wrongDepth(p.placed(hole).Rows) {
 			wrong = append(wrong, hole)
 			continue
 		}
@@ -72,17 +72,10 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 	if !h.ReadAt.Shown() {
 		return ""
 	}
-	if h.Instrument != "" {
+	return p.ofEach(anRHProbe(), h.Instrument, func(id string) string {
+		h.Instrument = id
 		return p.spoiltProbe(h)
-	}
-	why := ""
-	for _, m := range p.metersOf(anRHProbe()) {
-		h.Instrument = m.ID
-		if why = p.spoiltProbe(h); why == "" {
-			return ""
-		}
-	}
-	return why
+	})
 }
 
 // spoiltProbe says why the probe of a hole cannot be believed.
@@ -158,9 +151,7 @@ func (p *planner) wallsLacking() (lacking int, unknown []string) {
 		if slices.ContainsFunc(p.wrong, func(x thing) bool { return x.name == hole.Name }) {
 			continue
 		}
-		if len(hole.Rows) == 0 { // its place is known from what was read before
-			hole.Rows = p.rowsOf(p.named(hole.Name))
-		}
+		hole = p.placed(hole)
 		good = append(good, hole)
 		if _, open := p.Slab.WallsLacking([]evidence.Judged[slab.Hole]{hole}); open {
 			unknown = append(unknown, hole.Name)
@@ -172,14 +163,13 @@ func (p *planner) wallsLacking() (lacking int, unknown []string) {
 	return max(0, lacking-len(unknown)), unknown
 }
 
-// named is the hole of that name.
-func (p *planner) named(name string) thing {
-	for _, x := range p.holes.things {
-		if x.name == name {
-			return x
-		}
+// placed is a hole with the rows that tell its place: where none of them is
+// judged, those from before.
+func (p *planner) placed(hole evidence.Judged[slab.Hole]) evidence.Judged[slab.Hole] {
+	if len(hole.Rows) == 0 {
+		hole.Rows = p.rowsOf(thing{area: p.Area.ID, id: hole.Name})
 	}
-	return thing{name: name, area: p.Area.ID, id: name}
+	return hole
 }
 
 // depth is how deep a hole is drilled, in words.

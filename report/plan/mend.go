@@ -10,6 +10,8 @@ import (
 	"firstboard/wood"
 )
 
+const otherProduct = "name a membrane, or another adhesive, whose data sheet allows "
+
 // driedHoles is what is done about holes over their limit of humidity, or whose
 // concrete is too warm or too cold.
 func (p *planner) driedHoles(over []thing) mending {
@@ -21,8 +23,7 @@ func (p *planner) driedHoles(over []thing) mending {
 	}
 	m := p.drying()
 	f := p.finding("slab-rh")
-	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) +
-		" or more"
+	m.or = otherProduct + f.Value + " " + string(f.Unit) + " or more"
 	if slices.ContainsFunc(over, func(x thing) bool { return slices.Contains(x.over, "slab-temp") }) {
 		m.do = "bring the concrete to " + p.Slab.Temp.String() + " and " + m.do
 	}
@@ -71,8 +72,7 @@ func (p *planner) dried(over []thing) mending {
 	}
 	f := p.finding(id)
 	m.how = untold(f.Reason)
-	m.or = "name a membrane, or another adhesive, whose data sheet allows " + f.Value + " " + string(f.Unit) +
-		" or more"
+	m.or = otherProduct + f.Value + " " + string(f.Unit) + " or more"
 	return m
 }
 
@@ -81,7 +81,7 @@ func (p *planner) neutral([]thing) mending {
 	f := p.finding("slab-ph")
 	return mending{
 		do: "treat the surface as the adhesive manufacturer says", how: f.Reason, open: true,
-		or: "name a membrane, or another adhesive, whose data sheet allows a pH of " + f.Value,
+		or: otherProduct + "a pH of " + f.Value,
 	}
 }
 

@@ -17,11 +17,10 @@ type asker func(who string, checks []string, short, how string, fills ...Fill)
 func (p *planner) meters() {
 	asked := map[string]bool{}
 	once := func(who string, checks []string, short, how string, fills ...Fill) {
-		if asked[short] {
-			return
+		if !asked[short] {
+			asked[short] = true
+			p.ask(who, checks, short, how, fills...)
 		}
-		asked[short] = true
-		p.add(Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
 	}
 	p.metersUsed(once)
 	p.metersToCome(once)
@@ -31,13 +30,9 @@ func (p *planner) meters() {
 
 // whose is who answers for an instrument.
 func whose(m evidence.Instrument) string {
-	for _, kind := range []string{
-		evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter,
-		evidence.CMMeter,
-	} {
-		if m.Has(kind) {
-			return tester
-		}
+	kinds := []string{evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter, evidence.CMMeter}
+	if slices.ContainsFunc(kinds, m.Has) {
+		return tester
 	}
 	return installer
 }
@@ -208,7 +203,7 @@ func (p *planner) checksInFull(once asker) {
 		meter, _ := p.Job.Instruments.Find(c.Instrument)
 		once(whose(meter), []string{"calibration", "probe-check"},
 			"get the check of "+meter.ID+" in full from whoever made it",
-			"(Instrument checks): "+columnsOf(lacks),
+			"(Instrument checks): "+evidence.List(lacks),
 			Fill{"Instrument checks", evidence.RowKey(c.Place), meter.ID, lacks})
 	}
 }

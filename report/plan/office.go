@@ -15,7 +15,7 @@ func (p *planner) office() {
 	asks := func(missing bool, who, what, from, column string, checks ...string) {
 		if missing {
 			p.ask(who, checks, "write down "+what, "(Areas, "+column+"), "+from,
-				Fill{"Areas", a.ID, a.ID, []string{column}})
+				p.ofArea(column))
 		}
 	}
 	asks(!a.Size.Shown(), installer, "the area's size", "from the drawing or with a tape", "Size",
@@ -35,12 +35,6 @@ func (p *planner) office() {
 			"write down the service climate", "(Climates), from the designer or the owner: "+lack,
 			Fill{"Climates", a.ID, a.Climate, []string{"Temp", "RH"}})
 	}
-	p.guarded()
-}
-
-// guarded asks who agreed to guarded acceptance where nothing can be shown
-// without: the uncertainties of instruments are asked for with them.
-func (p *planner) guarded() {
 	if p.stops("limits-known") {
 		p.lookUp()
 	}
@@ -51,8 +45,7 @@ func (p *planner) lookUp() {
 	floor := p.Floor()
 	if floor.AdhesiveUnnamed() {
 		p.ask(installer, []string{"limits-known"}, "write down which adhesive is used",
-			"(Areas, Adhesive), or how else it is installed (Installation)",
-			Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Adhesive"}})
+			"(Areas, Adhesive), or how else it is installed (Installation)", p.ofArea("Adhesive"))
 	}
 	for _, q := range floor.Asked() {
 		if q.Lack() == "" {
@@ -83,17 +76,13 @@ func (p *planner) fit() {
 		"choose a flooring for this climate, or have the HVAC hold what its data sheet asks", "(Climates)")
 	if p.isBroken("joists-dry") && p.Wood.CrawlSpace && p.Area.GroundCover == "no" {
 		p.ask(contractor, []string{"joists-dry"}, "cover the ground of the crawl space",
-			"with a vapor retarder (Areas, Ground cover)",
-			Fill{"Areas", p.Area.ID, p.Area.ID, []string{"Ground cover"}})
+			"with a vapor retarder (Areas, Ground cover)", p.ofArea("Ground cover"))
 	}
 }
 
 func (p *planner) unfits(id, who, short, how string) {
 	if f := p.finding(id); f.Blocks() {
-		p.add(Act{
-			Short: short, How: sentence(how, f.Reason), Who: who, Checks: []string{id}, Things: 1, stage: onPaper,
-			open: f.Outcome == evidence.NotMet,
-		})
+		p.unsettled(f, who, short, sentence(how, f.Reason))
 	}
 }
 

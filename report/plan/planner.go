@@ -49,10 +49,21 @@ func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 
 // ask adds an act that is done with pen and paper.
 func (p *planner) ask(who string, checks []string, short, how string, fills ...Fill) {
-	p.acts = append(p.acts, Act{
-		Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills,
-		stage: onPaper,
+	p.add(Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
+}
+
+// unsettled adds an act of which nothing tells when it can end where its check is
+// over a limit.
+func (p *planner) unsettled(f evidence.Finding, who, short, how string) {
+	p.add(Act{
+		Short: short, How: how, Who: who, Checks: []string{f.ID}, Things: 1, stage: onPaper,
+		open: f.Outcome == evidence.NotMet,
 	})
+}
+
+// ofArea is a blank of the area's own row.
+func (p *planner) ofArea(column string) Fill {
+	return Fill{"Areas", p.Area.ID, p.Area.ID, []string{column}}
 }
 
 func (p *planner) add(a Act) { p.acts = append(p.acts, a) }

@@ -125,7 +125,7 @@ func keep(r grid.Row, t grid.Table, planned PlannedRow) {
 // tells says whether a row is of the thing that a planned row names.
 func tells(t grid.Table, r grid.Row, planned PlannedRow) bool {
 	for column, text := range planned.Cells {
-		at := slices.Index(t.Header, heading(t, column))
+		at := columnNamed(t, column)
 		if column != "Note" && (at < 0 || !evidence.Same(r.Cells[at].Text, text)) {
 			return false
 		}
@@ -136,12 +136,14 @@ func tells(t grid.Table, r grid.Row, planned PlannedRow) bool {
 // heading is the table's own header for a column, whatever its unit, or the
 // column as given where it has none.
 func heading(t grid.Table, column string) string {
-	for _, h := range t.Header {
-		if bare(h) == bare(column) {
-			return h
-		}
+	if at := columnNamed(t, column); at >= 0 {
+		return t.Header[at]
 	}
 	return column
+}
+
+func columnNamed(t grid.Table, column string) int {
+	return slices.IndexFunc(t.Header, func(h string) bool { return bare(h) == bare(column) })
 }
 
 // bare is a header as headers are compared, without its unit.

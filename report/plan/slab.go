@@ -140,7 +140,7 @@ func (p *planner) leaveOut() {
 		for _, h := range p.rowsOf(x) {
 			columns = append(columns, blanks(cell{"Read at", h.ReadAt.Shown()})...)
 		}
-		a.Fills = append(a.Fills, Fill{"Slab RH", x.area, x.id, slices.Compact(columns)})
+		a.Fills = append(a.Fills, p.holes.fill(x, slices.Compact(columns)...))
 	}
 	p.add(a)
 }
@@ -160,7 +160,7 @@ func (p *planner) seal(t task) {
 	}
 	a.How, a.Rows = sentence(p.depth(), p.where()), p.holeRows(t)
 	for _, x := range chosen(t.things, p.isUnsealed) {
-		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"Sealed at", "Depth"}})
+		a.Fills = append(a.Fills, t.fill(x, "Sealed at", "Depth"))
 	}
 	p.add(a)
 }
@@ -175,12 +175,7 @@ func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].I
 // wallDistance asks how far holes lie from the exterior walls where it is not
 // known whether enough are near one.
 func (p *planner) wallDistance(t task) {
-	var which []thing
-	for _, x := range t.things {
-		if slices.Contains(p.unknownWall, x.name) {
-			which = append(which, x)
-		}
-	}
+	which := chosen(t.things, func(x thing) bool { return slices.Contains(p.unknownWall, x.name) })
 	if len(which) == 0 {
 		return
 	}
@@ -192,7 +187,7 @@ func (p *planner) wallDistance(t task) {
 		Who: tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
 	}
 	for _, x := range which {
-		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, []string{"To exterior wall", "Wall"}})
+		a.Fills = append(a.Fills, t.fill(x, "To exterior wall", "Wall"))
 	}
 	p.add(a)
 }

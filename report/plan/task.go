@@ -18,7 +18,7 @@ type task struct {
 	tool      tool
 	checks    []string
 	table     string
-	column    string // of the names of things; empty where they have no row to add
+	column    string // of the names of things
 	of, lot   string // of wood
 	heated    bool   // a heated floor has to run before
 	recounts  bool   // rows of the 24 h before a reading count as well
@@ -115,9 +115,9 @@ func (p *planner) read(t task) {
 	for _, x := range t.things {
 		switch {
 		case isOpen(x):
-			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+			a.Fills = append(a.Fills, t.fill(x))
 		case isAgain(x):
-			a.Rows = append(a.Rows, p.rowsAgain(t, x, x.again)...)
+			a.Rows = append(a.Rows, p.rowAgain(t, x, x.again))
 		default:
 			continue
 		}
@@ -166,7 +166,7 @@ func (p *planner) mendAll(t task) {
 	m := t.mend(over)
 	a := p.reading(t, len(over))
 	for _, x := range over {
-		a.Rows = append(a.Rows, p.rowsAgain(t, x, "over the limit")...)
+		a.Rows = append(a.Rows, p.rowAgain(t, x, "over the limit"))
 		a.from = latest(a.from, x.not)
 	}
 	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
@@ -182,12 +182,9 @@ func (p *planner) mendAll(t task) {
 // complete asks for what was left blank in rows that hold a reading, and for
 // what makes a reading say nothing, each once for all things it concerns.
 func (p *planner) complete(t task) {
-	for len(t.things) > 0 {
-		first := t.things[0]
-		same := func(x thing) bool { return slices.Equal(x.blank, first.blank) && x.wants() == first.wants() }
-		which := chosen(t.things, same)
-		t.things = slices.DeleteFunc(slices.Clone(t.things), same)
-		if len(first.blank) > 0 || first.wants() != "" {
+	alike := func(x, y thing) bool { return slices.Equal(x.blank, y.blank) && x.wants() == y.wants() }
+	for _, which := range together(t.things, alike) {
+		if len(which[0].blank) > 0 || which[0].wants() != "" {
 			p.write(t, which)
 		}
 	}
@@ -196,17 +193,15 @@ func (p *planner) complete(t task) {
 func (p *planner) write(t task, which []thing) {
 	first, subject := which[0], t.called(names(which, always))
 	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper}
-	a.Short, a.How = "write down "+columnsOf(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
+	a.Short, a.How = "write down "+evidence.List(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
 	if len(first.blank) == 0 {
 		a.Short, a.How = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
 	}
 	for _, x := range which {
-		a.Fills = append(a.Fills, Fill{t.table, x.area, x.id, x.blank})
+		a.Fills = append(a.Fills, t.fill(x, x.blank...))
 	}
 	p.add(a)
 }
-
-func columnsOf(blank []string) string { return evidence.List(blank) }
 
 // called are things by kind and name: "holes H1 and H2".
 func (t task) called(which []string) string {
@@ -226,6 +221,9 @@ func (t task) count() string {
 	return evidence.Count(len(t.more), more+t.one, more+t.many) + " (" + span(t.more) + ")"
 }
 
+// fill are blank cells of the row of a thing.
+func (t task) fill(x thing, columns ...string) Fill { return Fill{t.table, x.area, x.id, columns} }
+
 func (p *planner) newRows(t task) []PlannedRow {
 	var rows []PlannedRow
 	for _, name := range t.more {
@@ -234,17 +232,14 @@ func (p *planner) newRows(t task) []PlannedRow {
 	return rows
 }
 
-// rowsAgain is the row of a thing to be measured again.
-func (p *planner) rowsAgain(t task, x thing, why string) []PlannedRow {
-	if t.column == "" {
-		return nil
-	}
+// rowAgain is the row of a thing to be measured again.
+func (p *planner) rowAgain(t task, x thing, why string) PlannedRow {
 	row := p.row(t, x.id, "again: "+why)
 	row.Cells["Area"] = x.area
 	if test, spot, parted := strings.Cut(x.id, atSpot); parted {
 		row.Cells["Test"], row.Cells["Spot"] = test, spot
 	}
-	return []PlannedRow{row}
+	return row
 }
 
 // row is a row to fill in of a thing. Cells without an entry are left out.

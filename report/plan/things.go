@@ -206,13 +206,21 @@ func (p *planner) disbelieved(r instruments.Row) string {
 // disbelievedAny is disbelieved for a row that may not say with what it was read:
 // where it does not, every instrument it can have been has to be disbelieved.
 func (p *planner) disbelievedAny(r instruments.Row, with tool) string {
-	if r.Instrument != "" {
+	return p.ofEach(with, r.Instrument, func(id string) string {
+		r.Instrument = id
 		return p.disbelieved(r)
+	})
+}
+
+// ofEach is why the instrument named will not do, or, where none is, why none of
+// a tool's kinds will; empty where one does.
+func (p *planner) ofEach(with tool, named string, unfit func(id string) string) string {
+	if named != "" {
+		return unfit(named)
 	}
 	why := ""
 	for _, m := range p.metersOf(with) {
-		r.Instrument = m.ID
-		if why = p.disbelieved(r); why == "" {
+		if why = unfit(m.ID); why == "" {
 			return ""
 		}
 	}
@@ -243,6 +251,20 @@ func chosen(things []thing, holds func(thing) bool) []thing {
 		if holds(t) {
 			all = append(all, t)
 		}
+	}
+	return all
+}
+
+// together are things in groups of those that are alike.
+func together(things []thing, alike func(x, y thing) bool) [][]thing {
+	var all [][]thing
+	for _, x := range things {
+		at := slices.IndexFunc(all, func(group []thing) bool { return alike(group[0], x) })
+		if at < 0 {
+			at = len(all)
+			all = append(all, nil)
+		}
+		all[at] = append(all[at], x)
 	}
 	return all
 }

@@ -270,7 +270,7 @@ func (p *planner) anew(t task, why string) {
 	a.How = sentence(p.with(t.tool), why)
 	for _, x := range t.things {
 		if x.waits {
-			a.Fills = append(a.Fills, Fill{Table: t.table, Area: x.area, Name: x.id})
+			a.Fills = append(a.Fills, t.fill(x))
 			continue
 		}
 		a.from = latest(a.from, after(x.to))
