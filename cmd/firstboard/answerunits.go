@@ -10,8 +10,8 @@ import (
 )
 
 // askedUnit is the unit that a flag was given in, in which the answer is told.
-func askedUnit(c *cli.Context, flag string, m measure) evidence.Unit {
-	_, unit := m.split(c.String(flag))
+func askedUnit(c *cli.Context, flag string) evidence.Unit {
+	_, unit := measureOf(flag).split(c.String(flag))
 	return unit
 }
 

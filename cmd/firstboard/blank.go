@@ -29,10 +29,9 @@ func blankCommand() *cli.Command {
 			"ask for F, in, ft, ft2 and lb, metric ones for C, mm, m, m2 and g.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "columns in these `UNITS`: imperial or metric"},
-			&cli.BoolFlag{Name: "force", Usage: "replace a file that exists, never a folder"},
+			forceFlag("replace a file that exists, never a folder"),
 		},
-		OnUsageError: usage,
-		Action:       blank,
+		Action: blank,
 	}
 }
 

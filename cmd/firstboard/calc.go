@@ -10,11 +10,10 @@ import (
 
 func calcCommand() *cli.Command {
 	return &cli.Command{
-		Name:         "calc",
-		Usage:        "pocket calculations: emc, air, move, depth, mver",
-		ArgsUsage:    toolName + " calc emc|air|move|depth|mver [quantities with their units] [--json]",
-		UsageText:    toolName + " calc emc --temp 70F --rh 45%",
-		OnUsageError: usage,
+		Name:      "calc",
+		Usage:     "pocket calculations: emc, air, move, depth, mver",
+		ArgsUsage: toolName + " calc emc|air|move|depth|mver [quantities with their units] [--json]",
+		UsageText: toolName + " calc emc --temp 70F --rh 45%",
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
 				return fmt.Errorf("calc: no calculation %q; choose emc, air, move, depth or mver", c.Args().First())
@@ -45,7 +44,7 @@ type answer struct {
 
 func calculation(name, use, example string, compute func(*cli.Context) (answer, error), flags ...string) *cli.Command {
 	cmd := &cli.Command{
-		Name: name, Usage: use, OnUsageError: usage,
+		Name: name, Usage: use,
 		ArgsUsage: fmt.Sprintf("%s calc %s %s", toolName, name, example),
 		UsageText: fmt.Sprintf("%s calc %s %s", toolName, name, example),
 	}
@@ -110,17 +109,4 @@ func quantityHelp(flag string) string {
 		return "`TIME` from setting to retrieving, such as 66h"
 	}
 	return ""
-}
-
-// floats reads several quantities as float64 in their base units.
-func floats(c *cli.Context, flags []string, measures []measure) ([]float64, error) {
-	var all []float64
-	for i, flag := range flags {
-		x, err := quantity(c, flag, measures[i])
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, x.Float())
-	}
-	return all, nil
 }

@@ -17,7 +17,7 @@ func emc(c *cli.Context) (answer, error) {
 	if c.String("emc") != "" {
 		return humidityFor(c)
 	}
-	x, err := floats(c, []string{"temp", "rh"}, []measure{temperature(), share()})
+	x, err := floats(c, "temp", "rh")
 	if err != nil {
 		return answer{}, err
 	}
@@ -33,7 +33,7 @@ func emc(c *cli.Context) (answer, error) {
 }
 
 func humidityFor(c *cli.Context) (answer, error) {
-	x, err := floats(c, []string{"temp", "emc"}, []measure{temperature(), share()})
+	x, err := floats(c, "temp", "emc")
 	if err != nil {
 		return answer{}, err
 	}
@@ -46,7 +46,7 @@ func humidityFor(c *cli.Context) (answer, error) {
 }
 
 func air(c *cli.Context) (answer, error) {
-	x, err := floats(c, []string{"temp", "rh"}, []measure{temperature(), share()})
+	x, err := floats(c, "temp", "rh")
 	if err != nil {
 		return answer{}, err
 	}
@@ -54,11 +54,11 @@ func air(c *cli.Context) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
-	a, err := moistAir(askedUnit(c, "temp", temperature()), x[0], x[1], pa)
+	a, err := moistAir(askedUnit(c, "temp"), x[0], x[1], pa)
 	if err != nil || c.String("surface") == "" {
 		return a, err
 	}
-	surface, err := quantity(c, "surface", temperature())
+	surface, err := quantity(c, "surface")
 	if err != nil {
 		return answer{}, err
 	}
@@ -66,7 +66,7 @@ func air(c *cli.Context) (answer, error) {
 	a.fields["surfaceMarginC"] = margin
 	a.lines = append(a.lines[:len(a.lines)-1:len(a.lines)-1],
 		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"),
-			span(askedUnit(c, "surface", temperature()), margin)), a.lines[len(a.lines)-1])
+			span(askedUnit(c, "surface"), margin)), a.lines[len(a.lines)-1])
 	return a, err
 }
 
@@ -77,10 +77,10 @@ func airPressure(c *cli.Context) (float64, error) {
 	case c.String("pressure") != "" && c.String("elevation") != "":
 		return 0, errors.New("--pressure and --elevation say the same thing; give one")
 	case c.String("pressure") != "":
-		pa, err := quantity(c, "pressure", pressure())
+		pa, err := quantity(c, "pressure")
 		return pa.Float(), err
 	case c.String("elevation") != "":
-		mm, err := quantity(c, "elevation", length())
+		mm, err := quantity(c, "elevation")
 		if err != nil {
 			return 0, err
 		}
@@ -128,7 +128,7 @@ func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 }
 
 func move(c *cli.Context) (answer, error) {
-	x, err := floats(c, []string{"width", "from", "to"}, []measure{length(), share(), share()})
+	x, err := floats(c, "width", "from", "to")
 	if err != nil {
 		return answer{}, err
 	}
@@ -140,7 +140,7 @@ func move(c *cli.Context) (answer, error) {
 	if err != nil {
 		return answer{}, err
 	}
-	unit := askedUnit(c, "width", length())
+	unit := askedUnit(c, "width")
 	form := "Wood Handbook equation 13-2 (published)"
 	if !wood.Linear(x[1], x[2]) {
 		form = "outside 6 to 14 %: the handbook's shrinkage form (recalled)"
@@ -177,7 +177,7 @@ func across(c *cli.Context) (coefficient, shrinkage float64, source string, err 
 }
 
 func depth(c *cli.Context) (answer, error) {
-	thickness, err := quantity(c, "thickness", length())
+	thickness, err := quantity(c, "thickness")
 	if err != nil {
 		return answer{}, err
 	}
@@ -195,24 +195,17 @@ func depth(c *cli.Context) (answer, error) {
 	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
 	return answer{map[string]float64{"depthMM": mm}, []string{
 		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from,
-			lengthIn(askedUnit(c, "thickness", length()), mm)),
+			lengthIn(askedUnit(c, "thickness"), mm)),
 		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
 	}}, nil
 }
 
 func mver(c *cli.Context) (answer, error) {
-	gain, err := quantity(c, "gain", mass())
+	x, err := quantities(c, "gain", "area", "hours")
 	if err != nil {
 		return answer{}, err
 	}
-	area, err := quantity(c, "area", testArea())
-	if err != nil {
-		return answer{}, err
-	}
-	hours, err := quantity(c, "hours", duration())
-	if err != nil {
-		return answer{}, err
-	}
+	gain, area, hours := x[0], x[1], x[2]
 	if gain.Sign() <= 0 || area.Sign() <= 0 || hours.Sign() <= 0 {
 		return answer{}, errors.New("gain, area and hours must be above 0")
 	}

@@ -32,20 +32,16 @@ func checkCommand() *cli.Command {
 		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
 			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{
-				Name: "output", Aliases: []string{"o"},
-				Usage: "write the decision workbook to `FILE.xlsx`",
-			},
+			outputFlag("write the decision workbook to `FILE.xlsx`"),
 			&cli.StringFlag{Name: "json", Usage: "write the findings as JSON to `FILE`, or to standard output for -"},
 			&cli.StringFlag{Name: "page", Usage: "write one web page that needs no network to `FILE.html`"},
 			&cli.StringFlag{Name: "photos", Usage: "put the photos of the record, found in `DIR`, into the page"},
 			&cli.StringFlag{Name: "explain", Usage: "print how one finding came about: `AREA:CHECK`, such as A2:slab-rh; nothing is written"},
 			&cli.StringFlag{Name: "per-area", Usage: "write one workbook for each area into `DIR`"},
 			&cli.StringFlag{Name: "print", Usage: "write only what is signed and filed, without the record, to `FILE.xlsx`"},
-			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
+			forceFlag("replace files that exist"),
 		},
-		OnUsageError: usage,
-		Action:       check,
+		Action: check,
 	}
 }
 
@@ -211,13 +207,6 @@ func (j judged) print(c *cli.Context, targets []target) error {
 		say(w, "not read: "+strings.Join(j.NotRead, ", "), "")
 	}
 	fmt.Fprintln(w, "seal: "+j.seal)
-	for _, t := range targets {
-		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
-			return errors.New("standard output: cannot be written")
-		}
-	}
-	if len(targets) == 0 {
-		say(w, "no workbook written; add -o FILE.xlsx for one", "")
-	}
+	printTargets(w, targets, "no workbook written; add -o FILE.xlsx for one")
 	return nil
 }

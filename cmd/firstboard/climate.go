@@ -48,14 +48,10 @@ func climateCommand() *cli.Command {
 				Usage: "`TEMP` of the dew point that the cooling coil holds at most, such as 55F",
 			},
 			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
-			&cli.StringFlag{
-				Name: "output", Aliases: []string{"o"},
-				Usage: "write the copy to `NEW`, a folder or FILE.xlsx",
-			},
-			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+			outputFlag("write the copy to `NEW`, a folder or FILE.xlsx"),
+			forceFlag("replace a workbook that exists"),
 		},
-		OnUsageError: usage,
-		Action:       climate,
+		Action: climate,
 	}
 }
 
@@ -125,10 +121,7 @@ func asked(c *cli.Context) (*service, error) {
 	if err := s.building(c); err != nil {
 		return s, err
 	}
-	s.unit = evidence.Fahrenheit
-	if strings.HasSuffix(strings.ToUpper(strings.TrimSpace(c.String("heat-to"))), "C") {
-		s.unit = evidence.Celsius
-	}
+	s.unit = askedUnit(c, "heat-to")
 	var err error
 	s.in.Moisture, err = moistureClass(c.String("moisture"))
 	return s, err
@@ -136,7 +129,7 @@ func asked(c *cli.Context) (*service, error) {
 
 // building reads how the building is heated and cooled.
 func (s *service) building(c *cli.Context) error {
-	heat, err := quantity(c, "heat-to", temperature())
+	heat, err := quantity(c, "heat-to")
 	if err != nil {
 		return err
 	}
@@ -148,7 +141,7 @@ func (s *service) building(c *cli.Context) error {
 	if s.in.Cooled = !strings.EqualFold(strings.TrimSpace(c.String("cool-to")), "off"); !s.in.Cooled {
 		return nil
 	}
-	points, err := floats(c, []string{"cool-to", "coil"}, []measure{temperature(), temperature()})
+	points, err := floats(c, "cool-to", "coil")
 	if err != nil {
 		return err
 	}
@@ -162,11 +155,11 @@ func (s *service) building(c *cli.Context) error {
 
 // warmth reads a difference of temperatures, in C.
 func warmth(c *cli.Context, flag string) (evidence.Exact, error) {
-	x, err := quantity(c, flag, temperature())
+	x, err := quantity(c, flag)
 	if err != nil {
 		return x, err
 	}
-	if strings.HasSuffix(strings.ToUpper(strings.TrimSpace(c.String(flag))), "F") {
+	if askedUnit(c, flag) == evidence.Fahrenheit {
 		x = x.Sub(evidence.Convert(evidence.Exact{}, evidence.Fahrenheit, evidence.Celsius))
 	}
 	if x.Sign() < 0 {

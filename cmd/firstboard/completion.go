@@ -64,11 +64,10 @@ func flagNames(cmd *cli.Command) []string {
 
 func completionCommand() *cli.Command {
 	cmd := &cli.Command{
-		Name:         "completion",
-		Usage:        "print a script by which a shell completes commands",
-		ArgsUsage:    toolName + " completion bash|zsh|fish",
-		UsageText:    toolName + " completion bash > ~/.local/share/bash-completion/completions/" + toolName,
-		OnUsageError: usage,
+		Name:      "completion",
+		Usage:     "print a script by which a shell completes commands",
+		ArgsUsage: toolName + " completion bash|zsh|fish",
+		UsageText: toolName + " completion bash > ~/.local/share/bash-completion/completions/" + toolName,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
 				return fmt.Errorf("completion: no script for %q; choose bash, zsh or fish", c.Args().First())
@@ -90,11 +89,10 @@ func printLines(w io.Writer, lines []string) {
 
 func shellCommand(shell, script string) *cli.Command {
 	return &cli.Command{
-		Name:         shell,
-		Usage:        "print the script for " + shell,
-		ArgsUsage:    toolName + " completion " + shell,
-		UsageText:    toolName + " completion " + shell,
-		OnUsageError: usage,
+		Name:      shell,
+		Usage:     "print the script for " + shell,
+		ArgsUsage: toolName + " completion " + shell,
+		UsageText: toolName + " completion " + shell,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
 				return fmt.Errorf("completion %s: takes no argument, and %q was given", shell, c.Args().First())

@@ -8,6 +8,13 @@ import (
 	"github.com/urfave/cli/v2"
 )
 
+// outputFlag and forceFlag are flags that several commands have.
+func outputFlag(use string) cli.Flag {
+	return &cli.StringFlag{Name: "output", Aliases: []string{"o"}, Usage: use}
+}
+
+func forceFlag(use string) cli.Flag { return &cli.BoolFlag{Name: "force", Usage: use} }
+
 // flagsFirst puts the flags of a command before its arguments: the library
 // ignores a flag that follows one, and people write them there.
 func flagsFirst(app *cli.App, args []string) ([]string, error) {

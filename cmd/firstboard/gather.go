@@ -31,16 +31,12 @@ func gatherCommand() *cli.Command {
 			"Exit code: 0 every area is GO, 1 some area is NO-GO, 2 the command is unusable or some record cannot be read " +
 			"(the others are written), 3 the output could not be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{
-				Name: "output", Aliases: []string{"o"},
-				Usage: "write the table, its summary and what falls due to `FILE.xlsx`",
-			},
+			outputFlag("write the table, its summary and what falls due to `FILE.xlsx`"),
 			&cli.StringFlag{Name: "jsonl", Usage: "write a line of JSON for each area to `FILE`, or to standard output for -"},
 			&cli.IntFlag{Name: "workers", Usage: "read `N` records at a time; one for each core where it is not given"},
-			&cli.BoolFlag{Name: "force", Usage: "replace files that exist"},
+			forceFlag("replace files that exist"),
 		},
-		OnUsageError: usage,
-		Action:       gatherRecords,
+		Action: gatherRecords,
 	}
 }
 

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -27,18 +26,10 @@ func (g gathering) print() error {
 	printReasons(w, g.Reasons())
 	g.printDue(w)
 	printTwins(w, g.Twins())
-	g.printUnread(w, "cannot be read", gather.Faulty)
-	g.printUnread(w, "no record", gather.Another)
-	g.printUnread(w, "gathered already", gather.Again)
-	targets := g.targets()
-	for _, t := range targets {
-		if _, err := fmt.Fprintln(w, "written: "+t.path); err != nil {
-			return errors.New("standard output: cannot be written")
-		}
-	}
-	if len(targets) == 0 {
-		say(w, "no table written; add -o FILE.xlsx or --jsonl FILE for one", "")
-	}
+	g.printUnread(w, "cannot be read:", gather.Faulty)
+	g.printUnread(w, "no record:", gather.Another)
+	g.printUnread(w, "gathered already:", gather.Again)
+	printTargets(w, g.targets(), "no table written; add -o FILE.xlsx or --jsonl FILE for one")
 	return nil
 }
 
@@ -62,52 +53,33 @@ func printReasons(w io.Writer, reasons []gather.Reason) {
 
 // printDue tells what falls due first after the latest reading of all.
 func (g gathering) printDue(w io.Writer) {
-	var next []gather.Falls
+	var next []string
 	for _, f := range g.FallsDue() {
 		if f.On >= g.Latest {
-			next = append(next, f)
+			next = append(next, fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where))
 		}
 	}
-	if len(next) == 0 {
-		return
-	}
-	say(w, "falls due from "+string(g.Latest)+" on, the day of the latest reading:", "")
-	for _, f := range next[:min(dueTold, len(next))] {
-		say(w, fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where), "    ")
-	}
-	if more := len(next) - dueTold; more > 0 {
-		say(w, fmt.Sprintf("and %d more", more), "    ")
-	}
+	sayMost(w, dueTold, "falls due from "+string(g.Latest)+" on, the day of the latest reading:", next)
 }
 
 // printTwins lists the areas that stand in several records.
 func printTwins(w io.Writer, twins []gather.Twin) {
-	if len(twins) > 0 {
-		say(w, "in several records, each counted (keep the one that holds):", "")
+	var all []string
+	for _, t := range twins {
+		all = append(all, t.Says())
 	}
-	for _, t := range twins[:min(unreadTold, len(twins))] {
-		say(w, t.Says(), "    ")
-	}
-	if more := len(twins) - unreadTold; more > 0 {
-		say(w, fmt.Sprintf("and %d more", more), "    ")
-	}
+	sayMost(w, unreadTold, "in several records, each counted (keep the one that holds):", all)
 }
 
 // printUnread lists what was not gathered for one reason.
 func (g gathering) printUnread(w io.Writer, head string, kind gather.Kind) {
-	unread := g.unread(kind)
-	if len(unread) == 0 {
-		return
-	}
-	fmt.Fprintf(w, "%s:\n", head)
-	for _, u := range unread[:min(unreadTold, len(unread))] {
+	var all []string
+	for _, u := range g.unread(kind) {
 		text := u.Record + ": " + u.Why
 		if u.More > 0 {
 			text += fmt.Sprintf(" (and %s)", evidence.Count(u.More, "more fault", "more faults"))
 		}
-		say(w, text, "    ")
+		all = append(all, text)
 	}
-	if more := len(unread) - unreadTold; more > 0 {
-		say(w, fmt.Sprintf("and %d more", more), "    ")
-	}
+	sayMost(w, unreadTold, head, all)
 }

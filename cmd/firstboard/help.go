@@ -144,8 +144,5 @@ func meant(typed string, names []string) string {
 	if near := evidence.NearMiss(typed, names); near != "" {
 		return "did you mean " + near + "?"
 	}
-	if n := len(names); n > 1 {
-		return "choose " + strings.Join(names[:n-1], ", ") + " or " + names[n-1]
-	}
-	return "choose " + strings.Join(names, "")
+	return "choose " + evidence.Either(names)
 }

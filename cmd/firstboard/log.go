@@ -38,14 +38,10 @@ func logCommand() *cli.Command {
 				Name:  "time-format",
 				Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first",
 			},
-			&cli.StringFlag{
-				Name: "output", Aliases: []string{"o"},
-				Usage: "write the new record to `NEW`, a folder or FILE.xlsx",
-			},
-			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+			outputFlag("write the new record to `NEW`, a folder or FILE.xlsx"),
+			forceFlag("replace a workbook that exists"),
 		},
-		OnUsageError: usage,
-		Action:       logRows,
+		Action: logRows,
 	}
 }
 

@@ -142,16 +142,16 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		OnUsageError:   usage,
 		ExitErrHandler: func(*cli.Context, error) {},
 	}
-	withoutHelp(app.Commands)
+	ours(app.Commands)
 	return app
 }
 
-// withoutHelp keeps the library from taking a record named h, or help, for a
-// question: the help pages are our own.
-func withoutHelp(commands []*cli.Command) {
+// ours has commands refuse in our words, and keeps the library from taking a
+// record named h, or help, for a question: the help pages are our own.
+func ours(commands []*cli.Command) {
 	for _, c := range commands {
-		c.HideHelp = true
-		withoutHelp(c.Subcommands)
+		c.HideHelp, c.OnUsageError = true, usage
+		ours(c.Subcommands)
 	}
 }
 

@@ -20,6 +20,16 @@ type target struct {
 	write func(io.Writer) error
 }
 
+// printTargets says what was written, or how something would have been.
+func printTargets(w io.Writer, targets []target, none string) {
+	for _, t := range targets {
+		fmt.Fprintln(w, "written: "+t.path)
+	}
+	if len(targets) == 0 {
+		say(w, none, "")
+	}
+}
+
 // free refuses, before anything is written, targets that are named twice, that
 // are the record or a table of it, that exist (without force), or that are no
 // ordinary file: --force replaces files, never a table that somebody typed, a

@@ -20,14 +20,10 @@ func planCommand() *cli.Command {
 			"FILE.xlsx begins with field sheets to print and to write on by hand, one for each person on each day. " +
 			"Exit code: 0 the plan is made, 2 the command or the record is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{
-				Name: "output", Aliases: []string{"o"},
-				Usage: "write the record with the rows to fill in to `FILE.xlsx`, or to a new folder",
-			},
-			&cli.BoolFlag{Name: "force", Usage: "replace a workbook that exists"},
+			outputFlag("write the record with the rows to fill in to `FILE.xlsx`, or to a new folder"),
+			forceFlag("replace a workbook that exists"),
 		},
-		OnUsageError: usage,
-		Action:       planned,
+		Action: planned,
 	}
 }
 

@@ -95,10 +95,7 @@ func printSpare(w io.Writer, p plan.Plan) {
 }
 
 func planHead(p plan.Plan) string {
-	head := p.Area.ID
-	if p.Area.Name != "" {
-		head += " " + p.Area.Name
-	}
+	head := strings.TrimSpace(p.Area.ID + " " + p.Area.Name)
 	switch {
 	case p.Moved:
 		head += ", to be installed on " + p.Area.InstallOn.Written + ": that cannot be kept; GO is possible on " +

@@ -20,26 +20,32 @@ type measure struct {
 
 const pascal, percent evidence.Unit = "Pa", "%"
 
-func temperature() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
-func share() measure       { return measure{[]evidence.Unit{percent}, percent} }
-func length() measure {
-	return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimeter}
+// measureOf is what a flag holds a quantity of.
+func measureOf(flag string) measure {
+	switch flag {
+	case "rh", "emc", "from", "to":
+		return measure{[]evidence.Unit{percent}, percent}
+	case "width", "thickness", "elevation":
+		return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimeter}
+	case "area":
+		return measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
+	case "gain":
+		return measure{[]evidence.Unit{"g"}, evidence.Gram}
+	case "hours":
+		return measure{[]evidence.Unit{"h"}, evidence.Hour}
+	case "pressure":
+		return measure{[]evidence.Unit{pascal}, pascal}
+	}
+	return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius}
 }
-
-func testArea() measure {
-	return measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
-}
-func mass() measure     { return measure{[]evidence.Unit{"g"}, evidence.Gram} }
-func duration() measure { return measure{[]evidence.Unit{"h"}, evidence.Hour} }
-func pressure() measure { return measure{[]evidence.Unit{pascal}, pascal} }
 
 // quantity reads a flag such as 70F or 4 in. A bare number is refused with
 // the units it could carry.
-func quantity(c *cli.Context, flag string, m measure) (evidence.Exact, error) {
+func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	fail := func(why string) (evidence.Exact, error) {
 		return evidence.Exact{}, fmt.Errorf("--%s %s: %s", flag, c.String(flag), why)
 	}
-	text := c.String(flag)
+	text, m := c.String(flag), measureOf(flag)
 	digits, unit := m.split(text)
 	switch {
 	case strings.TrimSpace(text) == "":
@@ -54,6 +60,28 @@ func quantity(c *cli.Context, flag string, m measure) (evidence.Exact, error) {
 		return fail(fmt.Sprintf("%q is no unit here; write %s", unit, spelledOut(digits, m.units)))
 	}
 	return evidence.Typed(digits, unit).In(m.base), nil
+}
+
+// quantities reads several flags; floats has them as float64.
+func quantities(c *cli.Context, flags ...string) ([]evidence.Exact, error) {
+	var all []evidence.Exact
+	for _, flag := range flags {
+		x, err := quantity(c, flag)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, x)
+	}
+	return all, nil
+}
+
+func floats(c *cli.Context, flags ...string) ([]float64, error) {
+	var all []float64
+	exact, err := quantities(c, flags...)
+	for _, x := range exact {
+		all = append(all, x.Float())
+	}
+	return all, err
 }
 
 // split parts a quantity into its number and its unit, in this measure's own
@@ -91,8 +119,5 @@ func spelledOut(digits string, units []evidence.Unit) string {
 	for _, u := range units {
 		all = append(all, digits+string(u))
 	}
-	if n := len(all); n > 1 {
-		return strings.Join(all[:n-1], ", ") + " or " + all[n-1]
-	}
-	return all[0]
+	return evidence.Either(all)
 }

@@ -14,11 +14,10 @@ import (
 
 func rulesCommand() *cli.Command {
 	return &cli.Command{
-		Name:         "rules",
-		Usage:        "list the checks, their limits, sources and standings",
-		ArgsUsage:    toolName + " rules",
-		UsageText:    toolName + " rules",
-		OnUsageError: usage,
+		Name:      "rules",
+		Usage:     "list the checks, their limits, sources and standings",
+		ArgsUsage: toolName + " rules",
+		UsageText: toolName + " rules",
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
 				return fmt.Errorf("rules: takes no argument, and %q was given", c.Args().First())

@@ -38,8 +38,7 @@ func verifyCommand() *cli.Command {
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "seal", Usage: "the seal as it was written down: 64 digits of `HEX`"},
 		},
-		OnUsageError: usage,
-		Action:       verify,
+		Action: verify,
 	}
 }
 

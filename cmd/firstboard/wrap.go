@@ -19,6 +19,20 @@ func say(w io.Writer, text, indent string) {
 	fmt.Fprint(w, wrapHung(columnsOf(w), text, indent, indent+hanging))
 }
 
+// sayMost writes a list under its head, where it holds anything: so many of it at
+// most, and how many more there are.
+func sayMost(w io.Writer, most int, head string, list []string) {
+	if len(list) > 0 {
+		say(w, head, "")
+	}
+	for _, line := range list[:min(most, len(list))] {
+		say(w, line, "    ")
+	}
+	if more := len(list) - most; more > 0 {
+		say(w, fmt.Sprintf("and %d more", more), "    ")
+	}
+}
+
 // wrapTo breaks text into lines of at most so many columns, each after the
 // indent.
 func wrapTo(columns int, text, indent string) string { return wrapHung(columns, text, indent, indent) }
