@@ -517,3 +517,23 @@ func TestALongBreachIsToldShortly(t *testing.T) {
 		t.Errorf("evidence %v (%s)", f.Evidence, f.Reason)
 	}
 }
+
+// After the worst row of all stand the lowest and the highest of each unit, in this
+// order.
+func TestRowsOfEachUnit(t *testing.T) {
+	rows := steady(24, 48, 6)
+	for i, degrees := range []string{"25", "79", "66", "20", "22"} {
+		unit := evidence.Celsius
+		if i == 1 || i == 2 {
+			unit = evidence.Fahrenheit
+		}
+		rows[i].Temp = num(degrees, unit)
+	}
+	var got []string
+	for _, at := range find(t, "air-range", room(rows)).Evidence {
+		got = append(got, at.String())
+	}
+	if want := "air.csv row 3, air.csv row 4, air.csv row 5, air.csv row 2"; strings.Join(got, ", ") != want {
+		t.Errorf("told by %s, want %s", strings.Join(got, ", "), want)
+	}
+}
