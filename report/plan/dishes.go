@@ -20,7 +20,7 @@ func (p *planner) surveyDishes() {
 		how: "weighed first", table: "Slab MVER", column: "Dish", from: p.dishesFrom(), mend: p.dried, heated: true,
 	}, f.JudgedDishes(), f.Dishes, func(d slab.Dish) seen {
 		return seen{
-			area: d.Area, id: d.Dish, row: instruments.DishRow("", d), spoilt: p.spoiltDish(d),
+			area: d.Area, id: d.Dish, row: instruments.DishRow("", d), spoiled: p.spoiltDish(d),
 			read:  d.SetAt.Shown() && d.Start.Shown() && d.End.Shown(),
 			blank: blanks(cell{"Test area", d.TestArea.Shown()}),
 		}

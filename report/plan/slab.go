@@ -70,7 +70,7 @@ const atSpot = "\x00"
 func seePH(r slab.PH) seen {
 	s := seen{area: r.Area, id: r.Spot, row: instruments.PHRow("", r), read: r.PH.Shown()}
 	if s.read && r.PH.Exact().Cmp(slab.LeastPH().Exact()) < 0 {
-		s.spoilt = "it read under " + slab.LeastPH().String() + ": the meter or its paper failed"
+		s.spoiled = "it read under " + slab.LeastPH().String() + ": the meter or its paper failed"
 	}
 	return s
 }

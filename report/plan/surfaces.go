@@ -22,7 +22,7 @@ func (p *planner) surveySurfaces() {
 	}, r.JudgedSurfaces(), r.Surfaces, func(s acclimate.Surface) seen {
 		return seen{
 			area: p.Area.ID, id: s.Spot, row: instruments.SurfaceRow("", s), read: s.Temp.Shown(),
-			spoilt: p.farFromAir(s),
+			spoiled: p.farFromAir(s),
 		}
 	})
 }

@@ -47,14 +47,14 @@ type seen struct {
 	row      instruments.Row
 	read     bool
 	blank    []string
-	spoilt   string
+	spoiled   string
 	lack     string
 }
 
 // saysNothing says whether a row shows nothing, whatever is written down of its
 // place.
 func (s seen) saysNothing() bool {
-	return !s.read || s.spoilt != "" || s.lack != "" ||
+	return !s.read || s.spoiled != "" || s.lack != "" ||
 		slices.ContainsFunc(s.blank, func(column string) bool { return !slices.Contains(lasting(), column) })
 }
 
@@ -123,7 +123,7 @@ func idOf(area, name string) [2]string { return [2]string{evidence.Key(area), ev
 // takeIn takes in a judged row of a thing.
 func (p *planner) takeIn(t task, x *thing, s seen) {
 	x.area, x.id = s.area, s.id
-	again, timed := firstOf(p.rereads(s.row, t), s.spoilt), s.row.At.Shown()
+	again, timed := firstOf(p.rereads(s.row, t), s.spoiled), s.row.At.Shown()
 	x.waits = x.waits || !timed
 	x.open = x.open || !timed || !s.read && again == ""
 	x.again, x.lack = firstOf(x.again, again), firstOf(x.lack, s.lack)
