@@ -47,7 +47,7 @@ type seen struct {
 	row      instruments.Row
 	read     bool
 	blank    []string
-	spoiled   string
+	spoiled  string
 	lack     string
 }
 
