@@ -1,6 +1,7 @@
 package acclimate
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -100,10 +101,7 @@ func less(g *gauge, a, b *Air, side int) bool {
 	if c := order(g.read(a).Value, g.read(b).Value); c != 0 {
 		return c == side
 	}
-	if c := earlier(a, b); c != 0 {
-		return c < 0
-	}
-	return strings.Compare(g.read(a).Written, g.read(b).Written) < 0
+	return cmp.Or(earlier(a, b), strings.Compare(g.read(a).Written, g.read(b).Written)) < 0
 }
 
 // excuse keeps the worst value of a run that is excused.
