@@ -61,11 +61,13 @@ func changed[T any](groups map[string][]T, keys []string, change func(T) (T, boo
 	}
 	all := map[string][]T{}
 	for _, key := range keys {
+		rows := make([]T, 0, len(groups[key]))
 		for _, r := range groups[key] {
 			if r, stays := change(r); stays {
-				all[key] = append(all[key], r)
+				rows = append(rows, r)
 			}
 		}
+		all[key] = rows
 	}
 	return all
 }

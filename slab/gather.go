@@ -37,10 +37,6 @@ type gathered[T any] struct {
 	reset           reset
 }
 
-// again is how long before a judged row another reading of the same thing
-// counts as well: reading again until it passes proves nothing.
-const again = 24 * time.Hour
-
 // gather sorts rows into things and says which are judged. A thing keeps its
 // name where the reset left it without a row; one whose every row came after
 // the slab was covered is none.
@@ -100,7 +96,7 @@ func (g *group[T]) part(t table[T]) {
 		switch at := t.at(r); {
 		case !at.Shown() || !at.First.Before(last.First):
 			g.Rows = append(g.Rows, r)
-		case t.recounts && last.First.Sub(at.First) <= again:
+		case t.recounts && last.First.Sub(at.First) <= evidence.Again:
 			g.recent = append(g.recent, r)
 		default:
 			g.old = append(g.old, r)

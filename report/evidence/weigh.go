@@ -154,9 +154,9 @@ func parted(items []Item, acc Acceptance) (ordered []Item, broken, usable int) {
 	}
 	ordered = make([]Item, 0, len(items))
 	take := func(o Outcome) int {
-		for i, it := range items {
+		for i := range items {
 			if outcomes[i] == o {
-				ordered = append(ordered, it)
+				ordered = append(ordered, items[i])
 			}
 		}
 		return len(ordered)

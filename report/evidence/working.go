@@ -205,7 +205,7 @@ func Physics(op Op, value Exact, u Unit, args ...Working) Working {
 
 // nearest is the value with the least room to its own limit.
 func nearest(values, rooms []Working) Working {
-	w := Working{Op: OpNearest, Unit: unitOf(values)}
+	w := Working{Op: OpNearest, Args: make([]Working, 0, 2*len(values)), Unit: unitOf(values)}
 	least := 0
 	for i := range values {
 		w.Args = append(w.Args, values[i], rooms[i])
