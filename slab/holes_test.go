@@ -118,6 +118,7 @@ func TestEdge(t *testing.T) {
 		return func(f *slab.Floor) { far(f); change(&f.Holes[0]) }
 	}
 	outcomes{
+		{"at the wall", first(func(h *slab.Hole) { h.ToWall = num("0", evidence.Foot) }), evidence.Met},
 		{"3 ft", first(func(h *slab.Hole) { h.ToWall = num("3", evidence.Foot) }), evidence.Met},
 		{"0.9144 m", first(func(h *slab.Hole) { h.ToWall = num("0.9144", evidence.Meter) }), evidence.Met},
 		{"0.9145 m", first(func(h *slab.Hole) { h.ToWall = num("0.9145", evidence.Meter) }), evidence.NotMet},
@@ -293,6 +294,12 @@ func TestWallsLacking(t *testing.T) {
 				f.Holes[i].Walls = []string{"north"}
 			}
 		}, 2, false},
+		{"two walls, a distance missing", func(f *slab.Floor) {
+			f.ExteriorWalls, f.Holes[0].ToWall = num("2", evidence.None), evidence.Reading{}
+			for i := range f.Holes {
+				f.Holes[i].Walls = []string{"north"}
+			}
+		}, 1, true},
 		{"water", func(f *slab.Floor) { f.Wet = clock("03-04 00:00").First }, 1, false},
 		{"not needed", func(f *slab.Floor) { f.Holes, f.NoHoles = nil, "wood" }, 0, false},
 		{"suspended", func(f *slab.Floor) { f.Holes, f.Kind = nil, "suspended" }, 0, false},
