@@ -65,6 +65,7 @@ func TestConversionsAreExact(t *testing.T) {
 		{"-40", evidence.Fahrenheit, evidence.Celsius, "-40"},
 		{"3", evidence.Foot, evidence.Meter, "0.9144"},
 		{"0.125", evidence.Inch, evidence.Millimeter, "3.175"},
+		{"2.54", evidence.Centimeter, evidence.Inch, "1"},
 		{"1000", evidence.SquareFoot, evidence.SquareM, "92.90304"},
 		{"144", evidence.SquareInch, evidence.SquareFoot, "1"},
 	} {
