@@ -68,6 +68,8 @@ func TestConversionsAreExact(t *testing.T) {
 		{"2.54", evidence.Centimeter, evidence.Inch, "1"},
 		{"1000", evidence.SquareFoot, evidence.SquareM, "92.90304"},
 		{"144", evidence.SquareInch, evidence.SquareFoot, "1"},
+		{"10000", evidence.SquareCM, evidence.SquareM, "1"},
+		{"45359237", evidence.Grams, evidence.Pounds, "9290304"},
 	} {
 		if got := evidence.Typed(c.n, c.from).In(c.to).Text(); got != c.want {
 			t.Errorf("%s %s is %s %s, want %s", c.n, c.from, got, c.to, c.want)
@@ -124,20 +126,23 @@ func TestWeighOrderOfAnswers(t *testing.T) {
 		items []evidence.Item
 		acc   evidence.Acceptance
 		want  evidence.Outcome
+		value string
 	}{
-		{nil, evidence.Acceptance{}, evidence.NotShown},
-		{[]evidence.Item{read("75")}, evidence.Acceptance{}, evidence.Met},
-		{[]evidence.Item{read("75"), blank}, evidence.Acceptance{}, evidence.NotShown},
-		{[]evidence.Item{blank, read("75.1")}, evidence.Acceptance{}, evidence.NotMet},
-		{[]evidence.Item{unsure}, evidence.Acceptance{}, evidence.Met},
-		{[]evidence.Item{unsure}, guarded, evidence.NotShown},
-		{[]evidence.Item{read("75")}, guarded, evidence.Met},
-		{[]evidence.Item{within("73", 2)}, guarded, evidence.Met},
-		{[]evidence.Item{within("73.1", 2)}, guarded, evidence.NotMet},
-		{[]evidence.Item{within("73.1", 2)}, evidence.Acceptance{}, evidence.Met},
+		{nil, evidence.Acceptance{}, evidence.NotShown, ""},
+		{[]evidence.Item{read("75")}, evidence.Acceptance{}, evidence.Met, "75"},
+		{[]evidence.Item{read("75"), blank}, evidence.Acceptance{}, evidence.NotShown, "75"},
+		{[]evidence.Item{blank}, evidence.Acceptance{}, evidence.NotShown, ""},
+		{[]evidence.Item{blank, read("75.1")}, evidence.Acceptance{}, evidence.NotMet, "75.1"},
+		{[]evidence.Item{unsure}, evidence.Acceptance{}, evidence.Met, "74"},
+		{[]evidence.Item{unsure}, guarded, evidence.NotShown, ""},
+		{[]evidence.Item{read("75")}, guarded, evidence.Met, "75"},
+		{[]evidence.Item{within("73", 2)}, guarded, evidence.Met, "73"},
+		{[]evidence.Item{within("73.1", 2)}, guarded, evidence.NotMet, "73.1"},
+		{[]evidence.Item{within("73.1", 2)}, evidence.Acceptance{}, evidence.Met, "73.1"},
 	} {
-		if f := evidence.Weigh(c.items, c.acc, "nothing"); f.Outcome != c.want || f.Reason == "" {
-			t.Errorf("got %s (%s), want %s", f.Outcome, f.Reason, c.want)
+		f := evidence.Weigh(c.items, c.acc, "nothing")
+		if f.Outcome != c.want || f.Value != c.value || f.Reason == "" {
+			t.Errorf("got %s, %q (%s), want %s, %q", f.Outcome, f.Value, f.Reason, c.want, c.value)
 		}
 	}
 }
@@ -175,7 +180,7 @@ func TestDayBeginsWhereClocksMove(t *testing.T) {
 			t.Fatal(err)
 		}
 		day, _ := time.Parse(time.DateOnly, c.day)
-		if got := evidence.DayOf(day).Begins(zone).UTC().Format(time.RFC3339); got != c.begins {
+		if got := evidence.DayOf(day).Begins(zone).UTC().Format(time.RFC3339Nano); got != c.begins {
 			t.Errorf("%s begins in %s at %s, want %s", c.day, c.zone, got, c.begins)
 		}
 	}

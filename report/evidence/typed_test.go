@@ -205,6 +205,14 @@ func TestUnitsAsHeadersCarryThem(t *testing.T) {
 			t.Errorf("%q means %q", text, got)
 		}
 	}
+	for header, want := range map[string][2]string{
+		"Temp (F)": {"Temp", "F"}, " Depth  (in) ": {"Depth", "in"}, "(C)": {"", "C"}, "Spot": {"Spot", ""}, "Of (a) b": {"Of (a) b", ""},
+		"Slab (any) RH (%)": {"Slab (any) RH", "%"},
+	} {
+		if name, unit := evidence.Parted(header); name != want[0] || unit != want[1] {
+			t.Errorf("%q is parted into %q and %q", header, name, unit)
+		}
+	}
 	if got, ok := evidence.UnitMeant("g", []evidence.Unit{evidence.Gram}); !ok || got != evidence.Gram {
 		t.Errorf("g among grams means %q", got)
 	}

@@ -90,3 +90,51 @@ func TestDaysAndMomentsAreOfOneClock(t *testing.T) {
 		t.Errorf("from noon on the 1st to the 4th pass %s h, want 60", got)
 	}
 }
+
+// Days are those of the calendar, however few hours lie between.
+func TestDaysBetweenAreOfTheCalendar(t *testing.T) {
+	at := func(day, hour, minute int) evidence.Working {
+		clock := time.Date(2026, 3, day, hour, minute, 0, 0, time.UTC)
+		return evidence.Moment("", evidence.Time{First: clock, Last: clock})
+	}
+	for _, c := range []struct {
+		from, to evidence.Working
+		want     string
+	}{
+		{at(1, 0, 0), at(1, 23, 59), "0"},
+		{at(1, 23, 59), at(2, 0, 0), "1"},
+		{at(1, 12, 0), at(31, 12, 0), "30"},
+		{at(2, 0, 0), at(1, 23, 59), "-1"},
+	} {
+		if got := evidence.DaysBetween(c.from, c.to); got.Value.Text() != c.want || got.Unit != evidence.DayUnit {
+			t.Errorf("%s days, want %s", got.Value.Text(), c.want)
+		}
+	}
+}
+
+// What lies at an end lies inside.
+func TestInsideHoldsItsEnds(t *testing.T) {
+	number := func(n string) evidence.Working { return evidence.Cell("", evidence.Typed(n, evidence.MC)) }
+	var values []evidence.Working
+	for _, n := range []string{"5.9", "6", "7", "9", "9.1"} {
+		values = append(values, number(n))
+	}
+	if got := evidence.Inside(evidence.Pieces, number("6"), number("9"), values...).Value.Text(); got != "3" {
+		t.Errorf("%s lie from 6 to 9, want 3", got)
+	}
+}
+
+// A figure is of the unit of what it is made of.
+func TestFiguresKeepTheirUnit(t *testing.T) {
+	one := evidence.Stated("", evidence.Whole(1), evidence.MC)
+	for _, w := range []evidence.Working{
+		evidence.Total(one), evidence.MeanOf(one), evidence.Highest(one), evidence.Total(one, one), evidence.Highest(one, one),
+	} {
+		if w.Unit != evidence.MC {
+			t.Errorf("%s is in %q", w.Op, w.Unit)
+		}
+	}
+	if w := evidence.Total(); w.Unit != evidence.None {
+		t.Errorf("nothing is in %q", w.Unit)
+	}
+}
