@@ -14,6 +14,7 @@ import (
 	"firstboard/report/record/forms"
 	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
+	"firstboard/report/untrusted"
 	"firstboard/report/workbook/fill"
 )
 
@@ -44,7 +45,7 @@ func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) f
 	})
 	f := fill.Record{
 		Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables),
-		Most: sheet.MostBytes,
+		Most: untrusted.MostBytes,
 	}
 	for _, t := range tables {
 		f.Forms = append(f.Forms, forms.For(t))

@@ -17,7 +17,6 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/record"
-	"firstboard/report/record/sheet"
 	"firstboard/report/seal"
 	"firstboard/report/untrusted"
 	"firstboard/report/workbook"
@@ -68,7 +67,7 @@ func verify(c *cli.Context) error {
 func toVerify(path string) (seal.Workbook, error) {
 	w := seal.Workbook{Name: filepath.Base(path), Tool: madeWith(), SignOff: "Sign-off", Tables: record.TableNames()}
 	data, err := untrusted.Read(path, untrusted.Wanted{
-		Give: "the workbook that check RECORD -o FILE.xlsx wrote", Most: sheet.MostBytes,
+		Give: "the workbook that check RECORD -o FILE.xlsx wrote", Most: untrusted.MostBytes,
 		Smaller: "give the workbook that was written",
 	})
 	if err != nil {

@@ -42,16 +42,12 @@ type Cell struct {
 	Format      string // how its number format shows it, and whether it can be seen
 }
 
-// What a workbook may hold at most: its parts together, which is no more than a
-// record is read of, and its cells, for a record's tables and their copies.
-const (
-	mostUnpacked = 256 << 20
-	mostCells    = 16_000_000
-)
+// mostCells is the most cells of a workbook: a record's tables and their copies.
+const mostCells = 16_000_000
 
 // Read is the content of a workbook. A file that is none is an error.
 func Read(data []byte) (Content, error) {
-	archive, err := untrusted.Archive(data, mostUnpacked)
+	archive, err := untrusted.Archive(data, untrusted.MostBytes)
 	if err != nil {
 		return Content{}, err
 	}

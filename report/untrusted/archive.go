@@ -10,6 +10,10 @@ import (
 // ErrLarge says that an archive unpacks to more bytes than it may.
 var ErrLarge = errors.New("unpacks to more than it may")
 
+// MostBytes is the most bytes of a file, or of a workbook unpacked, that are
+// read.
+const MostBytes = 256 << 20
+
 // What an archive may be at most. Tables that people and loggers fill pack to a
 // tenth or a twentieth of their size, and a text that repeats without end to a
 // thousandth.

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/untrusted"
 )
 
 // reader is one pass over the cells of a sheet. Rows and columns count from 1
@@ -51,7 +52,7 @@ func (w *workbook) firstRow(part string) []string {
 	if part == "" {
 		return nil
 	}
-	src := &Table{left: &Room{1, widest, MostBytes}}
+	src := &Table{left: &Room{1, widest, untrusted.MostBytes}}
 	r := &reader{workbook: w, src: src}
 	_ = w.walk(part, func(d *xml.Decoder, _ xml.StartElement) error {
 		r.d = d

@@ -33,11 +33,11 @@ func openPack(name string, data []byte) (pack, error) {
 	case !bytes.HasPrefix(data, []byte("PK")):
 		return p, fmt.Errorf("%s: is not a workbook; give an .xlsx file or a folder of CSV files", name)
 	}
-	z, err := untrusted.Archive(data, MostBytes)
+	z, err := untrusted.Archive(data, untrusted.MostBytes)
 	switch {
 	case errors.Is(err, untrusted.ErrLarge):
 		return p, fmt.Errorf("%s: unpacks to over %d MB; take out pictures and other sheets, or split the record", name,
-			MostBytes>>20)
+			untrusted.MostBytes>>20)
 	case err != nil:
 		return p, p.damaged("%w", err)
 	}

@@ -155,14 +155,10 @@ func FileName(table string) string {
 	return strings.ToLower(strings.ReplaceAll(table, " ", "-")) + ".csv"
 }
 
-// MostBytes is the most bytes of a file, or of a workbook unpacked, that are
-// read.
-const MostBytes = 256 << 20
-
 // load is the whole of a file of a size that can be read.
 func load(path string) ([]byte, error) {
 	return untrusted.Read(path, untrusted.Wanted{
-		Give: "a workbook or a folder of CSV files", Most: MostBytes,
+		Give: "a workbook or a folder of CSV files", Most: untrusted.MostBytes,
 		Smaller: "split the record or thin its logger rows",
 	})
 }

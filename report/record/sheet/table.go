@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/untrusted"
 )
 
 // Table is a table on its way from a file to the decoder. Its cells hold
@@ -58,13 +59,13 @@ const (
 type Room struct{ rows, cells, bytes int }
 
 // NewRoom is the room of an empty record.
-func NewRoom() *Room { return &Room{MostRows, MostCells, MostBytes} }
+func NewRoom() *Room { return &Room{MostRows, MostCells, untrusted.MostBytes} }
 
 // hold takes a text out of the room: a workbook may name one text in many cells.
 func (r *Room) hold(text string) error {
 	if r.bytes -= len(text); r.bytes < 0 {
 		return TooBig(fmt.Sprintf("holds over %d MB of text; clear what is no reading, or split the record",
-			MostBytes>>20))
+			untrusted.MostBytes>>20))
 	}
 	return nil
 }

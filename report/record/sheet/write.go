@@ -2,19 +2,21 @@ package sheet
 
 import (
 	"encoding/csv"
+	"fmt"
 	"io"
 	"strings"
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/untrusted"
 )
 
 // WriteCSV writes a table as the file of a record that is a folder, each row on
 // the line that its number names, so that evidence is found there; where texts
-// of several lines leave no room for that, on the next. Over MostBytes, which
-// no reader would take, it is an error.
+// of several lines leave no room for that, on the next. Over untrusted.MostBytes,
+// which no reader would take, it is an error.
 func WriteCSV(w io.Writer, t grid.Table) error {
-	out := csv.NewWriter(&bounded{w, MostBytes})
+	out := csv.NewWriter(&bounded{w, untrusted.MostBytes})
 	if err := out.Write(t.Header); err != nil {
 		return err
 	}
@@ -79,7 +81,8 @@ type bounded struct {
 
 func (b *bounded) Write(data []byte) (int, error) {
 	if b.left -= len(data); b.left < 0 {
-		return 0, TooBig("its rows come to over 256 MB, more than a record may; split the record or thin its logger rows")
+		return 0, TooBig(fmt.Sprintf("its rows come to over %d MB, more than a record may; split the record or thin its logger rows",
+			untrusted.MostBytes>>20))
 	}
 	return b.Writer.Write(data)
 }
