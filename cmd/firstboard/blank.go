@@ -13,6 +13,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record/forms"
 	"firstboard/report/workbook/fill"
 )
@@ -99,21 +100,16 @@ const readMe = "read-me.txt"
 
 // blankTables are the files of an empty record in a folder.
 func blankTables(b fill.Blank) []target {
-	all := []target{{readMe, func(w io.Writer) error { return writeReadMe(w, b.Steps) }}}
-	for _, f := range b.Forms {
-		all = append(all, target{f.File, func(w io.Writer) error { return writeForm(w, f) }})
-	}
-	return all
+	tables := lists.Each(b.Forms, func(f grid.Form) target {
+		return target{f.File, func(w io.Writer) error { return writeForm(w, f) }}
+	})
+	return append(tables, target{readMe, func(w io.Writer) error { return writeReadMe(w, b.Steps) }})
 }
 
 // writeForm writes a table's header, and the items of Job with their entries
 // empty.
 func writeForm(w io.Writer, f grid.Form) error {
-	var header []string
-	for _, field := range f.Fields {
-		header = append(header, field.Header)
-	}
-	rows := [][]string{header}
+	rows := [][]string{lists.Each(f.Fields, func(field grid.Field) string { return field.Header })}
 	for _, item := range f.Rows {
 		rows = append(rows, []string{item.Header, ""})
 	}

@@ -12,6 +12,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/weather"
 )
@@ -234,10 +235,9 @@ func (s *service) below(t grid.Table) grid.Table {
 	temp, unit := record.Heading(t, "Temp", units...)
 	rh, _ := record.Heading(t, "RH", evidence.RH)
 	s.unit = unit
-	var rows [][]string
-	for _, p := range s.periods() {
-		rows = append(rows, []string{p.Climate, p.Name, p.Temp.Written, p.RH.Written, p.From})
-	}
+	rows := lists.Each(s.periods(), func(p acclimate.Period) []string {
+		return []string{p.Climate, p.Name, p.Temp.Written, p.RH.Written, p.From}
+	})
 	return t.With([]string{"Climate", "Period", temp, rh, "From"}, rows...)
 }
 

@@ -8,6 +8,8 @@ import (
 	"strings"
 
 	"github.com/urfave/cli/v2"
+
+	"firstboard/report/lists"
 )
 
 // completionMark is the last argument of a script that asks what may follow.
@@ -37,10 +39,7 @@ func completions(app *cli.App, words []string) []string {
 	case strings.HasPrefix(last, "-"):
 		names = append(flagNames(cmd), names...)
 	default:
-		names = nil
-		for _, sub := range cmd.Subcommands {
-			names = append(names, sub.Name)
-		}
+		names = commandNames(cmd)
 	}
 	return slices.DeleteFunc(names, func(name string) bool { return !strings.HasPrefix(name, last) })
 }
@@ -55,11 +54,11 @@ func subcommand(cmd *cli.Command, name string) *cli.Command {
 }
 
 func flagNames(cmd *cli.Command) []string {
-	var names []string
-	for _, flag := range cmd.Flags {
-		names = append(names, "--"+flag.Names()[0])
-	}
-	return names
+	return lists.Each(cmd.Flags, func(flag cli.Flag) string { return "--" + flag.Names()[0] })
+}
+
+func commandNames(cmd *cli.Command) []string {
+	return lists.Each(cmd.Subcommands, func(sub *cli.Command) string { return sub.Name })
 }
 
 func completionCommand() *cli.Command {

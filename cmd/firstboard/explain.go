@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // explain prints how one finding came about.
@@ -22,10 +23,7 @@ func (j judged) explain(w io.Writer, asked string) error {
 			return explainFinding(w, d, check)
 		}
 	}
-	var ids []string
-	for _, d := range j.decisions {
-		ids = append(ids, d.Area.ID)
-	}
+	ids := lists.Each(j.decisions, func(d report.Decision) string { return d.Area.ID })
 	return fmt.Errorf("check: --explain: no area %q; %s", area, meant(area, ids))
 }
 

@@ -14,6 +14,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/gather"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 	"firstboard/report/workbook"
@@ -86,13 +87,10 @@ func (g gathering) found() ([]candidate, error) {
 	if err != nil {
 		return nil, err
 	}
-	var all []candidate
 	out := g.c.String("output")
-	for _, f := range found {
-		if !sameFile(f.path, out) || !isVerdicts(out) { // what is to be replaced is no record
-			all = append(all, f)
-		}
-	}
+	all := lists.Where(found, func(f candidate) bool {
+		return !sameFile(f.path, out) || !isVerdicts(out) // what is to be replaced is no record
+	})
 	if len(all) == 0 {
 		return nil, exit{exitUnusable, fmt.Errorf("gather: no record is in %s; a record is a folder of CSV files, "+
 			"named as %s blank FOLDER names them, or a workbook", strings.Join(g.c.Args().Slice(), ", "), toolName)}
@@ -182,11 +180,5 @@ func (g gathering) verdict() error {
 
 // unread are the things of a kind that were not gathered.
 func (g gathering) unread(kind gather.Kind) []gather.Unread {
-	var all []gather.Unread
-	for _, u := range g.Unread {
-		if u.What == kind {
-			all = append(all, u)
-		}
-	}
-	return all
+	return lists.Where(g.Unread, func(u gather.Unread) bool { return u.What == kind })
 }

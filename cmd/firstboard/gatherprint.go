@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/gather"
+	"firstboard/report/lists"
 )
 
 // How much of each list the terminal shows; the workbook has all of it.
@@ -64,22 +65,17 @@ func (g gathering) printDue(w io.Writer) {
 
 // printTwins lists the areas that stand in several records.
 func printTwins(w io.Writer, twins []gather.Twin) {
-	var all []string
-	for _, t := range twins {
-		all = append(all, t.Says())
-	}
-	sayMost(w, unreadTold, "in several records, each counted (keep the one that holds):", all)
+	sayMost(w, unreadTold, "in several records, each counted (keep the one that holds):",
+		lists.Each(twins, gather.Twin.Says))
 }
 
 // printUnread lists what was not gathered for one reason.
 func (g gathering) printUnread(w io.Writer, head string, kind gather.Kind) {
-	var all []string
-	for _, u := range g.unread(kind) {
+	sayMost(w, unreadTold, head, lists.Each(g.unread(kind), func(u gather.Unread) string {
 		text := u.Record + ": " + u.Why
 		if u.More > 0 {
 			text += fmt.Sprintf(" (and %s)", evidence.Count(u.More, "more fault", "more faults"))
 		}
-		all = append(all, text)
-	}
-	sayMost(w, unreadTold, head, all)
+		return text
+	}))
 }

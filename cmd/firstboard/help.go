@@ -8,6 +8,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // wantsHelp gives the words of the command whose help page is asked for:
@@ -92,10 +93,7 @@ func helpFlags(b *strings.Builder, cmd *cli.Command, width int) {
 		if i == 0 {
 			b.WriteString("\nFlags:\n")
 		}
-		names := make([]string, len(flag.Names()))
-		for j, name := range flag.Names() {
-			names[j] = dashed(name)
-		}
+		names := lists.Each(flag.Names(), dashed)
 		slices.Reverse(names)
 		takes, usage := placeholder(flag)
 		fmt.Fprintf(b, "  %s\n", strings.TrimSpace(strings.Join(names, ", ")+" "+takes))
@@ -126,14 +124,12 @@ func dashed(name string) string {
 
 // unknown refuses a command that there is none of, with the nearest one.
 func unknown(cmd *cli.Command, path, word string) error {
-	var names []string
 	for _, sub := range cmd.Subcommands {
 		if subcommand(sub, word) != nil {
 			return fmt.Errorf("%s: no command %q; did you mean %s %s?", path, word, sub.Name, word)
 		}
-		names = append(names, sub.Name)
 	}
-	return fmt.Errorf("%s: no command %q; %s", path, word, meant(word, names))
+	return fmt.Errorf("%s: no command %q; %s", path, word, meant(word, commandNames(cmd)))
 }
 
 // meant asks whether a near name was meant, or lists what there is.

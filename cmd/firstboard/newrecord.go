@@ -10,6 +10,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/forms"
 	"firstboard/report/record/sheet"
@@ -59,11 +60,9 @@ func saveTables(out, path string, tables []grid.Table) error {
 		return exit{exitUnusable, fmt.Errorf("%s: it would lie inside the record; name another folder",
 			filepath.Clean(out))}
 	}
-	var files []target
-	for _, t := range tables {
-		files = append(files, target{sheet.FileName(t.Name), func(w io.Writer) error { return sheet.WriteCSV(w, t) }})
-	}
-	return saveFolder(out, files)
+	return saveFolder(out, lists.Each(tables, func(t grid.Table) target {
+		return target{sheet.FileName(t.Name), func(w io.Writer) error { return sheet.WriteCSV(w, t) }}
+	}))
 }
 
 // printWritten says what of the record was not carried along, and what was

@@ -6,6 +6,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report"
+	"firstboard/report/lists"
 	"firstboard/report/outlook"
 	"firstboard/report/plan"
 )
@@ -33,10 +34,9 @@ func planned(c *cli.Context) error {
 		return err
 	}
 	out := c.String("output")
-	var plans []plan.Plan
-	for _, d := range report.Judge(rec.Job) {
-		plans = append(plans, plan.Of(d, outlook.Ahead(d)))
-	}
+	plans := lists.Each(report.Judge(rec.Job), func(d report.Decision) plan.Plan {
+		return plan.Of(d, outlook.Ahead(d))
+	})
 	if out != "" {
 		if err := writeRecord(c, path, rec, plan.WithPlans(rec.Tables, plans),
 			plan.FieldSheets(rec.Tables, plans)...); err != nil {

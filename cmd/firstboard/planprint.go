@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/plan"
 )
 
@@ -56,10 +57,7 @@ func printPlan(w io.Writer, p plan.Plan) {
 
 // planDays are the days of a plan on which there is anything to do, in order.
 func planDays(p plan.Plan) []int {
-	var days []int
-	for _, a := range p.Acts {
-		days = append(days, a.Day)
-	}
+	days := lists.Each(p.Acts, func(a plan.Act) int { return a.Day })
 	slices.Sort(days)
 	return slices.Compact(days)
 }

@@ -9,6 +9,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // measure is a kind of quantity: the units it could carry and the one it is
@@ -76,12 +77,8 @@ func quantities(c *cli.Context, flags ...string) ([]evidence.Exact, error) {
 }
 
 func floats(c *cli.Context, flags ...string) ([]float64, error) {
-	var all []float64
 	exact, err := quantities(c, flags...)
-	for _, x := range exact {
-		all = append(all, x.Float())
-	}
-	return all, err
+	return lists.Each(exact, evidence.Exact.Float), err
 }
 
 // split parts a quantity into its number and its unit, in this measure's own
@@ -115,9 +112,5 @@ func plainDecimal(s string) bool {
 func names(units []evidence.Unit) string { return spelledOut("", units) }
 
 func spelledOut(digits string, units []evidence.Unit) string {
-	var all []string
-	for _, u := range units {
-		all = append(all, digits+string(u))
-	}
-	return evidence.Either(all)
+	return evidence.Either(lists.Each(units, func(u evidence.Unit) string { return digits + string(u) }))
 }

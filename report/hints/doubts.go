@@ -1,12 +1,14 @@
 package hints
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -34,21 +36,13 @@ type Points struct {
 
 // PointsOf are the points of a record, given the names of its areas.
 func PointsOf(holes []slab.Hole, pieces []wood.Row, areas []string) Points {
-	var all []point
-	for _, h := range holes {
-		all = append(all, point{"hole", h.Hole, h.Area, h.ReadAt, h.RH, h.X, h.Y, h.Instrument})
-	}
-	for _, r := range pieces {
-		all = append(all, point{r.Of, r.Piece, r.Area, r.ReadAt, r.Reading, r.X, r.Y, r.Instrument})
-	}
+	all := slices.Concat(lists.Each(holes, func(h slab.Hole) point {
+		return point{"hole", h.Hole, h.Area, h.ReadAt, h.RH, h.X, h.Y, h.Instrument}
+	}), lists.Each(pieces, func(r wood.Row) point {
+		return point{r.Of, r.Piece, r.Area, r.ReadAt, r.Reading, r.X, r.Y, r.Instrument}
+	}))
 	slices.SortStableFunc(all, func(a, b point) int {
-		if c := strings.Compare(a.kind, b.kind); c != 0 {
-			return c
-		}
-		if c := evidence.Order(a.name, b.name); c != 0 {
-			return c
-		}
-		return a.at.First.Compare(b.at.First)
+		return cmp.Or(strings.Compare(a.kind, b.kind), evidence.Order(a.name, b.name), a.at.First.Compare(b.at.First))
 	})
 	d := Points{points: evidence.ByKey(all, func(p point) string { return p.area }), alike: map[string][]string{}}
 	for _, id := range areas {
@@ -62,7 +56,7 @@ func PointsOf(holes []slab.Hole, pieces []wood.Row, areas []string) Points {
 	timed := slices.DeleteFunc(all, func(p point) bool { return !p.at.Shown() || p.instrument == "" })
 	slices.SortStableFunc(timed, func(a, b point) int { return a.at.First.Compare(b.at.First) })
 	d.minutes = evidence.ByKey(firstOfAreas(timed), point.minute)
-	d.probed = evidence.ByKey(slices.DeleteFunc(slices.Clone(timed), func(p point) bool { return p.kind != "hole" }),
+	d.probed = evidence.ByKey(lists.Where(timed, func(p point) bool { return p.kind == "hole" }),
 		func(p point) string { return p.instrument })
 	return d
 }
@@ -70,11 +64,11 @@ func PointsOf(holes []slab.Hole, pieces []wood.Row, areas []string) Points {
 // firstOfAreas are the first points of each instrument, minute and area.
 func firstOfAreas(timed []point) []point {
 	seen := map[string]bool{}
-	return slices.DeleteFunc(slices.Clone(timed), func(p point) bool {
+	return lists.Where(timed, func(p point) bool {
 		key := p.minute() + "\x00" + p.area
 		known := seen[key]
 		seen[key] = true
-		return known
+		return !known
 	})
 }
 
@@ -91,12 +85,7 @@ func (p point) minute() string {
 // nobody: there may be a good reason.
 func (a Area) Looks() []string {
 	mine := a.Points.points[evidence.Key(a.ID)]
-	var looks []string
-	looks = append(looks, a.copiedRows(mine)...)
-	looks = append(looks, a.twoPlacesAtOnce(mine)...)
-	looks = append(looks, sameDigits(mine)...)
-	looks = append(looks, a.coordinates(mine)...)
-	return append(looks, a.WrongSalts()...)
+	return slices.Concat(a.copiedRows(mine), a.twoPlacesAtOnce(mine), sameDigits(mine), a.coordinates(mine), a.WrongSalts())
 }
 
 // fewest is how many readings make a likeness worth a word.

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -27,14 +28,10 @@ func (a Area) Meters() []string {
 
 // pinsAndScans holds every pin reading against the scans at its place.
 func (a Area) pinsAndScans() []string {
-	var pins []wood.Row
-	for _, r := range a.Wood.Rows {
-		if r.Method == wood.Pin && r.Reading.Shown() {
-			pins = append(pins, r)
-		}
-	}
-	scans := shownScans(a.Slab.Scans)
-	midPin, midScan := middle(readingsOf(pins)), reference(scans)
+	pins := lists.Where(a.Wood.Rows, func(r wood.Row) bool { return r.Method == wood.Pin && r.Reading.Shown() })
+	scans := lists.Where(a.Slab.Scans, func(r slab.Scan) bool { return r.Reading.Shown() })
+	midPin := middle(lists.Each(pins, func(r wood.Row) evidence.Exact { return r.Reading.Exact() }))
+	midScan := reference(scans)
 	var advice []string
 	for _, pin := range pins {
 		for _, scan := range scans {
@@ -71,28 +68,13 @@ func (a Area) dewWord() string {
 	return "no surface margin above the dew point confirms or denies it"
 }
 
-func shownScans(scans []slab.Scan) []slab.Scan {
-	return slices.DeleteFunc(slices.Clone(scans), func(r slab.Scan) bool { return !r.Reading.Shown() })
-}
-
-func readingsOf(rows []wood.Row) []evidence.Exact {
-	var values []evidence.Exact
-	for _, r := range rows {
-		values = append(values, r.Reading.Exact())
-	}
-	return values
-}
-
 // reference is the reading of the spot named reference, else the median.
 func reference(scans []slab.Scan) evidence.Exact {
-	var values []evidence.Exact
-	for _, r := range scans {
-		if evidence.Same(r.Spot, "reference") {
-			return r.Reading.Exact()
-		}
-		values = append(values, r.Reading.Exact())
+	named := func(r slab.Scan) bool { return evidence.Same(r.Spot, "reference") }
+	if at := slices.IndexFunc(scans, named); at >= 0 {
+		return scans[at].Reading.Exact()
 	}
-	return middle(values)
+	return middle(lists.Each(scans, func(r slab.Scan) evidence.Exact { return r.Reading.Exact() }))
 }
 
 // middle is the median, and zero of nothing.
@@ -121,21 +103,10 @@ func samePlace(pin wood.Row, scan slab.Scan) bool {
 
 // wetSides says of every piece read at several depths which side is wetter.
 func (a Area) wetSides(what string) []string {
-	byPiece := map[string][]wood.Row{}
-	var names []string
-	for _, r := range a.Wood.Of(what) {
-		if r.Depth.Shown() && r.Reading.Shown() {
-			key := evidence.Key(r.Lot) + "\x00" + evidence.Key(r.Piece)
-			if byPiece[key] == nil {
-				names = append(names, key)
-			}
-			byPiece[key] = append(byPiece[key], r)
-		}
-	}
-	slices.SortFunc(names, evidence.Order)
+	rows := lists.Where(a.Wood.Of(what), func(r wood.Row) bool { return r.Depth.Shown() && r.Reading.Shown() })
 	var advice []string
-	for _, name := range names {
-		if word := wetSide(byPiece[name]); word != "" {
+	for _, piece := range evidence.Group(rows, func(r wood.Row) string { return r.Lot + "\x00" + r.Piece }) {
+		if word := wetSide(piece.Rows); word != "" {
 			advice = append(advice, word+practiceNote)
 		}
 	}

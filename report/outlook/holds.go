@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Holds says whether an area's verdict stays what it is under each of the
@@ -107,8 +108,7 @@ func (h *holder) ofNoGo() {
 		h.eachAlike(h.goesWithout)
 		return
 	}
-	spared := slices.DeleteFunc(slices.Clone(h.all), func(m measured) bool { return !h.census.spares(m) })
-	for _, m := range h.offenders(spared, slices.Contains(ids, airHeld)) {
+	for _, m := range h.offenders(lists.Where(h.all, h.census.spares), slices.Contains(ids, airHeld)) {
 		if h.goesWithout(m) {
 			h.turns[m.id] = true
 		}
@@ -208,18 +208,13 @@ func (h *holder) find(site report.Site, ids []string) []evidence.Finding {
 	if !slices.Contains(ids, airHeld) || !site.Room.HeldLike(h.site.Room) {
 		return site.Find(ids)
 	}
-	var held []evidence.Finding
-	for _, f := range h.found {
-		if f.ID == airHeld {
-			held = append(held, f)
-		}
-	}
+	held := lists.Where(h.found, func(f evidence.Finding) bool { return f.ID == airHeld })
 	return append(held, site.Find(beside(ids, []string{airHeld}))...)
 }
 
 // blocking are the findings that stop the area.
 func (h *holder) blocking() []evidence.Finding {
-	return slices.DeleteFunc(slices.Clone(h.found), func(f evidence.Finding) bool { return !f.Blocks() })
+	return lists.Where(h.found, evidence.Finding.Blocks)
 }
 
 const airHeld = "air-held"
@@ -229,19 +224,15 @@ func allPass(found []evidence.Finding) bool {
 }
 
 func idsOf(found []evidence.Finding) []string {
-	var ids []string
-	for _, f := range found {
-		ids = append(ids, f.ID)
-	}
-	return ids
+	return lists.Each(found, func(f evidence.Finding) string { return f.ID })
 }
 
 // among are the names that another list holds too.
 func among(names, list []string) []string {
-	return slices.DeleteFunc(slices.Clone(names), func(n string) bool { return !slices.Contains(list, n) })
+	return lists.Where(names, func(n string) bool { return slices.Contains(list, n) })
 }
 
 // beside are the names that another list does not hold.
 func beside(names, list []string) []string {
-	return slices.DeleteFunc(slices.Clone(names), func(n string) bool { return slices.Contains(list, n) })
+	return lists.Where(names, func(n string) bool { return !slices.Contains(list, n) })
 }

@@ -1,0 +1,32 @@
+package lists_test
+
+import (
+	"slices"
+	"strconv"
+	"testing"
+
+	"firstboard/report/lists"
+)
+
+func TestEachKeepsTheOrder(t *testing.T) {
+	if got := lists.Each([]int{3, 1, 2}, strconv.Itoa); !slices.Equal(got, []string{"3", "1", "2"}) {
+		t.Errorf("got %q", got)
+	}
+	if got := lists.Each(nil, strconv.Itoa); got != nil {
+		t.Errorf("of nothing: %q, want no list", got)
+	}
+}
+
+func TestWhereLeavesTheListAsItIs(t *testing.T) {
+	all := []int{1, 2, 3, 4}
+	even := func(n int) bool { return n%2 == 0 }
+	if got := lists.Where(all, even); !slices.Equal(got, []int{2, 4}) {
+		t.Errorf("got %v", got)
+	}
+	if !slices.Equal(all, []int{1, 2, 3, 4}) {
+		t.Errorf("the list became %v", all)
+	}
+	if got := lists.Where([]int{1, 3}, even); got != nil {
+		t.Errorf("where none is: %v, want no list", got)
+	}
+}
