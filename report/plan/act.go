@@ -5,8 +5,8 @@ import (
 	"strings"
 	"time"
 
-	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Act is one thing to do.
@@ -44,16 +44,13 @@ type Fill struct {
 // Doing is the order with the wait that follows before its end.
 func (a Act) Doing() string {
 	if a.stage == sealing || a.stage == setting {
-		return a.Short + " and leave " + pronoun(a.Things) + " for " + evidence.Hours(a.takes).Text() + " h"
+		it := "them"
+		if a.Things == 1 {
+			it = "it"
+		}
+		return a.Short + " and leave " + it + " for " + evidence.Hours(a.takes).Text() + " h"
 	}
 	return a.Short
-}
-
-func pronoun(n int) string {
-	if n == 1 {
-		return "it"
-	}
-	return "them"
 }
 
 // Order is the whole order.
@@ -133,12 +130,7 @@ func sentence(clauses ...string) string {
 	return all.String()
 }
 
-// missing is the act in short, with those of its checks that stop the area.
-func (a Act) missing(blocking []string) ahead.Missing {
-	return ahead.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
-}
-
 // among are the names of a list that another holds, in the order of the other.
 func among(list, other []string) []string {
-	return slices.DeleteFunc(slices.Clone(other), func(x string) bool { return !slices.Contains(list, x) })
+	return lists.Where(other, func(x string) bool { return slices.Contains(list, x) })
 }

@@ -31,23 +31,14 @@ func (p *planner) heating() {
 
 // heatedThings are the things before whose reading a heated floor must have run.
 func (p *planner) heatedThings() [][]thing {
-	all := [][]thing{p.holes.things, p.dishes.things, p.pH.things, p.cm.things, p.subfloor.things}
-	for _, lot := range p.lots {
-		all = append(all, lot.things)
-	}
-	return all
+	return slices.Concat(p.slabThings(), [][]thing{p.subfloor.things}, p.boards())
 }
 
 // hasHeated says whether a reading on record stays for which it must have run.
 func (p *planner) hasHeated() bool {
-	for _, things := range p.heatedThings() {
-		for _, t := range things {
-			if !toRead(t) || t.open && t.stays() {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(slices.Concat(p.heatedThings()...), func(t thing) bool {
+		return !toRead(t) || t.open && t.stays()
+	})
 }
 
 func (p *planner) readsHeated() bool {

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -64,8 +65,8 @@ func (p *planner) spoiltDish(d slab.Dish) string {
 // setDishes adds the dishes: set on one day, lifted on another.
 func (p *planner) setDishes() {
 	t := p.dishes
-	lying := chosen(t.things, p.lies)
-	t.things = slices.DeleteFunc(slices.Clone(t.things), p.lies)
+	lying := lists.Where(t.things, p.lies)
+	t.things = lists.Where(t.things, func(x thing) bool { return !p.lies(x) })
 	first := len(p.acts)
 	p.do(t)
 	for i := range p.acts[first:] {
@@ -73,7 +74,7 @@ func (p *planner) setDishes() {
 			a.takes = evidence.Duration(slab.Exposure().Least.Number.Exact())
 		}
 	}
-	which := slices.Concat(names(t.things, toRead), t.more)
+	which := slices.Concat(names(lists.Where(t.things, toRead)), t.more)
 	if len(which) > 0 {
 		a := p.reading(t, len(which))
 		a.Short = "lift " + t.called(which) + " after " + slab.Exposure().String() + " and weigh"
@@ -115,11 +116,9 @@ func (p *planner) lift(t task, lying []thing) {
 		set, ends := p.setAt(which[0]), slab.Exposure().Ends()
 		a := p.reading(t, len(which))
 		a.stage, a.from = lifting, set.Last.Add(evidence.Duration(ends[0]))
-		a.Short = "lift " + t.called(names(which, always)) + " and weigh"
+		a.Short = "lift " + t.called(names(which)) + " and weigh"
 		a.How = sentence("from "+clock(a.from)+" to "+clock(set.First.Add(evidence.Duration(ends[1]))), p.with(t.tool))
-		for _, x := range which {
-			a.Fills = append(a.Fills, t.fill(x))
-		}
+		a.Fills = t.fills(which)
 		p.add(a)
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 )
 
 // holding is what the air log says of the readings to come: from when on one of
@@ -23,17 +24,22 @@ func (p *planner) heldOnSlab() bool { return p.Room.NoHeld == "" && !p.Slab.Loos
 
 // heldThings are the things for whose readings the air must be held.
 func (p *planner) heldThings() [][]thing {
-	var all [][]thing
-	if p.Room.NoHeld != "" {
+	switch {
+	case p.Room.NoHeld != "":
 		return nil
+	case p.heldOnSlab():
+		return append(p.slabThings(), p.boards()...)
 	}
-	if p.heldOnSlab() {
-		all = append(all, p.holes.things, p.dishes.things, p.pH.things, p.cm.things)
-	}
-	for _, lot := range p.lots {
-		all = append(all, lot.things)
-	}
-	return all
+	return p.boards()
+}
+
+// slabThings are the things of the tests of the slab, boards those of the lots.
+func (p *planner) slabThings() [][]thing {
+	return [][]thing{p.holes.things, p.dishes.things, p.pH.things, p.cm.things}
+}
+
+func (p *planner) boards() [][]thing {
+	return lists.Each(p.lots, func(lot lotWork) []thing { return lot.things })
 }
 
 // holdAir asks whether the readings on record and those to come lie in one
@@ -172,9 +178,7 @@ func (p *planner) airDistrusted() string {
 // airCounted are the rows of the air behind the findings, and those behind
 // today that the air of readings to come rests on.
 func (p *planner) airCounted() []instruments.Row {
-	all := slices.DeleteFunc(slices.Clone(p.Rows), func(r instruments.Row) bool {
-		return r.Kind != instruments.OfAir || r.Untimed()
-	})
+	all := lists.Where(p.Rows, func(r instruments.Row) bool { return r.Kind == instruments.OfAir && !r.Untimed() })
 	if !p.readsHeld() {
 		return all
 	}

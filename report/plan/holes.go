@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -104,17 +105,17 @@ func (p *planner) nameHoles() {
 		return
 	}
 	p.walls, p.unknownWall = p.wallsLacking()
-	more := max(p.asked(slab.HolesNeeded)-len(p.holes.things), len(p.replaced())-len(names(p.holes.things, isOpen)), p.walls)
+	open := lists.Where(p.holes.things, isOpen)
+	more := max(p.asked(slab.HolesNeeded)-len(p.holes.things), len(p.replaced())-len(open), p.walls)
 	p.holes.more = p.taken.more(headHole, max(0, more))
 }
 
 // replaced are the holes beside which another must be sealed: those discarded
 // over the limit, and those at a wrong depth that are over it or do not say.
 func (p *planner) replaced() []string {
-	var all []string
-	for _, name := range p.Slab.Unreplaced() {
-		all = append(all, strings.TrimPrefix(name, "discarded hole "))
-	}
+	all := lists.Each(p.Slab.Unreplaced(), func(name string) string {
+		return strings.TrimPrefix(name, "discarded hole ")
+	})
 	for _, x := range p.wrong {
 		if slices.ContainsFunc(p.rowsOf(x), func(h slab.Hole) bool {
 			it := evidence.Measure("", h.RH, p.Slab.RH)
@@ -129,8 +130,8 @@ func (p *planner) replaced() []string {
 
 // rowsOf are all rows of a hole on record.
 func (p *planner) rowsOf(x thing) []slab.Hole {
-	return slices.DeleteFunc(slices.Clone(p.Slab.Holes), func(h slab.Hole) bool {
-		return !evidence.Same(h.Area, x.area) || !evidence.Same(h.Hole, x.id)
+	return lists.Where(p.Slab.Holes, func(h slab.Hole) bool {
+		return evidence.Same(h.Area, x.area) && evidence.Same(h.Hole, x.id)
 	})
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -122,7 +123,7 @@ func (p *planner) there() []string {
 }
 
 func (t task) there() []string {
-	fit, all := len(names(t.things, thing.fit)), len(t.things)+len(t.more)
+	fit, all := len(lists.Where(t.things, thing.fit)), len(t.things)+len(t.more)
 	switch fit {
 	case 0:
 		return nil

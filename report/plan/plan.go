@@ -9,6 +9,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Plan is what is still to be done before an area can be judged GO.
@@ -98,9 +99,7 @@ func planOf(d report.Decision, coming ahead.Outlook) Plan {
 
 // over are the findings that are over a limit.
 func over(d report.Decision) []evidence.Finding {
-	return slices.DeleteFunc(slices.Clone(d.Findings), func(f evidence.Finding) bool {
-		return !f.Deciding || f.Outcome != evidence.NotMet
-	})
+	return lists.Where(d.Findings, func(f evidence.Finding) bool { return f.Deciding && f.Outcome == evidence.NotMet })
 }
 
 // installOn is the day that the plan is made for.
@@ -177,19 +176,16 @@ func (p Plan) InTurn() []Act {
 // Missing are the acts in short that the checks which stop an area wait for,
 // the one that serves most of them first.
 func (p Plan) Missing() []ahead.Missing {
-	var all []ahead.Missing
 	blocking := p.Decision.Blocking()
 	acts := slices.Clone(p.Acts)
 	slices.SortStableFunc(acts, func(a, b Act) int {
 		return cmp.Or(cmp.Compare(len(among(b.Checks, blocking)), len(among(a.Checks, blocking))),
 			cmp.Compare(b.Things, a.Things))
 	})
-	for _, a := range acts {
-		if m := a.missing(blocking); len(m.Checks) > 0 {
-			all = append(all, m)
-		}
-	}
-	return all
+	all := lists.Each(acts, func(a Act) ahead.Missing {
+		return ahead.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
+	})
+	return lists.Where(all, func(m ahead.Missing) bool { return len(m.Checks) > 0 })
 }
 
 // Cautions are the cautions that stand above plans that ask for anything: what

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -131,7 +132,7 @@ func (p *planner) leaveOut() {
 		return
 	}
 	a := Act{
-		Short: "write wrong depth in Discarded of " + p.holes.called(names(p.wrong, always)),
+		Short: "write wrong depth in Discarded of " + p.holes.called(names(p.wrong)),
 		How:   "(Slab RH): another hole takes the place of each", Who: tester,
 		Checks: []string{"slab-depth", "slab-holes"}, Things: len(p.wrong), stage: onPaper,
 	}
@@ -148,7 +149,7 @@ func (p *planner) leaveOut() {
 // seal adds the drilling and sealing of holes that are new, or on record without
 // a time of sealing.
 func (p *planner) seal(t task) {
-	unsealed := names(t.things, p.isUnsealed)
+	unsealed := names(lists.Where(t.things, p.isUnsealed))
 	if len(unsealed)+len(t.more) == 0 {
 		return
 	}
@@ -159,9 +160,7 @@ func (p *planner) seal(t task) {
 		a.Short = "drill and seal " + t.count()
 	}
 	a.How, a.Rows = sentence(p.depth(), p.where()), p.holeRows(t)
-	for _, x := range chosen(t.things, p.isUnsealed) {
-		a.Fills = append(a.Fills, t.fill(x, "Sealed at", "Depth"))
-	}
+	a.Fills = t.fills(lists.Where(t.things, p.isUnsealed), "Sealed at", "Depth")
 	p.add(a)
 }
 
@@ -175,21 +174,18 @@ func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].I
 // wallDistance asks how far holes lie from the exterior walls where it is not
 // known whether enough are near one.
 func (p *planner) wallDistance(t task) {
-	which := chosen(t.things, func(x thing) bool { return slices.Contains(p.unknownWall, x.name) })
+	which := lists.Where(t.things, func(x thing) bool { return slices.Contains(p.unknownWall, x.name) })
 	if len(which) == 0 {
 		return
 	}
-	a := Act{
-		Short: "write down how far " + t.called(names(which, always)) +
+	p.add(Act{
+		Short: "write down how far " + t.called(names(which)) +
 			" lie from the exterior wall and which wall that is",
 		How: "(Slab RH, To exterior wall and Wall), with a tape: one hole within " + slab.NearWall().String() +
 			" of each",
 		Who: tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
-	}
-	for _, x := range which {
-		a.Fills = append(a.Fills, t.fill(x, "To exterior wall", "Wall"))
-	}
-	p.add(a)
+		Fills: t.fills(which, "To exterior wall", "Wall"),
+	})
 }
 
 // holeRows are the rows of holes to be drilled, with their depth in words.

@@ -1,11 +1,13 @@
 package plan
 
 import (
+	"maps"
 	"slices"
 	"strings"
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // task is what is left to do of one kind of thing: things that the record
@@ -63,12 +65,10 @@ func (p *planner) metersOf(t tool) []evidence.Instrument {
 	key := strings.Join(t.kinds, ", ")
 	all, known := p.listed[key]
 	if !known {
-		for _, m := range p.Job.Instruments {
-			if slices.ContainsFunc(t.kinds, m.Has) {
-				all = append(all, m)
-			}
-		}
-		slices.SortFunc(all, func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) })
+		all = slices.SortedFunc(maps.Values(p.Job.Instruments), func(a, b evidence.Instrument) int {
+			return evidence.Order(a.ID, b.ID)
+		})
+		all = lists.Where(all, func(m evidence.Instrument) bool { return slices.ContainsFunc(t.kinds, m.Has) })
 		p.listed[key] = all
 	}
 	return all
@@ -76,10 +76,7 @@ func (p *planner) metersOf(t tool) []evidence.Instrument {
 
 // with says with what a thing is measured, and which of them are listed.
 func (p *planner) with(t tool) string {
-	var ids []string
-	for _, m := range p.metersOf(t) {
-		ids = append(ids, m.ID)
-	}
+	ids := lists.Each(p.metersOf(t), func(m evidence.Instrument) string { return m.ID })
 	if len(ids) == 0 {
 		return "with " + t.words + " (none is listed)"
 	}
@@ -100,7 +97,7 @@ func (p *planner) do(t task) {
 
 // read adds the reading of all that only has to be read.
 func (p *planner) read(t task) {
-	open, again := chosen(t.things, isOpen), chosen(t.things, isAgain)
+	open, again := lists.Where(t.things, isOpen), lists.Where(t.things, isAgain)
 	n := len(t.more) + len(open) + len(again)
 	if n == 0 {
 		return
@@ -159,7 +156,7 @@ func whyAgain(again []thing, n int) string {
 
 // mendAll adds an act for the things over a limit.
 func (p *planner) mendAll(t task) {
-	over := chosen(t.things, isOver)
+	over := lists.Where(t.things, isOver)
 	if len(over) == 0 || t.mend == nil {
 		return
 	}
@@ -169,7 +166,7 @@ func (p *planner) mendAll(t task) {
 		a.Rows = append(a.Rows, p.rowAgain(t, x, "over the limit"))
 		a.from = latest(a.from, x.not)
 	}
-	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over, always)) + " again"
+	a.Short = m.do + ", then " + t.verb + " " + t.called(names(over)) + " again"
 	a.How, a.Or = sentence(m.how, p.with(t.tool), t.how), m.or
 	a.from, a.open, a.Untold = latest(a.from, m.from), m.open, m.untold
 	a.mends = true
@@ -191,14 +188,11 @@ func (p *planner) complete(t task) {
 }
 
 func (p *planner) write(t task, which []thing) {
-	first, subject := which[0], t.called(names(which, always))
-	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper}
+	first, subject := which[0], t.called(names(which))
+	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper, Fills: t.fills(which, first.blank...)}
 	a.Short, a.How = "write down "+evidence.List(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
 	if len(first.blank) == 0 {
 		a.Short, a.How = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
-	}
-	for _, x := range which {
-		a.Fills = append(a.Fills, t.fill(x, x.blank...))
 	}
 	p.add(a)
 }
@@ -224,12 +218,12 @@ func (t task) count() string {
 // fill are blank cells of the row of a thing.
 func (t task) fill(x thing, columns ...string) Fill { return Fill{t.table, x.area, x.id, columns} }
 
+func (t task) fills(which []thing, columns ...string) []Fill {
+	return lists.Each(which, func(x thing) Fill { return t.fill(x, columns...) })
+}
+
 func (p *planner) newRows(t task) []PlannedRow {
-	var rows []PlannedRow
-	for _, name := range t.more {
-		rows = append(rows, p.row(t, name, "planned"))
-	}
-	return rows
+	return lists.Each(t.more, func(name string) PlannedRow { return p.row(t, name, "planned") })
 }
 
 // rowAgain is the row of a thing to be measured again.

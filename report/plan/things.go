@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 )
 
 // thing is one hole, dish, spot or piece of the record as a plan sees it.
@@ -235,24 +236,8 @@ type cell struct {
 
 // blanks are the columns in which nothing stands.
 func blanks(cells ...cell) []string {
-	var all []string
-	for _, c := range cells {
-		if !c.shown {
-			all = append(all, c.column)
-		}
-	}
-	return all
-}
-
-// chosen are the things that a test holds of.
-func chosen(things []thing, holds func(thing) bool) []thing {
-	var all []thing
-	for _, t := range things {
-		if holds(t) {
-			all = append(all, t)
-		}
-	}
-	return all
+	empty := lists.Where(cells, func(c cell) bool { return !c.shown })
+	return lists.Each(empty, func(c cell) string { return c.column })
 }
 
 // together are things in groups of those that are alike.
@@ -269,16 +254,9 @@ func together(things []thing, alike func(x, y thing) bool) [][]thing {
 	return all
 }
 
-// names are the names of the things that a test holds of.
-func names(things []thing, holds func(thing) bool) []string {
-	var all []string
-	for _, t := range chosen(things, holds) {
-		all = append(all, t.name)
-	}
-	return all
+func names(things []thing) []string {
+	return lists.Each(things, func(t thing) string { return t.name })
 }
-
-func always(thing) bool    { return true }
 func isOpen(t thing) bool  { return t.open }
 func isAgain(t thing) bool { return t.again != "" && len(t.over) == 0 }
 func isOver(t thing) bool  { return len(t.over) > 0 }

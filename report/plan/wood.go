@@ -263,7 +263,7 @@ func deliveries(lot string) string {
 // anew has every board of a lot read in one visit. Boards whose rows wait for a
 // time need no other row.
 func (p *planner) anew(t task, why string) {
-	all := append(names(t.things, always), t.more...)
+	all := append(names(t.things), t.more...)
 	slices.SortStableFunc(all, evidence.Order)
 	a := p.reading(t, len(all))
 	a.Short = t.verb + " " + t.called(all) + t.ofLot() + " in one visit"
