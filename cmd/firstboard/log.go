@@ -10,6 +10,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/record"
 	"firstboard/report/record/intake"
 	"firstboard/report/untrusted"
@@ -66,7 +67,7 @@ func logRows(c *cli.Context) error {
 	if err != nil {
 		return exit{exitUnusable, err}
 	}
-	if err := writeRecord(c, path, rec, rec.With(logged.Table)); err != nil {
+	if err := writeRecord(c, path, rec, grid.Put(rec.Tables, logged.Table)); err != nil {
 		return err
 	}
 	printLogged(c.App.Writer, filepath.Base(file), logged)

@@ -109,3 +109,25 @@ func (t Table) widened(old int) []Row {
 func (t Table) column(name string) int {
 	return slices.IndexFunc(t.Header, func(h string) bool { return evidence.Same(h, name) })
 }
+
+// Named is the table of a name among some, without columns where there is none.
+func Named(tables []Table, name string) Table {
+	for _, t := range tables {
+		if t.Name == name {
+			return t
+		}
+	}
+	return Table{Name: name}
+}
+
+// Put are tables with one of them in its new form, or with it behind them where
+// it is new. The list given is left as it is.
+func Put(tables []Table, t Table) []Table {
+	at := slices.IndexFunc(tables, func(was Table) bool { return was.Name == t.Name })
+	if at < 0 {
+		return append(slices.Clip(tables), t)
+	}
+	tables = slices.Clone(tables)
+	tables[at] = t
+	return tables
+}

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // FieldSheets are the plans as sheets to print and to write on: one for each
@@ -61,8 +62,8 @@ func (a Act) lists(tables []grid.Table) []grid.FieldList {
 	var all []grid.FieldList
 	for _, planned := range plannedColumns() {
 		name := planned[0]
-		own := tableNamed(tables, name)
-		rows := slices.DeleteFunc(slices.Concat(a.Rows, a.later), func(r PlannedRow) bool { return r.Table != name })
+		own := grid.Named(tables, name)
+		rows := lists.Where(slices.Concat(a.Rows, a.later), func(r PlannedRow) bool { return r.Table == name })
 		full := filled(own, planned[1:], rows)
 		full.Rows = append(onRecord(own, a.Fills), full.Rows[len(own.Rows):]...)
 		if len(full.Rows) > 0 {
@@ -70,15 +71,6 @@ func (a Act) lists(tables []grid.Table) []grid.FieldList {
 		}
 	}
 	return all
-}
-
-func tableNamed(tables []grid.Table, name string) grid.Table {
-	for _, t := range tables {
-		if t.Name == name {
-			return t
-		}
-	}
-	return grid.Table{Name: name}
 }
 
 // onRecord are the rows of a table whose blanks an act fills in.
@@ -170,11 +162,10 @@ func (a Act) written(table string) []string {
 const airLines = 6
 
 func airList(tables []grid.Table) grid.FieldList {
-	own := tableNamed(tables, "Air")
+	own := grid.Named(tables, "Air")
 	l := grid.FieldList{Title: own.Name}
-	for _, column := range []string{"Read at", "Temp (F)", "RH (%)", "Instrument", "Note"} {
-		l.Columns = append(l.Columns, heading(own, column))
-	}
+	l.Columns = lists.Each([]string{"Read at", "Temp (F)", "RH (%)", "Instrument", "Note"},
+		func(column string) string { return heading(own, column) })
 	for range airLines {
 		l.Rows = append(l.Rows, make([]string, len(l.Columns)))
 	}

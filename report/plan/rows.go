@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // WithPlans are the tables of a record with the rows that plans ask to be
@@ -14,19 +15,11 @@ import (
 // A thing to be measured again keeps what was written down of its place. The
 // tables given are left as they are.
 func WithPlans(tables []grid.Table, plans []Plan) []grid.Table {
-	tables = slices.Clone(tables)
 	for _, columns := range plannedColumns() {
 		name, columns := columns[0], columns[1:]
-		rows := plannedRows(plans, name)
-		if len(rows) == 0 {
-			continue
+		if rows := plannedRows(plans, name); len(rows) > 0 {
+			tables = grid.Put(tables, filled(grid.Named(tables, name), columns, rows))
 		}
-		at := slices.IndexFunc(tables, func(t grid.Table) bool { return t.Name == name })
-		if at < 0 {
-			at = len(tables)
-			tables = append(tables, grid.Table{Name: name})
-		}
-		tables[at] = filled(tables[at], columns, rows)
 	}
 	return tables
 }
@@ -89,17 +82,10 @@ func plannedRows(plans []Plan, table string) []PlannedRow {
 
 // filled is the table with planned rows below its own.
 func filled(t grid.Table, columns []string, rows []PlannedRow) grid.Table {
-	titles := make([]string, len(columns))
-	for i, column := range columns {
-		titles[i] = heading(t, column)
-	}
-	entries := make([][]string, len(rows))
-	for i, r := range rows {
-		entries[i] = make([]string, len(titles))
-		for k, column := range columns {
-			entries[i][k] = r.Cells[column]
-		}
-	}
+	titles := lists.Each(columns, func(column string) string { return heading(t, column) })
+	entries := lists.Each(rows, func(r PlannedRow) []string {
+		return lists.Each(columns, func(column string) string { return r.Cells[column] })
+	})
 	full := t.With(titles, entries...)
 	for i, r := range rows {
 		keep(full.Rows[len(t.Rows)+i], t, r)

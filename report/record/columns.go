@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/report/record/cell"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
@@ -52,13 +53,8 @@ func identifiers[T any](title string, field func(*T) *[]string) column[T] {
 
 // entries are the parts of an entry that commas part, without blank ones.
 func entries(s string) []string {
-	var all []string
-	for _, part := range strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' }) {
-		if part = evidence.Tidy(part); part != "" {
-			all = append(all, part)
-		}
-	}
-	return all
+	parts := strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' })
+	return lists.Where(lists.Each(parts, evidence.Tidy), func(part string) bool { return part != "" })
 }
 
 // listed is a column of identifiers that each name a row of its own table.
@@ -195,12 +191,14 @@ func clockOrDay[T any](title string, from cell.Era, field func(*T) *evidence.Tim
 	}
 }
 
-// flag is a column of yes and no in which a blank is a no.
-func flag[T any](title string, field func(*T) *bool) column[T] {
-	among := []string{"yes", "no"}
-	return column[T]{Column{Name: title, Takes: grid.Takes{Words: among}}, func(d *decoder, c *grid.Cell, row *T) {
-		w, complaint := oneOf(words(c), among)
-		d.complain(complaint)
-		*field(row) = w == "yes"
-	}}
+// flag is a column of two words, of which a blank is the other than yes.
+func flag[T any](title string, among []string, yes string, field func(*T) *bool) column[T] {
+	var said string
+	col := word(title, among, func(*T) *string { return &said })
+	store := col.read
+	col.read = func(d *decoder, c *grid.Cell, row *T) {
+		store(d, c, row)
+		*field(row) = said == yes
+	}
+	return col
 }

@@ -27,10 +27,10 @@ func match(table, header string, columns []Column) headerMatch {
 		if !evidence.Same(name, c.Name) {
 			continue
 		}
-		if unit, ok := c.carries(in); ok {
+		if unit, ok := c.Carries(in); ok {
 			return headerMatch{i, i, unit, ""}
 		}
-		m.column, m.meant, namesakes = i, i, append(namesakes, c.titles()...)
+		m.column, m.meant, namesakes = i, i, append(namesakes, c.Titles()...)
 	}
 	switch {
 	case m.column < 0:
@@ -51,12 +51,12 @@ func unmatched(table, header string, columns []Column) (meant int, complaint str
 		meant = slices.IndexFunc(columns, func(c Column) bool { return evidence.Same(c.Name, now) })
 		if meant >= 0 {
 			return meant, fmt.Sprintf("%s is now %s; write %s", evidence.Quote(name), evidence.Quote(now),
-				evidence.Either(columns[meant].titles()))
+				evidence.Either(columns[meant].Titles()))
 		}
 	}
 	var names, titles []string
 	for _, c := range columns {
-		names, titles = append(names, c.Name), append(titles, c.titles()...)
+		names, titles = append(names, c.Name), append(titles, c.Titles()...)
 	}
 	near, text := slices.Index(names, evidence.NearMiss(name, names)),
 		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
@@ -74,8 +74,9 @@ func unitMeant(in string, c Column) string {
 	return "carries a unit that is not known here; "
 }
 
-// carries is the unit that the text of a bracket stands for in this column.
-func (c Column) carries(in string) (evidence.Unit, bool) {
+// Carries is the unit that the text of a bracket stands for in this column; one
+// without units has none.
+func (c Column) Carries(in string) (evidence.Unit, bool) {
 	if len(c.Units) == 0 {
 		return evidence.None, in == ""
 	}

@@ -74,7 +74,7 @@ func jobItems() []column[report.Job] {
 		{Column{Name: "Time zone"}, readZone},
 		number("Elevation", []evidence.Unit{evidence.Foot, evidence.Meter}, anything,
 			func(j *job) *evidence.Reading { return &j.Elevation }),
-		{Column{Name: "Acceptance", Takes: grid.Takes{Words: acceptances()}}, readAcceptance},
+		flag("Acceptance", []string{"simple", "guarded"}, "guarded", func(j *job) *bool { return &j.Guarded }),
 		text("Acceptance agreed by", func(j *job) *string { return &j.AcceptanceAgreedBy }),
 		date("Acceptance agreed on", anyYear(), func(j *job) *evidence.Date { return &j.AcceptanceAgreedOn }),
 	}
@@ -96,12 +96,4 @@ func readZone(d *decoder, c *grid.Cell, j *report.Job) {
 		return
 	}
 	j.Zone, j.ZoneName = at, zone
-}
-
-func acceptances() []string { return []string{"simple", "guarded"} }
-
-func readAcceptance(d *decoder, c *grid.Cell, j *report.Job) {
-	w, complaint := oneOf(words(c), acceptances())
-	d.complain(complaint)
-	j.Guarded = w == "guarded"
 }

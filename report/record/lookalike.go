@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record/alike"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
@@ -95,24 +96,25 @@ func resembled(o sheet.Other) (table string, now bool) {
 	return headedAs(o.First), false
 }
 
+func isLookAlike(o sheet.Other) bool {
+	table, _ := resembled(o)
+	return table != ""
+}
+
 // headedAs is the table that has two or more of a first row's names among its
 // starred columns: the one with the most of them.
 func headedAs(first []string) string {
 	best, most := "", 1
-	names := make([]string, len(first))
-	for i, header := range first {
+	names := lists.Each(first, func(header string) string {
 		name, _ := evidence.Parted(header)
-		names[i] = evidence.Key(name)
-	}
+		return evidence.Key(name)
+	})
 	for _, s := range schemas() {
-		starred := 0
-		for _, c := range s.heads() {
-			if c.Star && slices.Contains(names, evidence.Key(c.Name)) {
-				starred++
-			}
-		}
-		if starred > most {
-			best, most = s.title(), starred
+		starred := lists.Where(s.heads(), func(c Column) bool {
+			return c.Star && slices.Contains(names, evidence.Key(c.Name))
+		})
+		if len(starred) > most {
+			best, most = s.title(), len(starred)
 		}
 	}
 	return best

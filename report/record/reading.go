@@ -35,11 +35,12 @@ func (d *decoder) number(c *grid.Cell, rule rule) evidence.Reading {
 		}
 	}
 	r.Place = d.kept(d.cell())
-	c.Kind, c.Text, c.Places = grid.NumberCell, r.Written, uint8(min(decimals(r.Written), 255))
+	c.Kind, c.Text, c.Places = grid.NumberCell, r.Written, uint8(min(Decimals(r.Written), 255))
 	return r
 }
 
-func decimals(written string) int {
+// Decimals is how many figures stand behind the point of a number.
+func Decimals(written string) int {
 	_, after, _ := strings.Cut(written, ".")
 	return len(after)
 }

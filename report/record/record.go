@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record/sheet"
 )
 
@@ -50,12 +51,7 @@ func Standing(path string) (tables []grid.Table, says string) {
 }
 
 // open reads the tables of the record at path.
-func open(path string) (*sheet.Source, error) {
-	return sheet.Open(path, TableNames(), func(o sheet.Other) bool {
-		table, _ := resembled(o)
-		return table != ""
-	})
-}
+func open(path string) (*sheet.Source, error) { return sheet.Open(path, TableNames(), isLookAlike) }
 
 // decoded is the record, its tables settled by the schemas.
 func decoded(from *sheet.Source) (rec Record, err error) {
@@ -113,12 +109,10 @@ func known(from map[string]*sheet.Table) []grid.Table {
 
 // emptyToo says which tables that an area leans on are empty forms.
 func emptyToo(from *sheet.Source) string {
-	var empty []string
-	for _, table := range []string{"Products", "Climates", "Instruments"} {
-		if src := from.Tables[table]; src != nil && src.Blank() {
-			empty = append(empty, table)
-		}
-	}
+	empty := lists.Where([]string{"Products", "Climates", "Instruments"}, func(table string) bool {
+		src := from.Tables[table]
+		return src != nil && src.Blank()
+	})
 	switch n := len(empty); n {
 	case 0:
 		return ""
@@ -145,20 +139,4 @@ func ReadJudged(path, name string) (Record, error) {
 		return Record{}, err
 	}
 	return decoded(from)
-}
-
-// With is the record's tables with one of them in its new form, in the
-// design's order. The record keeps its own.
-func (r Record) With(t grid.Table) []grid.Table {
-	var all []grid.Table
-	for _, s := range schemas() {
-		at := slices.IndexFunc(r.Tables, func(was grid.Table) bool { return was.Name == s.title() })
-		switch {
-		case s.title() == t.Name:
-			all = append(all, t)
-		case at >= 0:
-			all = append(all, r.Tables[at])
-		}
-	}
-	return all
 }

@@ -6,7 +6,6 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"firstboard/report/grid"
 	"firstboard/report/record/sheet"
 )
 
@@ -33,21 +32,5 @@ func TestWriteCSV(t *testing.T) {
 	}
 	if diff := cmp.Diff(rec.Tables, again.Tables, placesAside()); diff != "" {
 		t.Error(diff)
-	}
-}
-
-// With puts a table that was not there in its place.
-func TestWith(t *testing.T) {
-	rec := sound(t, nil)
-	air := grid.Table{Name: "Air"}.With([]string{"Read at", "Temp (F)"}, []string{"2026-03-14 08:00", "70"})
-	var names []string
-	for _, table := range rec.With(air) {
-		names = append(names, table.Name)
-	}
-	if diff := cmp.Diff([]string{"Job", "Areas", "Products", "Climates", "Instruments", "Air"}, names); diff != "" {
-		t.Error(diff)
-	}
-	if len(rec.Tables) != 5 {
-		t.Errorf("the record has %d tables now", len(rec.Tables))
 	}
 }

@@ -95,7 +95,7 @@ func woodTable() table[wood.Row] {
 			text("Species", func(w *row) *string { return &w.Species }),
 			number("Wood temp", fahrenheit(), temperature(), func(w *row) *evidence.Reading { return &w.WoodTemp }),
 			yesNo("Temp corrected", func(w *row) *string { return &w.TempCorrected }),
-			flag("Set aside", func(w *row) *bool { return &w.SetAside }),
+			flag("Set aside", []string{"yes", "no"}, "yes", func(w *row) *bool { return &w.SetAside }),
 			instrument(func(w *row) *string { return &w.Instrument }).must(),
 			text("By", func(w *row) *string { return &w.By }),
 			text("Note", func(w *row) *string { return &w.Note }),

@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record/alike"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
@@ -55,11 +56,7 @@ func (t table[T]) heads() []Column { return headsOf(t.columns) }
 
 // headsOf are columns without the way they are read.
 func headsOf[T any](columns []column[T]) []Column {
-	heads := make([]Column, len(columns))
-	for i, c := range columns {
-		heads[i] = c.Column
-	}
-	return heads
+	return lists.Each(columns, func(c column[T]) Column { return c.Column })
 }
 
 func (t table[T]) read(d *decoder, src *sheet.Table) {
@@ -96,10 +93,7 @@ func (d *decoder) blank(columns []int) {
 	if len(columns) == 0 {
 		return
 	}
-	var others []string
-	for _, at := range columns[1:] {
-		others = append(others, d.src.Header[at])
-	}
+	others := lists.Each(columns[1:], func(at int) string { return d.src.Header[at] })
 	d.column = columns[0]
 	switch list := evidence.List(others); len(others) {
 	case 0:
@@ -179,7 +173,7 @@ func (t table[T]) missing(d *decoder, src *sheet.Table, first []int) {
 	for i, c := range t.columns {
 		if c.Star && first[i] == 0 {
 			d.column = len(src.Header) + i
-			d.faultIn(c.Title(), faults.Told("is missing; add a column "+evidence.Either(c.titles())))
+			d.faultIn(c.Title(), faults.Told("is missing; add a column "+evidence.Either(c.Titles())))
 		}
 	}
 }

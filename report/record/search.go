@@ -22,10 +22,7 @@ func NoRecord(err error) bool {
 // Search finds what may be a record under a path, in a stable order: the path
 // itself, or the records in a folder that is none.
 func Search(path string) []string {
-	return sheet.Search(path, TableNames(), func(o sheet.Other) bool {
-		table, _ := resembled(o)
-		return table != ""
-	})
+	return sheet.Search(path, TableNames(), isLookAlike)
 }
 
 // GatheredMark begins what a workbook of verdicts says of itself; the SHA-256 of

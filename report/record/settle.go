@@ -1,11 +1,10 @@
 package record
 
 import (
-	"slices"
-
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
 )
@@ -23,22 +22,15 @@ type Column struct {
 
 // Title is the column's header with the design's own unit.
 func (c Column) Title() string {
-	if len(c.Units) == 0 {
-		return c.Name
-	}
-	return evidence.Heading(c.Name, c.Units[0])
+	return c.Titles()[0]
 }
 
-// titles are the headers the column may have: one for each unit.
-func (c Column) titles() []string {
+// Titles are the headers the column may have: one for each unit.
+func (c Column) Titles() []string {
 	if len(c.Units) == 0 {
 		return []string{c.Name}
 	}
-	titles := make([]string, len(c.Units))
-	for i, u := range c.Units {
-		titles[i] = evidence.Heading(c.Name, u)
-	}
-	return titles
+	return lists.Each(c.Units, func(u evidence.Unit) string { return evidence.Heading(c.Name, u) })
 }
 
 // Columns are the columns of a table of a record, in the design's order.
@@ -52,28 +44,19 @@ func Columns(table string) []Column {
 // ColumnOf is the column that a header of a table names, counted from 0, and
 // the unit it carries; -1 where there is none or the unit is not one of its own.
 func ColumnOf(table, header string) (int, evidence.Unit) {
-	name, in := evidence.Parted(header)
-	for i, c := range Columns(table) {
-		if !evidence.Same(name, c.Name) {
-			continue
-		}
-		if len(c.Units) == 0 && in == "" {
-			return i, evidence.None
-		}
-		if u, ok := evidence.UnitNamed(in, c.Units); ok {
-			return i, u
-		}
+	if m := match(table, header, Columns(table)); m.complaint == "" {
+		return m.column, m.unit
 	}
 	return -1, evidence.None
 }
 
 func schemaOf(table string) schema {
-	all := schemas()
-	at := slices.IndexFunc(all, func(s schema) bool { return s.title() == table })
-	if at < 0 {
-		return nil
+	for _, s := range schemas() {
+		if s.title() == table {
+			return s
+		}
 	}
-	return all[at]
+	return nil
 }
 
 // Settler settles rows that are brought into a table of a job, by the rules of

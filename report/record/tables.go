@@ -2,6 +2,7 @@ package record
 
 import (
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // schemas are the tables of a record, in the design's order.
@@ -49,9 +50,5 @@ func floorings() []string {
 // TableNames are the names of all tables a record may have, in the design's
 // order.
 func TableNames() []string {
-	var names []string
-	for _, s := range schemas() {
-		names = append(names, s.title())
-	}
-	return names
+	return lists.Each(schemas(), schema.title)
 }

@@ -9,6 +9,7 @@ import (
 	"unicode"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 )
 
@@ -176,7 +177,7 @@ func (l layout) tellable(at int) string {
 
 // named are the names of the columns that have one.
 func (l layout) named() []string {
-	return slices.DeleteFunc(slices.Clone(l.names), func(n string) bool { return n == "" })
+	return lists.Where(l.names, func(n string) bool { return n != "" })
 }
 
 // pair is a record's column and what was told of it.

@@ -10,6 +10,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/record"
+	"firstboard/report/record/sheet"
 )
 
 // goal is the record's table that the rows go into.
@@ -23,13 +24,11 @@ type goal struct {
 // goalOf is the record's own table with the columns that it lacks behind its
 // own. Where it has no rows, its columns take over the units of the file.
 func goalOf(rec record.Record, title string, b matcher) goal {
-	g := goal{table: grid.Table{Name: title}, units: make([]evidence.Unit, len(b.heads))}
-	for range b.heads {
-		g.at = append(g.at, -1)
+	g := goal{
+		table: grid.Named(rec.Tables, title), at: slices.Repeat([]int{-1}, len(b.heads)),
+		units: make([]evidence.Unit, len(b.heads)),
 	}
-	if i := slices.IndexFunc(rec.Tables, func(t grid.Table) bool { return t.Name == title }); i >= 0 {
-		g.table.Header, g.table.Rows = slices.Clone(rec.Tables[i].Header), slices.Clone(rec.Tables[i].Rows)
-	}
+	g.table.Header, g.table.Rows = slices.Clone(g.table.Header), slices.Clone(g.table.Rows)
 	for i, header := range g.table.Header {
 		if head, unit := record.ColumnOf(title, header); head >= 0 {
 			g.at[head], g.units[head] = i, unit
@@ -87,7 +86,7 @@ func (g *goal) convert(c *grid.Cell, t tie) (rounded bool) {
 	x := evidence.Convert(evidence.Of(decimal.RequireFromString(c.Text)), t.unit, to)
 	short := x.Round(most)
 	c.Text = short.Text()
-	c.Places = uint8(decimalsOf(c.Text))
+	c.Places = uint8(record.Decimals(c.Text))
 	return short.Cmp(x) != 0
 }
 
@@ -148,12 +147,10 @@ func (s *seen) sum(cells []grid.Cell, of []int) [16]byte {
 
 // leanNumber is a plain decimal without the zeros that say nothing.
 func leanNumber(s string) string {
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	}
 	sign := ""
-	if strings.HasPrefix(s, "-") {
-		sign, s = "-", s[1:]
+	s, minus := strings.CutPrefix(sheet.WithoutZeros(s), "-")
+	if minus {
+		sign = "-"
 	}
 	if s = strings.TrimLeft(s, "0"); s == "" || s[0] == '.' {
 		s = "0" + s
@@ -162,10 +159,4 @@ func leanNumber(s string) string {
 		return s
 	}
 	return sign + s
-}
-
-// decimalsOf is how many figures stand behind the point of a number.
-func decimalsOf(written string) int {
-	_, after, _ := strings.Cut(written, ".")
-	return len(after)
 }

@@ -4,11 +4,13 @@ import (
 	"cmp"
 	"fmt"
 	"io"
+	"maps"
 	"slices"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
@@ -85,13 +87,8 @@ func Log(rec record.Record, name string, from io.ReadSeeker, in Intake) (Logged,
 
 // settle finds the table, and area and instrument as the record spells them.
 func (in *Intake) settle(rec record.Record) (string, error) {
-	var areas, meters []string
-	for _, a := range rec.Job.Areas {
-		areas = append(areas, a.ID)
-	}
-	for _, m := range rec.Job.Instruments {
-		meters = append(meters, m.ID)
-	}
+	areas := lists.Each(rec.Job.Areas, func(a report.Area) string { return a.ID })
+	meters := lists.Each(slices.Collect(maps.Values(rec.Job.Instruments)), func(m evidence.Instrument) string { return m.ID })
 	slices.SortFunc(meters, func(a, b string) int { return cmp.Or(evidence.Order(a, b), cmp.Compare(a, b)) })
 	table := loggedTable(in.Table)
 	switch {

@@ -2,11 +2,13 @@ package intake
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // order is the one that all dates stand in, or what was told.
@@ -52,11 +54,7 @@ func toldOrder(told string) (dateOrder, error) {
 }
 
 func (k survey) mixed(file string) error {
-	var lines []mention
-	for _, m := range k.against {
-		lines = append(lines, m)
-	}
-	slices.SortFunc(lines, func(a, b mention) int { return a.line - b.line })
+	lines := slices.SortedFunc(maps.Values(k.against), func(a, b mention) int { return a.line - b.line })
 	return fmt.Errorf("%s: its dates do not stand in one order: %s and %s; export it with one order, or add --time-format to leave out the rows in another",
 		file, lines[0], lines[len(lines)-1])
 }
@@ -155,10 +153,8 @@ type unitSaid struct {
 
 // ways are what --column may say of a column in each of its units.
 func (t tie) ways(name string) []string {
-	var all []string
 	base, _ := unbracketed(name)
-	for _, u := range t.Units {
-		all = append(all, evidence.Quote(strings.ToLower(t.Name)+"="+evidence.Heading(base, u)))
-	}
-	return all
+	return lists.Each(t.Units, func(u evidence.Unit) string {
+		return evidence.Quote(strings.ToLower(t.Name) + "=" + evidence.Heading(base, u))
+	})
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 )
 
@@ -69,15 +70,14 @@ func (b *matcher) fixed(name, value string) {
 func (b *matcher) keyed(flag, key string) (head int, in string, err error) {
 	base, in := unbracketed(key)
 	short := squashed(base)
-	var names []string
-	for i, c := range b.heads {
-		names = append(names, c.Name)
-		switch {
-		case short == squashed(c.Name), short == "time" && c.Name == "Read at", short == "temp" &&
-			c.Name == "Wood temp":
-			return i, in, nil
-		}
+	head = slices.IndexFunc(b.heads, func(c record.Column) bool {
+		return short == squashed(c.Name) || short == "time" && c.Name == "Read at" ||
+			short == "temp" && c.Name == "Wood temp"
+	})
+	if head >= 0 {
+		return head, in, nil
 	}
+	names := lists.Each(b.heads, func(c record.Column) string { return c.Name })
 	return 0, "", fmt.Errorf("%s %s: the table has no such column; write time, date, %s", flag, evidence.Quote(key),
 		evidence.Either(names))
 }
@@ -121,7 +121,7 @@ func (b *matcher) tellOne(p pair) error {
 		var ok bool
 		if t.unit, ok = t.measured(unit); !ok && len(t.Units) > 0 {
 			return fmt.Errorf("--column %s: its unit is not known here; write %s", evidence.Quote(p.key+"="+p.told),
-				evidence.Either(t.titles()))
+				evidence.Either(t.Titles()))
 		}
 		t.how = "as told"
 	}
@@ -132,22 +132,10 @@ func (b *matcher) tellOne(p pair) error {
 // measured is the unit that the text of a bracket stands for; a column without
 // units has none.
 func (t tie) measured(in string) (evidence.Unit, bool) {
-	if len(t.Units) == 0 {
-		return evidence.None, in == ""
-	}
 	if u, ok := evidence.UnitMeant(in, t.Units); ok {
 		return u, true
 	}
-	return evidence.UnitNamed(in, t.Units)
-}
-
-// titles are the headers the column may have: one for each unit.
-func (t tie) titles() []string {
-	titles := []string{t.Title()}
-	for _, u := range t.Units[min(1, len(t.Units)):] {
-		titles = append(titles, evidence.Heading(t.Name, u))
-	}
-	return titles
+	return t.Carries(in)
 }
 
 // tellDate puts a column of days beside that of the times of day.
@@ -184,7 +172,7 @@ func (b *matcher) fill(in Intake) error {
 		case p.told == "":
 			return fmt.Errorf("--fill %s: nothing is to be filled in; write it, or leave the column out", whole)
 		case len(t.Units) > 0 && !ok:
-			return fmt.Errorf("--fill %s: the unit is not told; write %s", whole, evidence.Either(t.titles()))
+			return fmt.Errorf("--fill %s: the unit is not told; write %s", whole, evidence.Either(t.Titles()))
 		default:
 			t.unit = u
 		}
@@ -216,11 +204,10 @@ func (b *matcher) guess(head int) error {
 
 // several refuses to choose among columns.
 func (b *matcher) several(c record.Column, found []int) error {
-	var names, ways []string
-	for _, at := range found {
-		names, ways = append(names, evidence.Quote(b.names[at])),
-			append(ways, evidence.Quote(strings.ToLower(c.Name)+"="+b.tellable(at)))
-	}
+	names := lists.Each(found, func(at int) string { return evidence.Quote(b.names[at]) })
+	ways := lists.Each(found, func(at int) string {
+		return evidence.Quote(strings.ToLower(c.Name) + "=" + b.tellable(at))
+	})
 	return fmt.Errorf("%s line %d: the columns %s could each be %s; add --column %s",
 		b.file, b.header, evidence.List(names), c.Name, evidence.Either(ways))
 }
@@ -258,13 +245,5 @@ func (b *matcher) unplaced(c record.Column) error {
 		}
 	}
 	return fmt.Errorf("%s line %d: no column offers %s, which every row needs; it has %s; add --column %s",
-		b.file, b.header, c.Name, evidence.List(quoted(b.named())), evidence.Quote(key+"=..."))
-}
-
-func quoted(all []string) []string {
-	var q []string
-	for _, s := range all {
-		q = append(q, evidence.Quote(s))
-	}
-	return q
+		b.file, b.header, c.Name, evidence.List(lists.Each(b.named(), evidence.Quote)), evidence.Quote(key+"=..."))
 }

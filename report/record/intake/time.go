@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // dateOrder is a set of orders that the three numbers of a date may stand in.
@@ -30,13 +31,7 @@ func (o dateOrder) String() string {
 
 // orders are the single orders of a set.
 func (o dateOrder) orders() []dateOrder {
-	var all []dateOrder
-	for _, one := range []dateOrder{yearFirst, dayFirst, monthFirst} {
-		if o&one != 0 {
-			all = append(all, one)
-		}
-	}
-	return all
+	return lists.Where([]dateOrder{yearFirst, dayFirst, monthFirst}, func(one dateOrder) bool { return o&one != 0 })
 }
 
 // stamp is the time that a cell of an export holds, as it was written.
