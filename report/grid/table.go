@@ -131,3 +131,12 @@ func Put(tables []Table, t Table) []Table {
 	tables[at] = t
 	return tables
 }
+
+// Letters are a column's letters in a spreadsheet: 28 is AB.
+func Letters(column int) string {
+	var s string
+	for ; column > 0; column = (column - 1) / 26 {
+		s = string(rune('A'+(column-1)%26)) + s
+	}
+	return s
+}

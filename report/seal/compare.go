@@ -1,6 +1,7 @@
 package seal
 
 import (
+	"cmp"
 	"fmt"
 	"maps"
 	"math"
@@ -153,21 +154,18 @@ func (s Sheet) cells(now Sheet, results bool) []Change {
 
 // places are the cells that either sheet holds something in, row by row.
 func (s Sheet) places(now Sheet) []string {
-	all := map[string]bool{}
-	for at := range s.Cells {
-		all[at] = true
-	}
+	all := slices.Collect(maps.Keys(s.Cells))
 	for at := range now.Cells {
-		all[at] = true
+		if _, both := s.Cells[at]; !both {
+			all = append(all, at)
+		}
 	}
-	return slices.SortedFunc(maps.Keys(all), func(a, b string) int {
+	slices.SortFunc(all, func(a, b string) int {
 		row, column := position(a)
 		row2, column2 := position(b)
-		if row != row2 {
-			return row - row2
-		}
-		return column - column2
+		return cmp.Or(row-row2, column-column2)
 	})
+	return all
 }
 
 func (c Cell) difference(now Cell, results bool) (Change, bool) {

@@ -156,13 +156,15 @@ func (w workbookPart) ways() []string {
 	if w.Reckons.Mode == "manual" {
 		all = append(all, "formulas are reckoned only when somebody asks for it")
 	}
-	if no := w.Reckons.Full; no == "0" || no == "false" {
+	if no(w.Reckons.Full) {
 		all = append(all, "numbers are reckoned as they are shown")
 	}
 	return all
 }
 
 func yes(attribute string) bool { return attribute == "1" || attribute == "true" }
+
+func no(attribute string) bool { return attribute == "0" || attribute == "false" }
 
 // strange are parts of the file that bring in programs or data from outside.
 func (b *book) strange() []string {
@@ -191,33 +193,73 @@ func (b *book) about(part string) string {
 	return seen(core.Description)
 }
 
-// open opens a part, within bounds that no text and no nesting can break.
-func (b *book) open(part string) (io.ReadCloser, error) {
+// open hands a part to read, within bounds that no text and no nesting can break.
+func (b *book) open(part string, read func(*xml.Decoder) error) error {
 	f := b.parts[part]
 	if f == nil {
-		return nil, fmt.Errorf("the part %s is missing", part)
+		return fmt.Errorf("the part %s is missing", part)
 	}
 	r, err := f.Open()
 	if err != nil {
-		return nil, fmt.Errorf("the part %s is damaged", part)
-	}
-	return bounded{untrusted.Bounded(r), r}, nil
-}
-
-// bounded is a part that is read within bounds.
-type bounded struct {
-	io.Reader
-	io.Closer
-}
-
-func (b *book) decode(part string, into any) error {
-	r, err := b.open(part)
-	if err != nil {
-		return err
+		return damaged(part)
 	}
 	defer r.Close()
-	if err := xml.NewDecoder(r).Decode(into); err != nil {
-		return fmt.Errorf("the part %s is damaged", part)
+	return read(xml.NewDecoder(untrusted.Bounded(r)))
+}
+
+func damaged(part string) error { return fmt.Errorf("the part %s is damaged", part) }
+
+// decode reads the root of a part.
+func (b *book) decode(part string, into any) error {
+	return b.open(part, func(d *xml.Decoder) error {
+		if d.Decode(into) != nil {
+			return damaged(part)
+		}
+		return nil
+	})
+}
+
+// walk hands each element of a part to each as it begins. What each does not
+// read to its end is walked through too.
+func (b *book) walk(part string, each func(element) error) error {
+	return b.open(part, func(d *xml.Decoder) error {
+		for {
+			token, err := d.Token()
+			if err == io.EOF {
+				return nil
+			}
+			if err != nil {
+				return damaged(part)
+			}
+			if begins, ok := token.(xml.StartElement); ok {
+				if err := each(element{begins, d, part}); err != nil {
+					return err
+				}
+			}
+		}
+	})
+}
+
+// element is an element of a part that has just begun.
+type element struct {
+	xml.StartElement
+	rest *xml.Decoder
+	part string
+}
+
+// decode reads the element to its end.
+func (e element) decode(into any) error {
+	if e.rest.DecodeElement(into, &e.StartElement) != nil {
+		return damaged(e.part)
 	}
 	return nil
+}
+
+func (e element) attribute(name string) string {
+	for _, a := range e.Attr {
+		if a.Name.Local == name {
+			return a.Value
+		}
+	}
+	return ""
 }

@@ -1,12 +1,12 @@
 package seal
 
 import (
-	"encoding/xml"
 	"fmt"
-	"io"
 	"slices"
 	"strconv"
 	"strings"
+
+	"firstboard/report/grid"
 )
 
 // drawing reads what lies on a sheet: charts, pictures, shapes and texts, and
@@ -17,16 +17,16 @@ func (s *sheetReader) drawing(part string) error {
 		return err
 	}
 	var at anchor
-	found, err := s.book.walk(part, func(d *xml.Decoder, e xml.StartElement) (string, error) {
+	found, err := s.book.drawn(part, func(e element) (string, error) {
 		switch e.Name.Local {
 		case "oneCellAnchor", "absoluteAnchor", "twoCellAnchor":
 			at = anchor{}
 		case "from":
-			return "", d.DecodeElement(&at.from, &e)
+			return "", e.decode(&at.from)
 		case "to":
-			return "", d.DecodeElement(&at.to, &e)
+			return "", e.decode(&at.to)
 		case "chart":
-			return at.String() + "\n" + links.target(attribute(e, "id")), nil
+			return at.String() + "\n" + links.target(e.attribute("id")), nil
 		case "pic":
 			s.Drawn = append(s.Drawn, "picture "+at.String())
 		case "sp", "cxnSp":
@@ -74,17 +74,17 @@ func (a anchor) String() string {
 	return fmt.Sprintf("at %s to %s", a.from, last)
 }
 
-func (c corner) String() string { return columnName(c.Column+1) + strconv.Itoa(c.Row+1) }
+func (c corner) String() string { return grid.Letters(c.Column+1) + strconv.Itoa(c.Row+1) }
 
 // chart is a chart by its texts, its references, its stored values, the ends of
 // its axes, and what is laid over it.
 func (b *book) chart(part string) (string, error) {
-	found, err := b.walk(part, func(_ *xml.Decoder, e xml.StartElement) (string, error) {
+	found, err := b.drawn(part, func(e element) (string, error) {
 		switch e.Name.Local {
 		case "max", "min":
-			return e.Name.Local + " " + shortNumber(attribute(e, "val")), nil
+			return e.Name.Local + " " + shortNumber(e.attribute("val")), nil
 		case "numFmt":
-			return wordsOf(attribute(e, "formatCode")), nil
+			return wordsOf(e.attribute("formatCode")), nil
 		}
 		return "", nil
 	})
@@ -111,7 +111,7 @@ func (b *book) laidOver(chart string) ([]string, error) {
 	}
 	var all []string
 	for _, part := range links.kinds("chartUserShapes") {
-		found, err := b.walk(part, func(_ *xml.Decoder, e xml.StartElement) (string, error) {
+		found, err := b.drawn(part, func(e element) (string, error) {
 			if name := e.Name.Local; name == "sp" || name == "pic" || name == "cxnSp" {
 				return "shape", nil
 			}
@@ -129,47 +129,26 @@ func (b *book) laidOver(chart string) ([]string, error) {
 // what was marked in it.
 type drawnParts struct{ said, refers, values, marked []string }
 
-// walk goes through a part: texts (t), references (f) and values (v) are kept,
+// drawn goes through a part: texts (t), references (f) and values (v) are kept,
 // and what mark gives for an element.
-func (b *book) walk(part string, mark func(*xml.Decoder, xml.StartElement) (string, error)) (drawnParts, error) {
-	var found drawnParts
-	r, err := b.open(part)
-	if err != nil {
-		return found, err
-	}
-	defer r.Close()
-	d := xml.NewDecoder(r)
-	for {
-		token, err := d.Token()
-		if err == io.EOF {
-			return found, nil
+func (b *book) drawn(part string, mark func(element) (string, error)) (found drawnParts, err error) {
+	err = b.walk(part, func(e element) error {
+		switch e.Name.Local {
+		case "t", "f", "v":
+			return found.keepText(e)
 		}
-		if e, ok := token.(xml.StartElement); ok && err == nil {
-			err = found.keep(d, e, mark)
+		marked, err := mark(e)
+		if marked != "" {
+			found.marked = append(found.marked, marked)
 		}
-		if err != nil {
-			return found, fmt.Errorf("the part %s is damaged", part)
-		}
-	}
+		return err
+	})
+	return found, err
 }
 
-func (p *drawnParts) keep(d *xml.Decoder, e xml.StartElement,
-	mark func(*xml.Decoder, xml.StartElement) (string, error),
-) error {
-	switch e.Name.Local {
-	case "t", "f", "v":
-		return p.keepText(d, e)
-	}
-	marked, err := mark(d, e)
-	if marked != "" {
-		p.marked = append(p.marked, marked)
-	}
-	return err
-}
-
-func (p *drawnParts) keepText(d *xml.Decoder, e xml.StartElement) error {
+func (p *drawnParts) keepText(e element) error {
 	var text string
-	if err := d.DecodeElement(&text, &e); err != nil {
+	if err := e.decode(&text); err != nil {
 		return err
 	}
 	if text = seen(text); text == "" {

@@ -4,24 +4,24 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"firstboard/report/grid"
 )
 
 // normal is a formula or a reference in a form that does not depend on the
 // program that saved it: without spaces, in capitals, numbers at their
 // shortest, names of sheets without quotes. Texts in it are kept.
 func normal(formula string) string {
-	if formula == "" {
-		return ""
+	return outsideTexts(strings.TrimPrefix(strings.TrimSpace(formula), "="), normalCode)
+}
+
+// outsideTexts is a formula with what stands outside its quoted texts changed.
+func outsideTexts(formula string, changed func(code string) string) string {
+	parts := splitTexts(formula)
+	for i := 0; i < len(parts); i += 2 {
+		parts[i] = changed(parts[i])
 	}
-	var b strings.Builder
-	for i, part := range splitTexts(strings.TrimPrefix(strings.TrimSpace(formula), "=")) {
-		if i%2 == 1 {
-			b.WriteString(`"` + part + `"`)
-			continue
-		}
-		b.WriteString(normalCode(part))
-	}
-	return b.String()
+	return strings.Join(parts, `"`)
 }
 
 // splitTexts parts a formula at its quoted texts: those stand at odd places. A
@@ -59,7 +59,8 @@ func normalCode(code string) string {
 	if !strings.Contains(code, ".") {
 		return code
 	}
-	return numberPattern().ReplaceAllStringFunc(code, func(s string) string {
+	decimals := regexp.MustCompile(`\d*\.\d+(E[+-]?\d+)?`)
+	return decimals.ReplaceAllStringFunc(code, func(s string) string {
 		x, err := strconv.ParseFloat(s, 64)
 		if err != nil {
 			return s
@@ -68,25 +69,14 @@ func normalCode(code string) string {
 	})
 }
 
-// numberPattern finds numbers with a decimal point.
-func numberPattern() *regexp.Regexp { return regexp.MustCompile(`\d*\.\d+(E[+-]?\d+)?`) }
-
 // shifted is a shared formula as it stands so many rows and columns away from
 // the cell that carries it.
 func shifted(formula string, rows, columns int) string {
-	var b strings.Builder
-	for i, part := range splitTexts(formula) {
-		if i%2 == 1 {
-			b.WriteString(`"` + part + `"`)
-			continue
-		}
-		b.WriteString(cellPattern().ReplaceAllStringFunc(part,
-			func(s string) string { return moved(s, rows, columns) }))
-	}
-	return b.String()
+	cells := regexp.MustCompile(`\$?\b[A-Z]{1,3}\$?[0-9]{1,7}\b`)
+	return outsideTexts(formula, func(code string) string {
+		return cells.ReplaceAllStringFunc(code, func(s string) string { return moved(s, rows, columns) })
+	})
 }
-
-func cellPattern() *regexp.Regexp { return regexp.MustCompile(`\$?\b[A-Z]{1,3}\$?[0-9]{1,7}\b`) }
 
 // moved is a reference so many rows and columns away, where it is relative.
 func moved(ref string, rows, columns int) string {
@@ -94,7 +84,7 @@ func moved(ref string, rows, columns int) string {
 	n := strings.IndexAny(letters, "$0123456789")
 	column, row := letters[:n], letters[n:]
 	if !strings.HasPrefix(ref, "$") {
-		column = columnName(columnNumber(column) + columns)
+		column = grid.Letters(columnNumber(column) + columns)
 	} else {
 		column = "$" + column
 	}
@@ -115,13 +105,4 @@ func columnNumber(letters string) int {
 		n = n*26 + int(c-'A') + 1
 	}
 	return n
-}
-
-// columnName is the letters of a column.
-func columnName(n int) string {
-	var s string
-	for ; n > 0; n = (n - 1) / 26 {
-		s = string(rune('A'+(n-1)%26)) + s
-	}
-	return s
 }

@@ -1,8 +1,6 @@
 package seal
 
 import (
-	"encoding/xml"
-	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
@@ -10,7 +8,7 @@ import (
 )
 
 // conditional reads the rules that change how cells look.
-func (s *sheetReader) conditional(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) conditional(e element) error {
 	var p struct {
 		Rules []struct {
 			Kind     string   `xml:"type,attr"`
@@ -20,15 +18,15 @@ func (s *sheetReader) conditional(d *xml.Decoder, e xml.StartElement) error {
 			Formulas []string `xml:"formula"`
 		} `xml:"cfRule"`
 	}
-	if err := d.DecodeElement(&p, &e); err != nil {
-		return fmt.Errorf("the part %s is damaged", s.part)
+	if err := e.decode(&p); err != nil {
+		return err
 	}
 	for _, r := range p.Rules {
 		says := ""
 		if n, err := strconv.Atoi(r.Look); err == nil && n < len(s.looks) {
 			says = s.looks[n]
 		}
-		mark := []string{"conditional format", ranges(attribute(e, "sqref")), r.Kind, r.Operator, r.Text, says}
+		mark := []string{"conditional format", ranges(e.attribute("sqref")), r.Kind, r.Operator, r.Text, says}
 		for _, f := range r.Formulas {
 			mark = append(mark, normal(f))
 		}
@@ -45,24 +43,24 @@ func ranges(list string) string {
 }
 
 // inputCheck reads what a cell asks of who types into it.
-func (s *sheetReader) inputCheck(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) inputCheck(e element) error {
 	var p struct {
 		First  string `xml:"formula1"`
 		Second string `xml:"formula2"`
 	}
-	if err := d.DecodeElement(&p, &e); err != nil {
-		return fmt.Errorf("the part %s is damaged", s.part)
+	if err := e.decode(&p); err != nil {
+		return err
 	}
-	s.mark("input check", ranges(attribute(e, "sqref")), attribute(e, "type"), normal(p.First), normal(p.Second),
-		seen(attribute(e, "promptTitle")), seen(attribute(e, "prompt")), seen(attribute(e, "error")))
+	s.mark("input check", ranges(e.attribute("sqref")), e.attribute("type"), normal(p.First), normal(p.Second),
+		seen(e.attribute("promptTitle")), seen(e.attribute("prompt")), seen(e.attribute("error")))
 	return nil
 }
 
 // margin reads a header or a footer without its fonts.
-func (s *sheetReader) margin(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) margin(e element) error {
 	var text string
-	if err := d.DecodeElement(&text, &e); err != nil {
-		return fmt.Errorf("the part %s is damaged", s.part)
+	if err := e.decode(&text); err != nil {
+		return err
 	}
 	text = regexp.MustCompile(`&"[^"]*"|&K[0-9A-F]{6}|&[0-9]+`).ReplaceAllString(text, "")
 	if text = seen(text); text != "" {
@@ -73,36 +71,35 @@ func (s *sheetReader) margin(d *xml.Decoder, e xml.StartElement) error {
 
 // view reads what of a sheet's view hides something: rows that are hidden unless
 // they say otherwise, zeros, and rows above a frozen one that nobody can reach.
-func (s *sheetReader) view(e xml.StartElement) {
-	no := func(name string) bool { v := attribute(e, name); return v == "0" || v == "false" }
+func (s *sheetReader) view(e element) {
 	switch e.Name.Local {
 	case "sheetFormatPr":
-		if yes(attribute(e, "zeroHeight")) {
+		if yes(e.attribute("zeroHeight")) {
 			s.mark("rows are hidden unless they say otherwise")
 		}
 	case "sheetView":
-		s.top, _ = position(attribute(e, "topLeftCell"))
-		if no("showZeros") {
+		s.top, _ = position(e.attribute("topLeftCell"))
+		if no(e.attribute("showZeros")) {
 			s.mark("zeros are not shown")
 		}
-		if yes(attribute(e, "showFormulas")) {
+		if yes(e.attribute("showFormulas")) {
 			s.mark("formulas are shown in place of what they give")
 		}
 	case "pane":
-		if strings.HasPrefix(attribute(e, "state"), "frozen") && s.top > 1 {
+		if strings.HasPrefix(e.attribute("state"), "frozen") && s.top > 1 {
 			s.mark("nothing above row", strconv.Itoa(s.top), "can be reached")
 		}
 	}
 }
 
 // sparkline reads a picture within a cell.
-func (s *sheetReader) sparkline(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) sparkline(e element) error {
 	var p struct {
 		Of string `xml:"f"`
 		At string `xml:"sqref"`
 	}
-	if err := d.DecodeElement(&p, &e); err != nil {
-		return fmt.Errorf("the part %s is damaged", s.part)
+	if err := e.decode(&p); err != nil {
+		return err
 	}
 	s.mark("small chart in", p.At, "of", normal(p.Of))
 	return nil

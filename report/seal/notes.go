@@ -1,7 +1,5 @@
 package seal
 
-import "encoding/xml"
-
 // beside reads what a sheet refers to and does not hold itself: notes on its
 // cells, and controls.
 func (s *sheetReader) beside() error {
@@ -39,7 +37,7 @@ func (s *sheetReader) comments(part string) error {
 		return err
 	}
 	for _, n := range p.Notes {
-		s.mark("comment on", n.At+":", seen(n.Text.String()))
+		s.mark("comment on", n.At+":", seen(string(n.Text)))
 	}
 	for _, n := range p.Threads {
 		s.mark("comment on", n.At+":", seen(n.Text))
@@ -50,11 +48,11 @@ func (s *sheetReader) comments(part string) error {
 // controls reads what lies on a sheet in an older form than drawings: buttons
 // and the like. Notes on cells are drawn in it too and are read elsewhere.
 func (s *sheetReader) controls(part string) {
-	_, err := s.book.walk(part, func(_ *xml.Decoder, e xml.StartElement) (string, error) {
-		if kind := attribute(e, "ObjectType"); e.Name.Local == "ClientData" && kind != "Note" {
+	err := s.book.walk(part, func(e element) error {
+		if kind := e.attribute("ObjectType"); e.Name.Local == "ClientData" && kind != "Note" {
 			s.mark("a control:", kind)
 		}
-		return "", nil
+		return nil
 	})
 	if err != nil { // this form need not be whole
 		s.mark("a drawing that cannot be read")

@@ -106,14 +106,12 @@ func Typed(was, now, kept []grid.Table) []string {
 	var all []string
 	for _, t := range now {
 		known := map[string]bool{}
-		for _, tables := range [][]grid.Table{was, kept} {
-			for _, o := range tables {
-				if o.Name != t.Name {
-					continue
-				}
-				for l := range lines(o) {
-					known[l] = true
-				}
+		for _, o := range slices.Concat(was, kept) {
+			if o.Name != t.Name {
+				continue
+			}
+			for l := range lines(o) {
+				known[l] = true
 			}
 		}
 		for l := range lines(t) {

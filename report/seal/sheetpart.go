@@ -1,12 +1,12 @@
 package seal
 
 import (
-	"encoding/xml"
 	"fmt"
-	"io"
-	"sort"
+	"slices"
 	"strconv"
 	"strings"
+
+	"firstboard/report/grid"
 )
 
 // sheetReader reads one sheet, element by element.
@@ -30,77 +30,51 @@ func (b *book) sheet(part string) (Sheet, error) {
 	if err != nil {
 		return Sheet{}, err
 	}
-	r, err := b.open(part)
-	if err != nil {
-		return Sheet{}, err
-	}
-	defer r.Close()
 	s := sheetReader{book: b, part: part, links: links, shared: map[string]sharedFormula{}}
 	s.Cells = map[string]Cell{}
-	d := xml.NewDecoder(r)
-	for {
-		token, err := d.Token()
-		if err == io.EOF {
-			break
-		}
-		if err != nil {
-			return Sheet{}, fmt.Errorf("the part %s is damaged", part)
-		}
-		if start, ok := token.(xml.StartElement); ok {
-			if err := s.element(d, start); err != nil {
-				return Sheet{}, err
-			}
-		}
+	if err := b.walk(part, s.element); err != nil {
+		return Sheet{}, err
 	}
 	if err := s.beside(); err != nil {
 		return Sheet{}, err
 	}
-	sort.Strings(s.Marks)
-	sort.Strings(s.Merges)
-	sort.Strings(s.Drawn)
+	slices.Sort(s.Marks)
+	slices.Sort(s.Merges)
+	slices.Sort(s.Drawn)
 	return s.Sheet, nil
 }
 
-func attribute(e xml.StartElement, name string) string {
-	for _, a := range e.Attr {
-		if a.Name.Local == name {
-			return a.Value
-		}
-	}
-	return ""
-}
-
-func (s *sheetReader) element(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) element(e element) error {
 	switch e.Name.Local {
 	case "row":
 		return s.newRow(e)
 	case "col":
 		if gone(e, "width", leastWidth) {
-			s.Columns = append(s.Columns, attribute(e, "min")+" to "+attribute(e, "max"))
+			s.Columns = append(s.Columns, e.attribute("min")+" to "+e.attribute("max"))
 		}
 	case "c":
-		return s.cell(d, e)
+		return s.cell(e)
 	case "mergeCell":
-		s.Merges = append(s.Merges, attribute(e, "ref"))
+		s.Merges = append(s.Merges, e.attribute("ref"))
 	case "conditionalFormatting":
-		return s.conditional(d, e)
+		return s.conditional(e)
 	case "dataValidation":
-		return s.inputCheck(d, e)
+		return s.inputCheck(e)
 	case "hyperlink":
-		to := attribute(e, "location") + s.links.target(attribute(e, "id"))
-		s.mark("link", attribute(e, "ref"), "to", normal(strings.TrimPrefix(to, "#")))
+		to := e.attribute("location") + s.links.target(e.attribute("id"))
+		s.mark("link", e.attribute("ref"), "to", normal(strings.TrimPrefix(to, "#")))
 	case "oddHeader", "oddFooter", "evenHeader", "evenFooter", "firstHeader", "firstFooter":
-		return s.margin(d, e)
+		return s.margin(e)
 	case "drawing":
-		return s.drawing(s.links.target(attribute(e, "id")))
+		return s.drawing(s.links.target(e.attribute("id")))
 	case "sheetFormatPr", "sheetView", "pane":
 		s.view(e)
 	case "tablePart":
-		return s.table(s.links.target(attribute(e, "id")))
+		return s.table(s.links.target(e.attribute("id")))
 	case "picture":
 		s.mark("a picture behind the cells")
 	case "sparkline":
-		return s.sparkline(d, e)
+		return s.sparkline(e)
 	}
 	return nil
 }
@@ -115,15 +89,15 @@ const (
 )
 
 // gone says whether a row or a column shows nothing.
-func gone(e xml.StartElement, size string, least float64) bool {
-	x, err := strconv.ParseFloat(attribute(e, size), 64)
-	return yes(attribute(e, "hidden")) || err == nil && x < least
+func gone(e element, size string, least float64) bool {
+	x, err := strconv.ParseFloat(e.attribute(size), 64)
+	return yes(e.attribute("hidden")) || err == nil && x < least
 }
 
 // newRow begins a row. One without a number follows the one before it.
-func (s *sheetReader) newRow(e xml.StartElement) error {
+func (s *sheetReader) newRow(e element) error {
 	s.row, s.column = s.row+1, 0
-	if r := attribute(e, "r"); r != "" {
+	if r := e.attribute("r"); r != "" {
 		n, err := strconv.Atoi(r)
 		if err != nil || n < s.row {
 			return fmt.Errorf("the part %s has the row %q in the wrong place", s.part, r)
@@ -138,11 +112,11 @@ func (s *sheetReader) newRow(e xml.StartElement) error {
 
 // place is where a cell stands. One that does not say it follows the one before
 // it; one out of order would be seen by one program and not by another.
-func (s *sheetReader) place(e xml.StartElement) (string, error) {
-	at := attribute(e, "r")
+func (s *sheetReader) place(e element) (string, error) {
+	at := e.attribute("r")
 	if at == "" {
 		s.column++
-		return columnName(s.column) + strconv.Itoa(s.row), nil
+		return grid.Letters(s.column) + strconv.Itoa(s.row), nil
 	}
 	row, column := position(at)
 	if row != s.row || column <= s.column {
@@ -162,23 +136,23 @@ type cellPart struct {
 	Inline richText `xml:"is"`
 }
 
-func (s *sheetReader) cell(d *xml.Decoder, e xml.StartElement) error {
+func (s *sheetReader) cell(e element) error {
 	var p cellPart
-	if err := d.DecodeElement(&p, &e); err != nil {
-		return fmt.Errorf("the part %s is damaged", s.part)
+	if err := e.decode(&p); err != nil {
+		return err
 	}
 	at, err := s.place(e)
 	if err != nil {
 		return err
 	}
 	c := Cell{Formula: normal(s.formula(at, p))}
-	if err := s.value(&c, attribute(e, "t"), p); err != nil {
+	if err := s.value(&c, e.attribute("t"), p); err != nil {
 		return err
 	}
 	if c == (Cell{}) {
 		return nil
 	}
-	style, _ := strconv.Atoi(attribute(e, "s")) // the first where none is told
+	style, _ := strconv.Atoi(e.attribute("s")) // the first where none is told
 	if style >= 0 && style < len(s.formats) {
 		c.Format = s.formats[style]
 	}
@@ -220,7 +194,7 @@ func position(at string) (row, column int) {
 func (s *sheetReader) value(c *Cell, kind string, p cellPart) error {
 	switch {
 	case kind == "inlineStr":
-		c.Kind, c.Value = "s", p.Inline.String()
+		c.Kind, c.Value = "s", string(p.Inline)
 	case p.Value == nil:
 	case kind == "s":
 		n, err := strconv.Atoi(*p.Value)

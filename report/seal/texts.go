@@ -4,7 +4,6 @@ import (
 	"encoding/xml"
 	"errors"
 	"fmt"
-	"io"
 	"strings"
 
 	"firstboard/report/untrusted"
@@ -15,34 +14,23 @@ func (b *book) readTexts(part string) error {
 	if part == "" {
 		return nil
 	}
-	r, err := b.open(part)
-	if err != nil {
-		return err
-	}
-	defer r.Close()
-	d := xml.NewDecoder(r)
-	for {
-		token, err := d.Token()
-		if err == io.EOF {
+	return b.walk(part, func(e element) error {
+		if e.Name.Local != "si" {
 			return nil
 		}
-		if err != nil {
-			return fmt.Errorf("the part %s is damaged", part)
+		var t richText
+		if err := e.decode(&t); err != nil {
+			return err
 		}
-		if start, ok := token.(xml.StartElement); ok && start.Name.Local == "si" {
-			var t richText
-			if err := d.DecodeElement(&t, &start); err != nil {
-				return fmt.Errorf("the part %s is damaged", part)
-			}
-			if b.texts = append(b.texts, t.String()); len(b.texts) > mostCells {
-				return fmt.Errorf("the part %s lists more texts than a workbook has cells", part)
-			}
+		if b.texts = append(b.texts, string(t)); len(b.texts) > mostCells {
+			return fmt.Errorf("the part %s lists more texts than a workbook has cells", part)
 		}
-	}
+		return nil
+	})
 }
 
 // richText is a text that may be in runs.
-type richText struct{ whole string }
+type richText string
 
 // UnmarshalXML reads the text and its runs, but not how they are pronounced.
 func (t *richText) UnmarshalXML(d *xml.Decoder, _ xml.StartElement) error {
@@ -75,11 +63,9 @@ func (t *richText) UnmarshalXML(d *xml.Decoder, _ xml.StartElement) error {
 			return errors.New(untrusted.TooLong)
 		}
 	}
-	t.whole = all.String()
+	*t = richText(all.String())
 	return nil
 }
-
-func (t richText) String() string { return t.whole }
 
 // seen is a text as every program keeps it: lines end alike, and there are no
 // tabs and no spaces at its ends.

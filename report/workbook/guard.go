@@ -74,7 +74,7 @@ func (g guarded) compared(signed bool) []comparison {
 	parts := []comparison{{"header", differ(g.stretch(1, 1, wide, 1))}, {"cells beyond", g.beyond()}}
 	for column := 1; column <= wide; column++ {
 		a, b := g.stretch(column, 2, column, tall)
-		parts = append(parts, comparison{"column " + formula.Letters(column), sums(a, b, hasText(g.table, column))})
+		parts = append(parts, comparison{"column " + grid.Letters(column), sums(a, b, hasText(g.table, column))})
 	}
 	return parts
 }

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -45,7 +46,7 @@ func cellsOf(column, first, last int) string {
 
 // areaTints color verdict and outcomes by what they give now.
 func areaTints(first, last int) []writer.Tint {
-	outcome, counts := formula.Letters(outcomeColumn), formula.Letters(countsColumn)
+	outcome, counts := grid.Letters(outcomeColumn), grid.Letters(countsColumn)
 	cells := cellsOf(outcomeColumn, first, last)
 	at := fmt.Sprintf("$%s%d", outcome, first)
 	stops := fmt.Sprintf(`AND($%s%d="deciding",%s<>"met")`, counts, first, at)

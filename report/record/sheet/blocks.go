@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // mostMerged is how many merged blocks of a sheet are kept.
@@ -66,7 +67,7 @@ func blockAt(ref string) (Block, error) {
 
 // String is the block as a spreadsheet names it: B7:C9.
 func (b Block) String() string {
-	return Letters(b.Left) + strconv.Itoa(b.Top) + ":" + Letters(b.Right) + strconv.Itoa(b.Bottom)
+	return grid.Letters(b.Left) + strconv.Itoa(b.Top) + ":" + grid.Letters(b.Right) + strconv.Itoa(b.Bottom)
 }
 
 // Holds says whether a block of several cells reaches into the table: the
@@ -77,13 +78,4 @@ func (s *Table) Holds(b Block) bool {
 		last = s.Rows[n-1].Number
 	}
 	return b != Block{b.Left, b.Top, b.Left, b.Top} && b.Left <= len(s.Header) && b.Top <= last
-}
-
-// Letters are a column's letters in a spreadsheet: 28 is AB.
-func Letters(column int) string {
-	var s string
-	for ; column > 0; column = (column - 1) / 26 {
-		s = string(rune('A'+(column-1)%26)) + s
-	}
-	return s
 }

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // Place is a row or a cell of the record. Rows and columns count from 1; a
@@ -32,7 +33,7 @@ func (p *Place) String() string {
 	case p.In.Sheet == "":
 		return p.In.File + " row " + number
 	case p.Column > 0:
-		return evidence.Tidy(p.In.Sheet) + "!" + Letters(int(p.Column)) + number
+		return evidence.Tidy(p.In.Sheet) + "!" + grid.Letters(int(p.Column)) + number
 	}
 	return evidence.Tidy(p.In.Sheet) + " row " + number
 }

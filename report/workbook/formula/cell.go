@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 )
 
 // Cell is a cell of the workbook: its sheet, its column and its row, counted
@@ -26,19 +27,10 @@ func (c Cell) Ref() string { return Quoted(c.Sheet) + "!" + Name(c.Column, c.Row
 func Quoted(sheet string) string { return "'" + strings.ReplaceAll(sheet, "'", "''") + "'" }
 
 // Name is a cell by its column and row: B7.
-func Name(column, row int) string { return Letters(column) + strconv.Itoa(row) }
+func Name(column, row int) string { return grid.Letters(column) + strconv.Itoa(row) }
 
 // Fixed is the same for a reference that stays where it is: $B$7.
-func Fixed(column, row int) string { return "$" + Letters(column) + "$" + strconv.Itoa(row) }
-
-// Letters are the name of a column.
-func Letters(column int) string {
-	const letters = 26
-	if column <= letters {
-		return string(rune('A' + column - 1))
-	}
-	return Letters((column-1)/letters) + Letters((column-1)%letters+1)
-}
+func Fixed(column, row int) string { return "$" + grid.Letters(column) + "$" + strconv.Itoa(row) }
 
 // Text is a text within a formula.
 func Text(s string) string { return `"` + strings.ReplaceAll(s, `"`, `""`) + `"` }

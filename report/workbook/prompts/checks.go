@@ -8,7 +8,6 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report/grid"
-	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 )
 
@@ -21,7 +20,7 @@ func Checks(f grid.Form) []*excelize.DataValidation {
 		if field.Header == "" {
 			continue
 		}
-		column := formula.Letters(i + 1)
+		column := grid.Letters(i + 1)
 		head := excelize.NewDataValidation(true)
 		head.SetInput(promptTitle(field.Header), prompt(field))
 		head.SetSqref(column + "1")
