@@ -127,10 +127,10 @@ func (g gathering) targets() []target {
 }
 
 func (g gathering) writeBook(w io.Writer) error {
-	var listings []workbook.Listing
+	listings := g.Sheets()
 	var tables []grid.Table
-	for _, s := range g.Sheets() {
-		listings, tables = append(listings, workbook.Listing(s)), append(tables, s.Table)
+	for _, l := range listings {
+		tables = append(tables, l.Table)
 	}
 	says := record.GatheredMark + seal.OfTables(tables)
 	return workbook.WriteListings(w, madeWith(), "Verdicts of many records", says, listings)

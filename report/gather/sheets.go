@@ -7,21 +7,13 @@ import (
 	"firstboard/report/grid"
 )
 
-// Sheet is a table to show people: how wide its columns stand, in digits, and
-// how many of them are printed.
-type Sheet struct {
-	grid.Table
-	Widths  []float64
-	Printed int
-}
-
 // SheetNames are the names of the sheets in their order.
 func SheetNames() []string { return []string{"Verdicts", "Summary", "Falls due", "Not read"} }
 
 // Sheets are the tables of all that was gathered.
-func (g Gathered) Sheets() []Sheet {
+func (g Gathered) Sheets() []grid.Listing {
 	names := SheetNames()
-	return []Sheet{
+	return []grid.Listing{
 		sheetOf(names[0], verdictColumns(), printedOfVerdicts, g.Rows),
 		sheetOf(names[1], summaryColumns(), 0, g.summary()),
 		sheetOf(names[2], dueColumns(), 0, g.Due),
@@ -38,8 +30,8 @@ type column[T any] struct {
 }
 
 // sheetOf lists things, a row each.
-func sheetOf[T any](name string, columns []column[T], printed int, things []T) Sheet {
-	s := Sheet{Table: grid.Table{Name: name, Rows: make([]grid.Row, 0, len(things))}, Printed: printed}
+func sheetOf[T any](name string, columns []column[T], printed int, things []T) grid.Listing {
+	s := grid.Listing{Table: grid.Table{Name: name, Rows: make([]grid.Row, 0, len(things))}, Printed: printed}
 	for _, c := range columns {
 		s.Header, s.Widths = append(s.Header, c.name), append(s.Widths, c.width)
 	}

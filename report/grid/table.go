@@ -14,6 +14,14 @@ type Table struct {
 	Rows   []Row
 }
 
+// Listing is a table that no record holds: how wide its columns stand, in
+// digits, and how many of them are printed, 0 for all.
+type Listing struct {
+	Table
+	Widths  []float64
+	Printed int
+}
+
 // Row is one row and the number it has in its file or sheet, header and
 // blank lines counted.
 type Row struct {

@@ -44,7 +44,7 @@ func deskOf(b Book) *desk {
 		areas = append(areas, chart.Area{Name: t.Areas[i], Pictures: pictures})
 	}
 	return &desk{
-		plots: chart.Lay(t.Plotted, areas, typed.plotted),
+		plots: chart.Lay(t.Plotted, areas, typed.at),
 		book:  b, titles: t, typed: typed, guard: guardOf(b, t),
 		figures: formula.NewFigures(t.Figures, figuresHead+1),
 	}

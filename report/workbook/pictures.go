@@ -3,8 +3,6 @@ package workbook
 import (
 	"slices"
 
-	"firstboard/report/evidence"
-	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -81,48 +79,8 @@ func ones(yes bool) int {
 
 // plottedPage is the hidden sheet of the numbers behind the pictures.
 func (d *desk) plottedPage() writer.Page {
-	var rows []writer.Row
-	for _, cells := range d.plots.Rows() {
-		var r writer.Row
-		for _, c := range cells {
-			r.Cells = append(r.Cells, writer.Cell{
-				Value: c.Value, Formula: c.Formula, Across: c.Across, Look: plottedLook(c),
-			})
-		}
-		rows = append(rows, r)
-	}
+	rows := d.plots.Rows()
 	p := writer.Page{Name: d.titles.Plotted, Rows: writer.Numbered(rows), Last: len(rows), Grid: true, Hidden: true}
-	for range max(d.plots.Widest(), 8) {
-		p.Widths = append(p.Widths, 17)
-	}
+	p.Widths = slices.Repeat([]float64{17}, max(d.plots.Widest(), 8))
 	return p
-}
-
-func plottedLook(c chart.Cell) style.Look {
-	switch c.Form {
-	case chart.Text:
-		return style.Look{Boxed: true}
-	case chart.Heading:
-		return style.Look{Tone: style.Heading}
-	case chart.Title:
-		return style.Look{Bold: true}
-	case chart.Number:
-		return style.Look{Boxed: true, Form: style.Number, Places: c.Places}
-	case chart.Day:
-		return style.Look{Boxed: true, Form: style.Day}
-	case chart.Minute:
-		return style.Look{Boxed: true, Form: style.Minute}
-	case chart.Second:
-		return style.Look{Boxed: true, Form: style.Second}
-	}
-	return style.Look{}
-}
-
-// plotted is a cell of the record as the pictures take it.
-func (t typed) plotted(p evidence.Place) (chart.Cell, bool) {
-	c, known := t.at(p)
-	forms := map[style.Form]chart.Form{
-		style.Number: chart.Number, style.Day: chart.Day, style.Minute: chart.Minute, style.Second: chart.Second,
-	}
-	return chart.Cell{Value: c.Value, Formula: c.Formula, Form: forms[c.Look.Form], Places: c.Look.Places}, known
 }

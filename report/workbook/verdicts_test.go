@@ -14,7 +14,7 @@ import (
 
 // listing is a table of a row with a cell of every kind, and one of texts that
 // a spreadsheet would take for formulas.
-func listing() Listing {
+func listing() grid.Listing {
 	text := func(s string) grid.Cell { return grid.Cell{Kind: grid.TextCell, Text: s} }
 	rows := []grid.Row{
 		{Number: 2, Cells: []grid.Cell{
@@ -26,7 +26,7 @@ func listing() Listing {
 		}},
 		{Number: 3, Cells: []grid.Cell{text("=1+1"), text("+1"), text("-1"), text("@a"), text(strings.Repeat("é", 40_000))}},
 	}
-	return Listing{
+	return grid.Listing{
 		Table:  grid.Table{Name: "Verdicts", Header: []string{"Verdict", "Value", "On", "At", "Words"}, Rows: rows},
 		Widths: []float64{10, 10, 12, 18, 40}, Printed: 3,
 	}
@@ -35,7 +35,7 @@ func listing() Listing {
 func TestListings(t *testing.T) {
 	var first, second bytes.Buffer
 	for _, b := range []*bytes.Buffer{&first, &second} {
-		if err := WriteListings(b, "tool", "title", "says", []Listing{listing()}); err != nil {
+		if err := WriteListings(b, "tool", "title", "says", []grid.Listing{listing()}); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -88,7 +88,7 @@ func TestListings(t *testing.T) {
 func TestListingOfTooManyRows(t *testing.T) {
 	l := listing()
 	l.Rows = make([]grid.Row, excelize.TotalRows)
-	if err := WriteListings(io.Discard, "tool", "title", "says", []Listing{l}); err == nil ||
+	if err := WriteListings(io.Discard, "tool", "title", "says", []grid.Listing{l}); err == nil ||
 		!strings.Contains(err.Error(), "more than a sheet holds") {
 		t.Errorf("%v", err)
 	}
@@ -116,7 +116,7 @@ func TestALargeSheetIsHeldInMemory(t *testing.T) {
 	for len(l.Rows)*len(long) < 2*excelize.StreamChunkSize {
 		l.Rows = append(l.Rows, grid.Row{Number: len(l.Rows) + 2, Cells: []grid.Cell{{Kind: grid.TextCell, Text: long}}})
 	}
-	if err := WriteListings(lister{t, folder}, "tool", "title", "says", []Listing{l}); err != nil {
+	if err := WriteListings(lister{t, folder}, "tool", "title", "says", []grid.Listing{l}); err != nil {
 		t.Fatal(err)
 	}
 }

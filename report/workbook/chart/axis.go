@@ -27,7 +27,7 @@ func (b *block) extent(side func(line) stretch) extent {
 		s := side(l)
 		for _, r := range b.rows[s.from : s.to+1] {
 			if s.column < len(r) {
-				if x, ok := r[s.column].plotted(); ok {
+				if x, ok := plotted(r[s.column]); ok {
 					e.low, e.high = min(e.low, x), max(e.high, x)
 				}
 			}

@@ -5,13 +5,14 @@ import (
 
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/formula"
+	"firstboard/report/workbook/writer"
 )
 
 // block is one picture's columns on the sheet of what is plotted, and the
 // lines drawn over them.
 type block struct {
 	picture pictures.Picture
-	rows    [][]Cell // the first names the columns
+	rows    [][]writer.Cell // the first names the columns
 	lines   []line
 	column  int // of its upper left cell on the sheet, from 1
 	row     int
@@ -52,10 +53,9 @@ func (b *block) wide() int {
 // block lays out one picture at a place of the sheet.
 func (p *Plots) block(picture pictures.Picture, column, row int, before []*block) *block {
 	b := &block{picture: picture, column: column, row: row}
-	switch picture.Shows {
-	case pictures.HoleReadings, pictures.ServiceEMC:
+	if b.byNames() {
 		p.byName(b, before)
-	default:
+	} else {
 		p.byPoint(b)
 	}
 	return b
@@ -63,14 +63,14 @@ func (p *Plots) block(picture pictures.Picture, column, row int, before []*block
 
 // naming is a cell that names a limit or a mean and tells its number, which may
 // change.
-func (b *block) naming(s pictures.Series, level stretch) Cell {
-	c := text(s.Name)
+func (b *block) naming(s pictures.Series, level stretch) writer.Cell {
+	c := writer.Text(s.Name)
 	value, number := b.rows[level.from][level.column], b.at(level)
-	x, ok := value.plotted()
+	x, ok := plotted(value)
 	if !ok {
 		return c
 	}
-	if decimals(x) > 2 {
+	if writer.Decimals(x) > 2 {
 		x, number = math.Round(x*100)/100, "ROUND("+number+",2)"
 	}
 	unit := " " + string(b.picture.Unit)

@@ -3,71 +3,47 @@ package chart
 import (
 	"math"
 	"strconv"
-	"strings"
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
-
-// Cell is a cell of the sheet of numbers: a string, a float64, a time or
-// nothing; with a formula, that is what the formula gives.
-type Cell struct {
-	Value   any
-	Formula string
-	Form    Form
-	Places  int // decimals of a number
-	Across  int // columns it takes, 0 for one
-}
-
-// Form is how a cell stands on the sheet.
-type Form int
-
-// The forms of cells.
-const (
-	Blank Form = iota
-	Text
-	Heading
-	Title
-	Number
-	Day
-	Minute
-	Second
-)
-
-func text(s string) Cell { return Cell{Value: s, Form: Text} }
-
-func head(names ...string) []Cell {
-	var all []Cell
-	for _, n := range names {
-		all = append(all, Cell{Value: n, Form: Heading})
-	}
-	return all
-}
 
 // Find gives the cell of the workbook that holds what was typed at a place of
 // the record, by a formula; known is false where there is none.
-type Find func(evidence.Place) (c Cell, known bool)
+type Find func(evidence.Place) (c writer.Cell, known bool)
 
 // figure is a number: the cell it was typed in, where that holds it.
-func (f Find) figure(r evidence.Reading) Cell {
+func (f Find) figure(r evidence.Reading) writer.Cell {
 	if !r.Shown() {
-		return Cell{}
+		return writer.Cell{}
 	}
 	x := r.Exact().Float()
 	c, known := f(r.Place)
 	if y, isNumber := c.Value.(float64); known && isNumber && x == y {
-		return c
+		return boxed(c)
 	}
-	return Cell{Value: x, Form: Number, Places: decimals(x)}
+	return number(x, writer.Decimals(x))
+}
+
+// number is a cell that holds a number with so many decimals.
+func number(x float64, places int) writer.Cell {
+	return writer.Cell{Value: x, Look: style.Look{Boxed: true, Form: style.Number, Places: places}}
+}
+
+func boxed(c writer.Cell) writer.Cell {
+	c.Look.Boxed = true
+	return c
 }
 
 // moment is a clock time: the cell it was typed in, where that holds one.
-func (f Find) moment(at evidence.Time) Cell {
+func (f Find) moment(at evidence.Time) writer.Cell {
 	c, known := f(at.Place)
 	if _, isTime := c.Value.(time.Time); known && isTime {
-		return c
+		return boxed(c)
 	}
-	return Cell{Value: wallClock(at.First), Form: Minute}
+	return writer.Cell{Value: wallClock(at.First), Look: style.Look{Boxed: true, Form: style.Minute}}
 }
 
 // wallClock is what the clock on the wall showed.
@@ -90,7 +66,7 @@ func clock(day float64) time.Time {
 }
 
 // plotted is the number that a cell puts in a picture.
-func (c Cell) plotted() (x float64, ok bool) {
+func plotted(c writer.Cell) (x float64, ok bool) {
 	switch v := c.Value.(type) {
 	case float64:
 		return v, true
@@ -100,12 +76,5 @@ func (c Cell) plotted() (x float64, ok bool) {
 	return 0, false
 }
 
-// decimals are the places a number needs, six at most.
-func decimals(x float64) int {
-	const most = 6
-	_, fraction, _ := strings.Cut(strings.TrimRight(strconv.FormatFloat(x, 'f', most, 64), "0"), ".")
-	return len(fraction)
-}
-
 // short is a number with no more places than it needs.
-func short(x float64) string { return strconv.FormatFloat(x, 'f', decimals(x), 64) }
+func short(x float64) string { return strconv.FormatFloat(x, 'f', writer.Decimals(x), 64) }

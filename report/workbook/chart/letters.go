@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"cmp"
 	"encoding/xml"
 	"fmt"
 	"strconv"
@@ -83,7 +84,7 @@ func lined(width float64, ink, dash string) string {
 		return `<a:ln><a:noFill/></a:ln>`
 	}
 	return fmt.Sprintf(`<a:ln w="%d" cap="flat">%s<a:prstDash val="%s"/><a:round/></a:ln>`, int(width*emu), solid(ink),
-		orElse(dash, "solid"))
+		cmp.Or(dash, "solid"))
 }
 
 func escaped(s string) string {
@@ -96,10 +97,3 @@ func escaped(s string) string {
 
 // exactly is a number as a chart part holds it.
 func exactly(x float64) string { return strconv.FormatFloat(x, 'g', 15, 64) }
-
-func orElse(s, other string) string {
-	if s == "" {
-		return other
-	}
-	return s
-}

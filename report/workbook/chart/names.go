@@ -6,19 +6,21 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/pictures"
+	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // byName lays a picture out a name a row and a series a column.
 func (p *Plots) byName(b *block, before []*block) {
-	b.rows = [][]Cell{head(b.picture.X)}
+	b.rows = [][]writer.Cell{writer.Header(b.picture.X).Cells}
 	names := namesOf(b.picture)
 	for _, n := range names {
-		b.rows = append(b.rows, []Cell{text(n.Name)})
+		b.rows = append(b.rows, []writer.Cell{writer.Text(n.Name)})
 	}
 	nth := map[pictures.Role]int{}
 	for i, s := range b.picture.Series {
 		for k, n := range names {
-			c := Cell{}
+			c := writer.Cell{}
 			switch {
 			case s.Role.Bound():
 				c = p.level(s, before, k, b, i+1)
@@ -27,11 +29,11 @@ func (p *Plots) byName(b *block, before []*block) {
 			}
 			b.rows[k+1] = append(b.rows[k+1], c)
 		}
-		name := text(s.Name)
+		name := writer.Text(s.Name)
 		if s.Role.Bound() {
 			name = b.naming(s, one(i+1, 1))
 		}
-		name.Form = Heading
+		name.Look = style.Look{Tone: style.Heading}
 		b.rows[0] = append(b.rows[0], name)
 		b.lines = append(b.lines, line{
 			role: s.Role, nth: nth[s.Role], name: one(i+1, 0), x: stretch{0, 1, len(names)},
@@ -66,7 +68,7 @@ type placedName struct {
 
 // level is a limit or a mean, the same in every row: in the first row where it
 // comes from, below that a reference to it.
-func (p *Plots) level(s pictures.Series, before []*block, row int, b *block, column int) Cell {
+func (p *Plots) level(s pictures.Series, before []*block, row int, b *block, column int) writer.Cell {
 	c := p.find.figure(s.Points[0].Y)
 	switch {
 	case row > 0:
@@ -79,7 +81,7 @@ func (p *Plots) level(s pictures.Series, before []*block, row int, b *block, col
 
 // meanOf is a lot's mean as a formula over its plotted boards, where that gives
 // what was judged.
-func meanOf(lot string, mean Cell, before []*block) string {
+func meanOf(lot string, mean writer.Cell, before []*block) string {
 	for _, b := range before {
 		for _, l := range b.lines {
 			s := l.y
@@ -88,12 +90,12 @@ func meanOf(lot string, mean Cell, before []*block) string {
 			}
 			sum := 0.0
 			for _, r := range b.rows[s.from : s.to+1] {
-				x, _ := r[s.column].plotted()
+				x, _ := plotted(r[s.column])
 				sum += x
 			}
 			const near = 1e-9
 			got := sum / float64(s.to-s.from+1)
-			if want, ok := mean.plotted(); ok && got-want < near && want-got < near {
+			if want, ok := plotted(mean); ok && got-want < near && want-got < near {
 				return "AVERAGE(" + b.at(s) + ")"
 			}
 		}

@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"cmp"
 	"encoding/xml"
 	"fmt"
 	"strings"
@@ -57,7 +58,7 @@ func (x axis) markup(at string, across bool) string {
 		s += `<c:majorGridlines><c:spPr>` + lined(0.5, "D0D0D0", "solid") + `</c:spPr></c:majorGridlines>`
 	}
 	s += sideTitle(x.title, across) + fmt.Sprintf(`<c:numFmt formatCode="%s" sourceLinked="0"/>`,
-		orElse(x.format, "General")) +
+		cmp.Or(x.format, "General")) +
 		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` +
 		lined(0.75, darkGrey, "solid") + `</c:spPr>` +
 		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, other)

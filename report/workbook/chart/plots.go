@@ -1,10 +1,11 @@
 package chart
 
 import (
-	"fmt"
 	"slices"
 
 	"firstboard/report/pictures"
+	"firstboard/report/workbook/style"
+	"firstboard/report/workbook/writer"
 )
 
 // Plots are the pictures of all areas and the sheet of the numbers behind them.
@@ -84,14 +85,13 @@ func (p *Plots) Notes(area int) []string {
 }
 
 // Rows are the sheet of numbers.
-func (p *Plots) Rows() [][]Cell {
-	rows := [][]Cell{{{
-		Value: "The numbers behind the pictures of the areas' sheets. A number that was typed is a formula that refers to its cell of the record.",
-		Form:  Title, Across: max(p.widest, 1),
-	}}}
+func (p *Plots) Rows() []writer.Row {
+	rows := []writer.Row{writer.Line(
+		"The numbers behind the pictures of the areas' sheets. A number that was typed is a formula that refers to its cell of the record.",
+		style.Look{Bold: true}, max(p.widest, 1))}
 	for i, blocks := range p.areas {
 		if len(blocks) > 0 {
-			rows = append(append(rows, nil), areaRows(p.names[i], blocks)...)
+			rows = append(append(rows, writer.Row{}), areaRows(p.names[i], blocks)...)
 		}
 	}
 	return rows
@@ -99,20 +99,20 @@ func (p *Plots) Rows() [][]Cell {
 
 // areaRows are the pictures of one area side by side, under the names of area
 // and picture.
-func areaRows(name string, blocks []*block) [][]Cell {
-	var rows [][]Cell
-	put := func(n int, cells []Cell, column int) {
+func areaRows(name string, blocks []*block) []writer.Row {
+	var rows []writer.Row
+	put := func(n int, cells []writer.Cell, column int) {
 		for n >= len(rows) {
-			rows = append(rows, nil)
+			rows = append(rows, writer.Row{})
 		}
-		for filled(rows[n]) < column-1 {
-			rows[n] = append(rows[n], Cell{})
+		r := &rows[n]
+		for filled(r.Cells) < column-1 {
+			r.Cells = append(r.Cells, writer.Cell{})
 		}
-		rows[n] = append(rows[n], cells...)
+		r.Cells = append(r.Cells, cells...)
 	}
 	for _, b := range blocks {
-		title := Cell{Value: fmt.Sprintf("%s: %s", name, b.picture.Title), Form: Title, Across: b.wide()}
-		put(0, []Cell{title}, b.column)
+		put(0, writer.Line(name+": "+b.picture.Title, style.Look{Bold: true}, b.wide()).Cells, b.column)
 		for i, r := range b.rows {
 			put(i+1, r, b.column)
 		}
@@ -121,7 +121,7 @@ func areaRows(name string, blocks []*block) [][]Cell {
 }
 
 // filled is how many columns cells take.
-func filled(cells []Cell) int {
+func filled(cells []writer.Cell) int {
 	n := 0
 	for _, c := range cells {
 		n += max(c.Across, 1)

@@ -5,12 +5,13 @@ import (
 	"time"
 
 	"firstboard/report/pictures"
+	"firstboard/report/workbook/writer"
 )
 
 // byPoint lays a picture out a point a row: the lines one below the other, then
 // the ends of the limit, each from the first to the last of the others.
 func (p *Plots) byPoint(b *block) {
-	b.rows = [][]Cell{head("Line", "Point", b.picture.X, b.picture.Y)}
+	b.rows = [][]writer.Cell{writer.Header("Line", "Point", b.picture.X, b.picture.Y).Cells}
 	nth := map[pictures.Role]int{}
 	var bounds []pictures.Series
 	for _, s := range b.picture.Series {
@@ -23,7 +24,7 @@ func (p *Plots) byPoint(b *block) {
 		for _, point := range s.Points {
 			r := p.pointRow(s, point)
 			if b.picture.Shows == pictures.WoodMoisture {
-				r[2] = Cell{Value: float64(len(b.rows)), Form: Number}
+				r[2] = number(float64(len(b.rows)), 0)
 			}
 			b.rows = append(b.rows, r)
 			l.labels = append(l.labels, point.Name)
@@ -44,15 +45,15 @@ func (b *block) draw(l line, from int) {
 	b.lines = append(b.lines, l)
 }
 
-func (p *Plots) pointRow(s pictures.Series, point pictures.Point) []Cell {
+func (p *Plots) pointRow(s pictures.Series, point pictures.Point) []writer.Cell {
 	if !point.Y.Shown() {
-		return []Cell{text(s.Name)}
+		return []writer.Cell{writer.Text(s.Name)}
 	}
 	x := p.find.figure(point.X)
 	if !point.X.Shown() {
 		x = p.find.moment(point.At)
 	}
-	return []Cell{text(s.Name), text(point.Name), x, p.find.figure(point.Y)}
+	return []writer.Cell{writer.Text(s.Name), writer.Text(point.Name), x, p.find.figure(point.Y)}
 }
 
 // bound is an end of a limit over the whole width of a picture.
@@ -62,7 +63,7 @@ func (p *Plots) bound(b *block, s pictures.Series, drawn stretch) {
 		level.Formula = meanOf(strings.TrimPrefix(strings.TrimPrefix(s.Name, "mean of "), "the "), level, []*block{b})
 	}
 	for _, end := range []string{"MIN", "MAX"} {
-		b.rows = append(b.rows, []Cell{text(s.Name), text(""), b.extreme(end, drawn), level})
+		b.rows = append(b.rows, []writer.Cell{writer.Text(s.Name), writer.Text(""), b.extreme(end, drawn), level})
 	}
 	name := b.naming(s, one(3, from))
 	b.rows[from][0], b.rows[from+1][0] = name, name
@@ -70,14 +71,14 @@ func (p *Plots) bound(b *block, s pictures.Series, drawn stretch) {
 }
 
 // extreme is the least or the greatest of cells, as a formula.
-func (b *block) extreme(function string, s stretch) Cell {
-	var out Cell
+func (b *block) extreme(function string, s stretch) writer.Cell {
+	var out writer.Cell
 	var best float64
 	for _, r := range b.rows[s.from : s.to+1] {
 		if s.column >= len(r) {
 			continue
 		}
-		x, ok := r[s.column].plotted()
+		x, ok := plotted(r[s.column])
 		if ok && (out.Value == nil || (function == "MIN") == (x < best)) {
 			out, best = r[s.column], x
 		}

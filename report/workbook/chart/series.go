@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -13,22 +14,18 @@ import (
 func (p *Plots) seriesOf(b *block, nth int, l line) string {
 	look := strokeOf(l, b.picture.Shows)
 	s := fmt.Sprintf(`<c:ser><c:idx val="%d"/><c:order val="%d"/><c:tx>%s</c:tx>`, nth, nth, p.texts(b, l.name))
-	labels := p.labels(b, l)
-	switch {
-	case b.byNames():
-		return s + look.markup(l) + labels + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) +
+	s += look.markup(l) + p.labels(b, l)
+	if b.byNames() {
+		return s + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) +
 			`</c:val><c:smooth val="0"/></c:ser>`
 	}
-	return s + look.markup(l) + labels + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) +
+	return s + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) +
 		`</c:yVal><c:smooth val="0"/></c:ser>`
 }
 
+// byNames says whether a picture has names along its foot and no figures.
 func (b *block) byNames() bool {
-	switch b.picture.Shows {
-	case pictures.HoleReadings, pictures.ServiceEMC:
-		return true
-	}
-	return false
+	return b.picture.Shows == pictures.HoleReadings || b.picture.Shows == pictures.ServiceEMC
 }
 
 // markup is a stroke. A line over one name alone would not be seen, and is a
@@ -41,7 +38,7 @@ func (k stroke) markup(l line) string {
 	if k.mark == "" {
 		return s + `<c:symbol val="none"/></c:marker>`
 	}
-	ground := solid(orElse(k.fill, k.ink))
+	ground := solid(cmp.Or(k.fill, k.ink))
 	weight := 0.75
 	if k.mark == "x" || k.mark == "plus" {
 		ground, weight = `<a:noFill/>`, 2
@@ -59,7 +56,7 @@ func (p *Plots) labels(b *block, l line) string {
 		side = "t"
 	}
 	switch shows := b.picture.Shows; {
-	case (shows == pictures.HoleReadings || shows == pictures.ServiceEMC) && !l.role.Bound() && len(b.rows) <= few:
+	case b.byNames() && !l.role.Bound() && len(b.rows) <= few:
 		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() +
 			`<c:dLblPos val="` + side + `"/>` + showing(true) + `</c:dLbls>`
 	case shows == pictures.Positions && (len(b.rows) <= places || l.role == pictures.Judged || l.role == pictures.Dish):
@@ -96,11 +93,7 @@ func showing(value bool) string {
 
 // ref is cells as a chart refers to them.
 func (p *Plots) ref(b *block, s stretch) string {
-	from, to, ranged := strings.Cut(b.at(s), ":")
-	if ranged {
-		from += ":" + to
-	}
-	return escaped(formula.Quoted(p.sheet) + "!" + from)
+	return escaped(formula.Quoted(p.sheet) + "!" + b.at(s))
 }
 
 func (p *Plots) texts(b *block, s stretch) string {
@@ -120,7 +113,7 @@ func (p *Plots) numbers(b *block, s stretch) string {
 		if s.column >= len(r) {
 			continue
 		}
-		if x, ok := r[s.column].plotted(); ok {
+		if x, ok := plotted(r[s.column]); ok {
 			fmt.Fprintf(&points, `<c:pt idx="%d"><c:v>%s</c:v></c:pt>`, i, exactly(x))
 		}
 	}

@@ -2,7 +2,7 @@ package fill
 
 import (
 	"io"
-	"iter"
+	"slices"
 	"strconv"
 
 	"firstboard/report"
@@ -104,52 +104,34 @@ func formPage(f grid.Form) writer.Page {
 	p := writer.Page{
 		Name: f.Name, Widths: formWidths(f), Head: 1, Frozen: true, Grid: true, Checks: prompts.Checks(f),
 	}
-	n := len(f.Rows)
-	if n == 0 {
-		n = p.Ruled(formRow)
+	empty := 0
+	if len(f.Rows) == 0 {
+		empty = p.Ruled(formRow)
 	}
-	p.Rows, p.Last = formLines(f, n), n+1
+	rows := formRows(f, empty)
+	p.Rows, p.Last = writer.Numbered(rows), len(rows)
 	for _, field := range f.Fields {
 		p.Columns = append(p.Columns, fieldLook(field.Takes))
 	}
 	return p
 }
 
-func formLines(f grid.Form, n int) iter.Seq2[int, writer.Row] {
-	return func(yield func(int, writer.Row) bool) {
-		var head writer.Row
-		for _, field := range f.Fields {
-			head.Cells = append(head.Cells, writer.Cell{Value: field.Header, Look: headLook(field)})
-		}
-		if !yield(1, head) {
-			return
-		}
-		for i := range n {
-			if !yield(i+2, formLine(f, i)) {
-				return
-			}
-		}
-	}
-}
-
-// formLine is an empty row, or an item of Job with its entry empty.
-func formLine(f grid.Form, nth int) writer.Row {
-	r := writer.Row{Least: formRow}
+// formRows are a header and so many empty rows, or the items of Job with their
+// entries empty.
+func formRows(f grid.Form, empty int) []writer.Row {
+	var head, blank writer.Row
 	for _, field := range f.Fields {
-		l := fieldLook(field.Takes)
-		l.Boxed = true
-		r.Cells = append(r.Cells, writer.Cell{Look: l})
+		head.Cells = append(head.Cells, writer.Cell{Value: field.Header, Look: headLook(field)})
+		blank.Cells = append(blank.Cells, writer.Cell{Look: boxedLook(field.Takes)})
 	}
-	if nth < len(f.Rows) {
-		item := f.Rows[nth]
-		entry := fieldLook(item.Takes)
-		entry.Boxed = true
-		r.Cells = []writer.Cell{{
-			Value: item.Header,
-			Look:  style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented},
-		}, {Look: entry}}
+	blank.Least = formRow
+	rows := []writer.Row{head}
+	for _, item := range f.Rows {
+		name := style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented}
+		cells := []writer.Cell{{Value: item.Header, Look: name}, {Look: boxedLook(item.Takes)}}
+		rows = append(rows, writer.Row{Cells: cells, Least: formRow})
 	}
-	return r
+	return append(rows, slices.Repeat([]writer.Row{blank}, empty)...)
 }
 
 // headLook is a dark header where the column must be filled in.
@@ -158,6 +140,13 @@ func headLook(f grid.Field) style.Look {
 	if f.Must {
 		l.Tone = style.Dark
 	}
+	return l
+}
+
+// boxedLook is how a blank stands that shows where to write.
+func boxedLook(t grid.Takes) style.Look {
+	l := fieldLook(t)
+	l.Boxed = true
 	return l
 }
 

@@ -87,7 +87,7 @@ func (c Columns) wordWidths(t grid.Table) []float64 {
 		if slices.Sort(whole); len(whole) > short {
 			least[i] = max(least[i], whole[len(whole)*9/10])
 		}
-		if c.Stands(i) == style.Indented {
+		if c.stands(i) == style.Indented {
 			least[i] += style.IndentWidth
 		}
 	}

@@ -13,33 +13,38 @@ import (
 // every cell as it was typed.
 func TablePage(t grid.Table, name string) Page { return ColumnsOf(t).Page(t, name) }
 
+// Page is a table as a page of these columns.
 func (c Columns) Page(t grid.Table, name string) Page {
-	p := Page{Name: name, Widths: c.widths, Rows: tableRows(t, c), Last: 1, Head: 1, Frozen: true, Grid: true}
+	least := 0.0 // a long table, which is not printed, keeps the usual height
+	if len(t.Rows) <= MostPrinted {
+		least = tightLine
+	}
+	p := Page{
+		Name: name, Widths: c.widths, Rows: c.Lines(t, least, Copied), Last: 1, Head: 1, Frozen: true, Grid: true,
+	}
 	if n := len(t.Rows); n > 0 {
 		p.Last = t.Rows[n-1].Number
 	}
 	return p
 }
 
-func tableRows(t grid.Table, c Columns) iter.Seq2[int, Row] {
+// Lines are the rows of a table of these columns below their header, none under
+// a height, and each entry the cell that it is shown in.
+func (c Columns) Lines(t grid.Table, least float64, cell func(grid.Cell) Cell) iter.Seq2[int, Row] {
 	return func(yield func(int, Row) bool) {
 		head := Header(t.Header...)
 		for i := range head.Cells {
-			head.Cells[i].Look.Stands = c.Stands(i)
+			head.Cells[i].Look.Stands = c.stands(i)
 			head.Cells[i].Look.Turned = c.turned[i]
 		}
 		if !yield(1, head) {
 			return
 		}
 		var cells []Cell
-		least := 0.0 // a long table, which is not printed, keeps the usual height
-		if len(t.Rows) <= MostPrinted {
-			least = tightLine
-		}
 		for _, r := range t.Rows {
 			cells = cells[:0]
 			for i, entry := range r.Cells {
-				cells = append(cells, c.Placed(Copied(entry), i))
+				cells = append(cells, c.placed(cell(entry), i))
 			}
 			if !yield(r.Number, Row{Cells: cells, Least: least}) {
 				return
@@ -100,7 +105,8 @@ type Columns struct {
 	turned []bool          // headers that stand upright
 }
 
-func (c Columns) Stands(i int) style.Stand {
+// stands is where the header of a column stands, and most of its entries.
+func (c Columns) stands(i int) style.Stand {
 	switch {
 	case c.numbers(i):
 		return style.AtRight
@@ -115,13 +121,13 @@ func (c Columns) numbers(i int) bool {
 	return i >= 0 && i < len(c.first) && c.first[i] == grid.NumberCell
 }
 
-// Placed sets where an entry stands in its column: a number as the column
+// placed sets where an entry stands in its column: a number as the column
 // does, anything else at its left, a little in from a number.
-func (c Columns) Placed(entry Cell, i int) Cell {
+func (c Columns) placed(entry Cell, i int) Cell {
 	if entry.Value == nil {
 		return entry
 	}
-	entry.Look.Stands = c.Stands(i)
+	entry.Look.Stands = c.stands(i)
 	if entry.Look.Form != style.Number && entry.Look.Stands == style.AtRight {
 		entry.Look.Stands = style.Indented
 	}
@@ -145,7 +151,7 @@ func ColumnsOf(t grid.Table) Columns {
 		}
 	}
 	for i := range c.widths {
-		if c.Stands(i) == style.Indented {
+		if c.stands(i) == style.Indented {
 			c.widths[i] += style.IndentWidth
 		}
 	}
