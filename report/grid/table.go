@@ -86,10 +86,7 @@ func (t Table) With(columns []string, rows ...[]string) Table {
 		}
 	}
 	t.Rows = t.widened(old)
-	next := 2
-	if n := len(t.Rows); n > 0 {
-		next = t.Rows[n-1].Number + 1
-	}
+	next := t.Last() + 1
 	for i, entries := range rows {
 		cells := make([]Cell, len(t.Header))
 		for k, text := range entries {
@@ -112,6 +109,14 @@ func (t Table) widened(old int) []Row {
 		rows[i].Cells = append(slices.Clip(r.Cells), make([]Cell, len(t.Header)-len(r.Cells))...)
 	}
 	return rows
+}
+
+// Last is the number of the last row, the header's where there is no other.
+func (t Table) Last() int {
+	if n := len(t.Rows); n > 0 {
+		return t.Rows[n-1].Number
+	}
+	return 1
 }
 
 func (t Table) column(name string) int {

@@ -3,6 +3,7 @@ package page
 import (
 	"fmt"
 	"html/template"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -40,7 +41,6 @@ type areaView struct {
 // finding is one answer as the page shows it.
 type finding struct {
 	evidence.Finding
-	Counts string
 	Where  string
 	Source string
 }
@@ -64,11 +64,9 @@ func (p Page) area(i int, d report.Decision) areaView {
 	for _, f := range d.Findings {
 		a.sort(f)
 	}
-	if i < len(p.Advice) {
-		a.advise(p.Advice[i])
-	}
 	var course []ahead.Course
 	if i < len(p.Advice) {
+		a.advise(p.Advice[i])
 		course = p.Advice[i].Outlook.Slab.Course
 	}
 	for n, picture := range pictures.Of(d.Site) {
@@ -88,11 +86,8 @@ func (p Page) area(i int, d report.Decision) areaView {
 // sort puts a finding into the group it belongs to.
 func (a *areaView) sort(f evidence.Finding) {
 	shown := finding{
-		Finding: f, Counts: "advice", Source: f.Cite.Source + " (" + string(f.Cite.Standing) + ")",
+		Finding: f, Source: f.Cite.Source + " (" + string(f.Cite.Standing) + ")",
 		Where: evidence.List(report.PlaceNames(f.Evidence)),
-	}
-	if f.Deciding {
-		shown.Counts = "deciding"
 	}
 	switch f.Outcome {
 	case evidence.NotMet:
@@ -130,7 +125,7 @@ func facts(d report.Decision) []pair {
 	if d.Target != nil {
 		target = d.Target.Mid + " % MC, midway between " + d.Target.Low + " and " + d.Target.High
 	}
-	all := []pair{
+	return recorded([]pair{
 		{"Size", d.Area.Size.String()},
 		{"Substrate", d.Area.Substrate},
 		{"Flooring", d.Area.Flooring},
@@ -140,16 +135,11 @@ func facts(d report.Decision) []pair {
 		{"Install on", d.Area.InstallOn.Written},
 		{"Good until", d.GoodUntil.Written},
 		{"Target moisture content", target},
-	}
-	return slices.DeleteFunc(all, func(p pair) bool { return p.Text == "" })
+	})
 }
 
 // meters are the instruments in the order of their names.
 func (p Page) meters() []evidence.Instrument {
-	var all []evidence.Instrument
-	for _, m := range p.Job.Instruments {
-		all = append(all, m)
-	}
-	slices.SortFunc(all, func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) })
-	return all
+	byName := func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) }
+	return slices.SortedFunc(maps.Values(p.Job.Instruments), byName)
 }

@@ -24,11 +24,11 @@ func byName(id string, p pictures.Picture) template.HTML {
 	y0, y1 := reach(append(valuesOf(series), valuesOf(levels)...))
 	d := newDrawing(-0.6, float64(len(names))-0.4, y0, y1)
 	d.axisY(p.Y)
-	at := make([]float64, len(names))
-	for i := range names {
-		at[i] = float64(i)
+	var named []tick
+	for i, name := range names {
+		named = append(named, tick{float64(i), name})
 	}
-	d.axisX(p.X, thinnedTicks(at), thinnedTicks(names))
+	d.axisX(p.X, thinnedTicks(named))
 	for i, s := range series {
 		for _, pt := range s.Points {
 			d.mark(i, float64(slices.Index(names, pt.Name)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
@@ -38,14 +38,14 @@ func byName(id string, p pictures.Picture) template.HTML {
 	return d.finish(id, p.Title, says(p))
 }
 
-// thinnedTicks keeps so many of a list that they do not run into each other.
-func thinnedTicks[T any](all []T) []T {
+// thinnedTicks keeps so many that they do not run into each other.
+func thinnedTicks(all []tick) []tick {
 	const most = 14
 	if len(all) <= most {
 		return all
 	}
 	step := (len(all) + most - 1) / most
-	var kept []T
+	var kept []tick
 	for i := 0; i < len(all); i += step {
 		kept = append(kept, all[i])
 	}
@@ -68,10 +68,9 @@ func dots(id string, p pictures.Picture, series, levels []pictures.Series, apart
 		d.band([]float64{d.x0, d.x1}, []float64{allowed[0], allowed[0]}, []float64{allowed[1], allowed[1]})
 	}
 	d.axisY(p.X)
-	var at []float64
-	var names []string
+	var named []tick
 	for i, s := range series {
-		at, names = append(at, float64(i)), append(names, s.Name)
+		named = append(named, tick{float64(i), s.Name})
 		mean := stat.Mean(valuesOf([]pictures.Series{s}), nil)
 		d.path("average", []float64{float64(i) - 0.3, float64(i) + 0.3}, []float64{mean, mean})
 		column := map[string]int{}
@@ -85,7 +84,7 @@ func dots(id string, p pictures.Picture, series, levels []pictures.Series, apart
 			d.mark(i, float64(i)+math.Max(-0.4, math.Min(0.4, side)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
 		}
 	}
-	d.axisX("lot, subfloor or joists", at, names)
+	d.axisX("lot, subfloor or joists", named)
 	d.levels(levels)
 	return d.finish(id, p.Title, says(p))
 }

@@ -130,14 +130,13 @@ func dayOf(t time.Time) float64 {
 
 // dates puts days below the plot.
 func (d *drawing) dates(title string) {
-	var at []float64
-	var names []string
+	var named []tick
 	for _, v := range ticks(d.x0, d.x1, 5) {
 		if v == math.Trunc(v) {
-			at, names = append(at, v), append(names, evidence.Day(int(v)).String())
+			named = append(named, tick{v, evidence.Day(int(v)).String()})
 		}
 	}
-	d.axisX(title, at, names)
+	d.axisX(title, named)
 }
 
 // course draws what is expected, with its band.
@@ -223,12 +222,11 @@ func plan(id string, p pictures.Picture) template.HTML {
 		d.y1 = y0 + (d.high-topRoom-bottomRoom)/perX
 	}
 	d.axisY(p.Y)
-	at := ticks(d.x0, d.x1, 8)
-	names := make([]string, len(at))
-	for i, v := range at {
-		names[i] = plain(v)
+	var named []tick
+	for _, v := range ticks(d.x0, d.x1, 8) {
+		named = append(named, tick{v, plain(v)})
 	}
-	d.axisX(p.X, at, names)
+	d.axisX(p.X, named)
 	for i, s := range series {
 		for _, pt := range s.Points {
 			d.mark(i, pt.X.Exact().Float(), pt.Y.Exact().Float(), s.Name+" "+pt.Name)

@@ -3,6 +3,7 @@ package page
 import (
 	"html/template"
 	"io"
+	"slices"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
@@ -74,9 +75,8 @@ func (p Page) view() view {
 }
 
 func (p Page) head() []pair {
-	var all []pair
 	j := p.Job
-	for _, e := range []pair{
+	return recorded([]pair{
 		{"Site", j.Site},
 		{"Prepared by", j.PreparedBy},
 		{"Company", j.Company},
@@ -85,10 +85,10 @@ func (p Page) head() []pair {
 		{"Record", p.Record},
 		{"SHA-256 of the record", p.SHA256},
 		{"Judged with", p.Tool},
-	} {
-		if e.Text != "" {
-			all = append(all, e)
-		}
-	}
-	return all
+	})
+}
+
+// recorded are the pairs of which something is recorded.
+func recorded(all []pair) []pair {
+	return slices.DeleteFunc(all, func(p pair) bool { return p.Text == "" })
 }

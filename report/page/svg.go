@@ -121,12 +121,18 @@ func (d *drawing) axisY(title string) {
 		(topRoom+d.high-bottomRoom)/2, html.EscapeString(title))
 }
 
+// tick is a value of an axis that is named.
+type tick struct {
+	at   float64
+	name string
+}
+
 // axisX puts names below the plot, with what they are.
-func (d *drawing) axisX(title string, at []float64, names []string) {
-	for i, v := range at {
-		d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="tickmark"/>`, d.x(v), d.high-bottomRoom, d.x(v),
-			d.high-bottomRoom+4)
-		d.words(d.x(v), d.high-bottomRoom+17, "middle", "tick", names[i])
+func (d *drawing) axisX(title string, all []tick) {
+	for _, t := range all {
+		x := d.x(t.at)
+		d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="tickmark"/>`, x, d.high-bottomRoom, x, d.high-bottomRoom+4)
+		d.words(x, d.high-bottomRoom+17, "middle", "tick", t.name)
 	}
 	d.words((leftRoom+d.wide-rightRoom)/2, d.high-8, "middle", "axis", title)
 	d.put(`<path d="M%.1f %.1fL%.1f %.1f" class="frame"/>`, leftRoom, d.high-bottomRoom, d.wide-rightRoom,

@@ -166,13 +166,8 @@ func (s Sheet) says(text string) bool {
 
 // only are the sheets of which a test holds.
 func (c Content) only(holds func(string) bool) Content {
-	var some Content
-	for _, s := range c.Sheets {
-		if holds(s.Name) {
-			some.Sheets = append(some.Sheets, s)
-		}
-	}
-	return some
+	others := func(s Sheet) bool { return !holds(s.Name) }
+	return Content{Sheets: slices.DeleteFunc(slices.Clone(c.Sheets), others)}
 }
 
 // pages tells what was changed beside the record: values, formulas, what is

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"firstboard/report"
-	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/report/workbook/formula"
@@ -34,21 +33,13 @@ func (d *desk) areaPage(nth int) writer.Page {
 	told := &rows[standingRow-1].Cells[0]
 	told.Formula = formula.Quoted(d.titles.Decision) + "!" + formula.Fixed(1, toldRow)
 	_, told.Value = d.told()
-	for _, e := range said.Advised(decision, d.advice(nth)) { // named at its left, so that no page ends with a heading
-		rows = append(rows, entryRows(e.Label, e.Lines, 2)...)
+	for _, e := range said.Advised(decision, d.book.advice(nth)) { // named at its left, so that no page ends with a heading
+		rows = append(rows, entryRows(e, 2)...)
 	}
 	return writer.Page{
 		Name: name, Widths: areaWidths(), Rows: writer.Numbered(rows), Last: len(rows), Head: first - 1,
 		Tints: areaTints(first, last), Charts: charts, Tight: true, Shown: len(rows),
 	}
-}
-
-// advice is what was said under an area's verdict, if anything.
-func (d *desk) advice(nth int) ahead.Advice {
-	if nth < len(d.book.Advice) {
-		return d.book.Advice[nth]
-	}
-	return ahead.Advice{}
 }
 
 // Rows of an area's sheet that others refer to.
@@ -70,23 +61,22 @@ func areaHead(b Book, d report.Decision) []writer.Row {
 	short := []entry{
 		{"Size", cmp.Or(d.Area.Size.String(), "not recorded")},
 		{"Install on", cmp.Or(d.Area.InstallOn.Written, "not recorded")},
-		{"Good until", cmp.Or(strings.Join(append(listedDay(d), again(d)...), "; "), "not yet GO")},
+		{"Good until", goodUntil(d)},
 		{"Substrate", cmp.Or(d.Area.Substrate, "not recorded")},
 	}
 	for i, long := range append(described(b.Job, d.Area), entry{"Target EMC", said.Target(d.Target)}) {
 		rows = append(rows, sideBySide(short[i], long))
 	}
-	rows = append(rows, entryRows("Tested", []string{strings.ReplaceAll(said.Tested(d), ";\n", "; ")}, 1)...)
-	for _, e := range []struct {
-		label string
-		lines []string
-	}{
-		{"Discarded", d.Discarded},
-		{"Conditions", d.Conditions},
-		{"Settings changed", said.Changes(b.Job.Settings)},
-		{"Waivers", said.Waivers(d)},
+	rows = append(rows, entryRows(said.Labelled{
+		Label: "Tested", Lines: []string{strings.ReplaceAll(said.Tested(d), ";\n", "; ")},
+	}, 1)...)
+	for _, e := range []said.Labelled{
+		{Label: "Discarded", Lines: d.Discarded},
+		{Label: "Conditions", Lines: d.Conditions},
+		{Label: "Settings changed", Lines: said.Changes(b.Job.Settings)},
+		{Label: "Waivers", Lines: said.Waivers(d)},
 	} {
-		rows = append(rows, entryRows(e.label, e.lines, 1)...)
+		rows = append(rows, entryRows(e, 1)...)
 	}
 	return rows
 }
@@ -107,14 +97,14 @@ func sideBySide(short, long entry) writer.Row {
 }
 
 // entryRows is a label over so many columns and its lines, each a row of its own.
-func entryRows(label string, lines []string, over int) []writer.Row {
+func entryRows(e said.Labelled, over int) []writer.Row {
 	var rows []writer.Row
-	for i, s := range lines {
+	for i, s := range e.Lines {
 		if i > 0 {
-			label = ""
+			e.Label = ""
 		}
 		rows = append(rows, writer.Row{Cells: []writer.Cell{
-			{Value: label, Look: style.Look{Gray: true}, Across: over}, {Value: s, Across: len(areaWidths()) - over},
+			{Value: e.Label, Look: style.Look{Gray: true}, Across: over}, {Value: s, Across: len(areaWidths()) - over},
 		}})
 	}
 	return rows
@@ -124,13 +114,9 @@ func entryRows(label string, lines []string, over int) []writer.Row {
 func described(j report.Job, a report.Area) []entry {
 	var all []entry
 	for _, e := range []entry{{"Flooring", a.Flooring}, {"Adhesive", a.Adhesive}, {"Membrane", a.Membrane}} {
-		at := slices.IndexFunc(j.Products, func(p limits.Product) bool {
-			return e.says != "" &&
-				evidence.Same(p.ID, e.says)
-		})
-		if at >= 0 {
-			p := j.Products[at]
-			for _, s := range []string{p.Description, p.DataSheet} {
+		at := slices.IndexFunc(j.Products, func(p limits.Product) bool { return evidence.Same(p.ID, e.says) })
+		if e.says != "" && at >= 0 {
+			for _, s := range []string{j.Products[at].Description, j.Products[at].DataSheet} {
 				if s != "" {
 					e.says += "; " + s
 				}
@@ -142,16 +128,11 @@ func described(j report.Job, a report.Area) []entry {
 	return all
 }
 
-func listedDay(d report.Decision) []string {
-	if day := said.GoodUntil(d); day != "" {
-		return []string{day}
+// goodUntil is the day up to which a verdict holds, and what to do then.
+func goodUntil(d report.Decision) string {
+	until := said.GoodUntil(d)
+	if len(d.ReRead) > 0 {
+		until += "; then read again: " + strings.Join(d.ReRead, ", ")
 	}
-	return nil
-}
-
-func again(d report.Decision) []string {
-	if len(d.ReRead) == 0 {
-		return nil
-	}
-	return []string{"then read again: " + strings.Join(d.ReRead, ", ")}
+	return cmp.Or(strings.TrimPrefix(until, "; "), "not yet GO")
 }

@@ -28,6 +28,14 @@ type Book struct {
 	Cautions  []report.Caution
 }
 
+// advice is what was said under an area's verdict, if anything.
+func (b Book) advice(nth int) ahead.Advice {
+	if nth < len(b.Advice) {
+		return b.Advice[nth]
+	}
+	return ahead.Advice{}
+}
+
 // Write writes the workbook. Nothing is written where an error is returned,
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {

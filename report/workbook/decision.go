@@ -142,12 +142,12 @@ func (d *desk) decisionRow(nth int, decision report.Decision, n notes) writer.Ro
 // next is who does what first and by when, and the earliest day; else what is
 // missing first.
 func (d *desk) next(nth int, decision report.Decision) string {
-	if next := d.advice(nth).Next; len(next.Acts) > 0 {
+	if next := d.book.advice(nth).Next; len(next.Acts) > 0 {
 		return next.Short()
 	}
 	switch {
-	case len(d.advice(nth).Missing) > 0:
-		missing := d.advice(nth).Missing
+	case len(d.book.advice(nth).Missing) > 0:
+		missing := d.book.advice(nth).Missing
 		return missing[0].What + more(len(missing)-1)
 	case decision.Verdict == evidence.Go:
 		return "install"

@@ -36,10 +36,7 @@ func deskOf(b Book) *desk {
 	for i, d := range b.Decisions {
 		pictures := pictures.Of(d.Site)
 		for n, p := range pictures {
-			pictures[n] = p.WithMeans(d.Site)
-			if i < len(b.Advice) {
-				pictures[n] = pictures[n].Expecting(b.Advice[i].Outlook.Slab)
-			}
+			pictures[n] = p.WithMeans(d.Site).Expecting(b.advice(i).Outlook.Slab)
 		}
 		areas = append(areas, chart.Area{Name: t.Areas[i], Pictures: pictures})
 	}
@@ -105,8 +102,6 @@ func (d *desk) figuresPage() writer.Page {
 // isFraction says whether a text is a fraction of the trade: 5/8, 2 1/4, 2-1/4.
 func isFraction(s string) bool {
 	above, below, ok := strings.Cut(s, "/")
-	return ok && digits(below) && digits(strings.ReplaceAll(strings.ReplaceAll(strings.TrimSpace(above), " ", ""), "-",
-		""))
+	above = strings.NewReplacer(" ", "", "-", "").Replace(strings.TrimSpace(above))
+	return ok && evidence.Digits(below) && evidence.Digits(above)
 }
-
-func digits(s string) bool { return s != "" && strings.Trim(s, "0123456789") == "" }

@@ -201,17 +201,14 @@ func (g guarded) marks() writer.Tint {
 
 // extentOf is how many columns and rows a table takes on its sheet.
 func extentOf(t grid.Table) (wide, tall int) {
-	wide, tall = max(len(t.Header), 1), 1
+	wide = max(len(t.Header), 1)
 	for _, r := range t.Rows {
 		wide = max(wide, len(r.Cells))
 	}
-	if n := len(t.Rows); n > 0 {
-		tall = t.Rows[n-1].Number
-	}
-	return wide, tall
+	return wide, t.Last()
 }
 
-// copiesOf are the hidden copies of the tables.
+// copies are the hidden copies of the tables.
 func (g guard) copies() []writer.Page {
 	var all []writer.Page
 	for _, one := range g.tables {

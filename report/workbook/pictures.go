@@ -37,7 +37,7 @@ func (d *desk) pictures(area, above int, widths []float64) ([]writer.Row, []writ
 		})
 	}
 	rows := slices.Repeat([]writer.Row{{Least: pictureTall}}, lines)
-	return append(rows, entryRows("Pictures", said.Joined(d.plots.Notes(area)), 1)...), charts
+	return append(rows, entryRows(said.Labelled{Label: "Pictures", Lines: said.Joined(d.plots.Notes(area))}, 1)...), charts
 }
 
 // slot is where a picture stands: its line, and the first place it takes there.

@@ -84,10 +84,8 @@ func (x *arrival) keep(row grid.Row) error {
 			x.blanks[i]++
 		}
 	}
-	t, last := &x.out.Table, 1
-	if n := len(t.Rows); n > 0 {
-		last = t.Rows[n-1].Number
-	}
+	t := &x.out.Table
+	last := t.Last()
 	if last == sheet.MostRows {
 		return sheet.TooBig("has more rows in one table than a spreadsheet can hold; split the record or thin its logger rows")
 	}

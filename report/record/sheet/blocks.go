@@ -73,9 +73,5 @@ func (b Block) String() string {
 // Holds says whether a block of several cells reaches into the table: the
 // columns of its header, from there to its last row.
 func (s *Table) Holds(b Block) bool {
-	last := 1
-	if n := len(s.Rows); n > 0 {
-		last = s.Rows[n-1].Number
-	}
-	return b != Block{b.Left, b.Top, b.Left, b.Top} && b.Left <= len(s.Header) && b.Top <= last
+	return b != Block{b.Left, b.Top, b.Left, b.Top} && b.Left <= len(s.Header) && b.Top <= s.Last()
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"firstboard/report/evidence"
@@ -72,19 +73,10 @@ func opened(path string, s *Source, like func(Other) bool) (*Source, error) {
 	default:
 		err = s.openWorkbook(abs)
 	}
-	if err == nil && len(s.Tables) == 0 && !s.meant(like) {
+	if err == nil && len(s.Tables) == 0 && !slices.ContainsFunc(s.Others, like) {
 		err = s.empty(info.IsDir())
 	}
 	return s, err
-}
-
-func (s *Source) meant(like func(Other) bool) bool {
-	for _, o := range s.Others {
-		if like(o) {
-			return true
-		}
-	}
-	return false
 }
 
 // empty says that nothing is a table of a record.

@@ -111,15 +111,16 @@ func (p *Printer) form(w evidence.Working) (expr, bool) {
 	case evidence.OpNearest:
 		return p.nearest(w)
 	}
-	args, ok := p.args(w)
+	args, ok := p.args(w.Args)
 	if !ok {
 		return expr{}, false
 	}
 	return p.onFigures(w, args)
 }
 
-func (p *Printer) args(w evidence.Working) (all []expr, ok bool) {
-	for _, a := range w.Args {
+// args are workings as formulas, if each has a form.
+func (p *Printer) args(workings []evidence.Working) (all []expr, ok bool) {
+	for _, a := range workings {
 		e, ok := p.expr(a)
 		if !ok {
 			return nil, false

@@ -8,17 +8,10 @@ import (
 
 // function is the function of a step that takes any number of figures.
 func function(op evidence.Op) string {
-	switch op {
-	case evidence.OpSum:
-		return "SUM"
-	case evidence.OpHighest:
-		return "MAX"
-	case evidence.OpLowest:
-		return "MIN"
-	case evidence.OpMean:
-		return "AVERAGE"
-	}
-	return "COUNT"
+	return map[evidence.Op]string{
+		evidence.OpSum: "SUM", evidence.OpCount: "COUNT", evidence.OpMean: "AVERAGE",
+		evidence.OpHighest: "MAX", evidence.OpLowest: "MIN",
+	}[op]
 }
 
 // together is a step that takes any number of figures; none are zero.
@@ -34,13 +27,9 @@ func (p *Printer) together(w evidence.Working) (expr, bool) {
 // they are few, else a row an item on the sheet of figures. Where once is
 // enough, a cell stands there once.
 func (p *Printer) parts(figures []evidence.Working, once bool) ([]string, bool) {
-	var all []expr
-	for _, w := range figures {
-		e, ok := p.expr(w)
-		if !ok {
-			return nil, false
-		}
-		all = append(all, e)
+	all, ok := p.args(figures)
+	if !ok {
+		return nil, false
 	}
 	parts := grouped(all, once)
 	if fits(parts) {

@@ -1,6 +1,7 @@
 package writer
 
 import (
+	"cmp"
 	"io"
 	"sort"
 	"strings"
@@ -59,10 +60,7 @@ func inOrder(f *excelize.File) {
 // when a workbook was made says nothing of the floor.
 func (f File) describe(x *excelize.File) error {
 	const made = "2000-01-01T00:00:00Z"
-	author := f.Job.PreparedBy
-	if author == "" {
-		author = f.Tool
-	}
+	author := cmp.Or(f.Job.PreparedBy, f.Tool)
 	err := x.SetDocProps(&excelize.DocProperties{
 		Title: f.Job.Name, Subject: f.Job.Site, Creator: author, LastModifiedBy: author,
 		Description: f.Says,

@@ -1,6 +1,7 @@
 package writer
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -25,17 +26,11 @@ const paperUnit = 6.125
 // fits the paper, and whether its grid is drawn.
 func (b *binder) frame(p Page) error {
 	fit := p.scale() == 0
-	if err := b.file.SetSheetProps(p.Name, &excelize.SheetPropsOptions{FitToPage: &fit}); err != nil {
-		return err
-	}
-	if err := b.file.SetSheetView(p.Name, 0, &excelize.ViewOptions{ShowGridLines: &p.Grid}); err != nil {
-		return err
-	}
-	corner, err := excelize.CoordinatesToCellName(max(len(p.Widths), 1), max(p.Last, 1))
-	if err != nil {
-		return err
-	}
-	return b.file.SetSheetDimension(p.Name, "A1:"+corner)
+	return errors.Join(
+		b.file.SetSheetProps(p.Name, &excelize.SheetPropsOptions{FitToPage: &fit}),
+		b.file.SetSheetView(p.Name, 0, &excelize.ViewOptions{ShowGridLines: &p.Grid}),
+		b.file.SetSheetDimension(p.Name, "A1:"+formula.Name(max(len(p.Widths), 1), max(p.Last, 1))),
+	)
 }
 
 // tableScale prints letters of 10 points at 8: in percent.
@@ -83,19 +78,12 @@ func (b *binder) print(p Page) error {
 	if scale == 0 {
 		layout = &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
 	}
-	if err := b.file.SetPageLayout(p.Name, layout); err != nil {
-		return err
-	}
-	if err := b.file.SetPageMargins(p.Name, margins()); err != nil {
-		return err
-	}
-	if err := b.file.SetHeaderFooter(p.Name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}); err != nil {
-		return err
-	}
-	if err := b.confine(p); err != nil {
-		return err
-	}
-	return b.repeat(p)
+	return errors.Join(
+		b.file.SetPageLayout(p.Name, layout),
+		b.file.SetPageMargins(p.Name, margins()),
+		b.file.SetHeaderFooter(p.Name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}),
+		b.confine(p), b.repeat(p),
+	)
 }
 
 // foot is what stands below each page, in letters that are scaled as its own.

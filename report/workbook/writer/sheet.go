@@ -7,6 +7,7 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
+	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
 )
 
@@ -30,16 +31,12 @@ func (s *sheet) write(number int, r Row) error {
 			return err
 		}
 	}
-	at, err := excelize.CoordinatesToCellName(1, number)
-	if err != nil {
-		return err
-	}
-	return s.sw.SetRow(at, s.values, excelize.RowOpts{Height: s.page.height(r)})
+	return s.sw.SetRow(formula.Name(1, number), s.values, excelize.RowOpts{Height: s.page.height(r)})
 }
 
 // put lays one cell down.
 func (s *sheet) put(number int, c Cell) error {
-	column := len(s.values)
+	column := len(s.values) + 1
 	if c.Value == nil && c.Look == (style.Look{}) {
 		s.values = append(s.values, make([]any, max(c.Across, 1))...)
 		return nil
@@ -69,24 +66,14 @@ func (s *sheet) lay(c excelize.Cell) {
 
 // join merges a cell across its columns and notes where it leads.
 func (s *sheet) join(number, column int, c Cell) error {
-	if c.Across < 2 && c.link == "" {
-		return nil
-	}
-	from, err := excelize.CoordinatesToCellName(column+1, number)
-	if err != nil {
-		return err
-	}
+	from := formula.Name(column, number)
 	if c.link != "" {
 		s.links = append(s.links, link{from, c.link})
 	}
 	if c.Across < 2 {
 		return nil
 	}
-	to, err := excelize.CoordinatesToCellName(column+c.Across, number)
-	if err != nil {
-		return err
-	}
-	return s.sw.MergeCell(from, to)
+	return s.sw.MergeCell(from, formula.Name(column+c.Across-1, number))
 }
 
 // close sets all that stands after the rows.
@@ -133,11 +120,7 @@ func (s *sheet) filter() error {
 	if !s.page.Filtered {
 		return nil
 	}
-	corner, err := excelize.CoordinatesToCellName(len(s.page.Widths), s.page.Last)
-	if err != nil {
-		return err
-	}
-	return s.file.AutoFilter(s.page.Name, "A1:"+corner, nil)
+	return s.file.AutoFilter(s.page.Name, "A1:"+formula.Name(len(s.page.Widths), s.page.Last), nil)
 }
 
 func (s *sheet) tint(t Tint) error {

@@ -19,13 +19,9 @@ func (c Columns) Page(t grid.Table, name string) Page {
 	if len(t.Rows) <= MostPrinted {
 		least = tightLine
 	}
-	p := Page{
-		Name: name, Widths: c.widths, Rows: c.Lines(t, least, Copied), Last: 1, Head: 1, Frozen: true, Grid: true,
+	return Page{
+		Name: name, Widths: c.widths, Rows: c.Lines(t, least, Copied), Last: t.Last(), Head: 1, Frozen: true, Grid: true,
 	}
-	if n := len(t.Rows); n > 0 {
-		p.Last = t.Rows[n-1].Number
-	}
-	return p
 }
 
 // Lines are the rows of a table of these columns below their header, none under
