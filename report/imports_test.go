@@ -49,14 +49,14 @@ func allowed() map[string][]string {
 
 		"report/workbook/style":   {},
 		"report/workbook/writer":  append(slices.Clone(outer), "report/workbook/formula", "report/workbook/style"),
-		"report/workbook/formula": domain,
+		"report/workbook/formula": append(slices.Clone(domain), "report/grid"),
 		"report/workbook/names":   {"report/evidence", "report/grid", "report/workbook/formula"},
 		"report/workbook/said":    append(slices.Clone(outer), "report/workbook/names"),
-		"report/workbook/prompts": {"report/grid", "report/workbook/formula", "report/workbook/names"},
+		"report/workbook/prompts": {"report/grid", "report/workbook/names"},
 		"report/workbook/fill": append(slices.Clone(outer), "report/workbook/formula", "report/workbook/prompts",
 			"report/workbook/style", "report/workbook/writer"),
 		"report/workbook/chart": append(slices.Clone(outer), "report/pictures", "report/workbook/formula",
-			"report/workbook/style"),
+			"report/workbook/style", "report/workbook/writer"),
 
 		"report/page":     append(slices.Clone(outer), "report/pictures"),
 		"report/pictures": outer,
