@@ -15,12 +15,16 @@ func askedUnit(c *cli.Context, flag string) evidence.Unit {
 	return unit
 }
 
-// degrees is a temperature in F or C.
-func degrees(unit evidence.Unit, tempC float64) string {
+// tempIn is a temperature in F or C, degrees the same in words.
+func tempIn(unit evidence.Unit, tempC float64) float64 {
 	if unit == evidence.Fahrenheit {
-		return fmt.Sprintf("%.1f F", tempC*1.8+32)
+		return tempC*1.8 + 32
 	}
-	return fmt.Sprintf("%.1f C", tempC)
+	return tempC
+}
+
+func degrees(unit evidence.Unit, tempC float64) string {
+	return fmt.Sprintf("%.1f %s", tempIn(unit, tempC), unit)
 }
 
 // span is a difference of temperatures in F or C.

@@ -2,7 +2,6 @@ package main
 
 import (
 	"encoding/json"
-	"errors"
 	"fmt"
 
 	"github.com/urfave/cli/v2"
@@ -14,12 +13,7 @@ func calcCommand() *cli.Command {
 		Usage:     "pocket calculations: emc, air, move, depth, mver",
 		ArgsUsage: toolName + " calc emc|air|move|depth|mver [quantities with their units] [--json]",
 		UsageText: toolName + " calc emc --temp 70F --rh 45%",
-		Action: func(c *cli.Context) error {
-			if c.NArg() > 0 {
-				return fmt.Errorf("calc: no calculation %q; choose emc, air, move, depth or mver", c.Args().First())
-			}
-			return errors.New("calc: choose emc, air, move, depth or mver")
-		},
+		Action:    choosing("calculation", "emc, air, move, depth or mver"),
 		Subcommands: []*cli.Command{
 			calculation("emc", "equilibrium moisture content of wood in air, or with --emc the humidity that brings it there",
 				"--temp 70F --rh 45%", emc, "temp", "rh", "emc"),
@@ -64,9 +58,7 @@ func calculation(name, use, example string, compute func(*cli.Context) (answer, 
 		if c.Bool("json") {
 			return json.NewEncoder(c.App.Writer).Encode(a.fields)
 		}
-		for _, line := range a.lines {
-			say(c.App.Writer, line, "")
-		}
+		sayEach(c.App.Writer, a.lines, "")
 		return nil
 	}
 	return cmd

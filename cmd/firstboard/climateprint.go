@@ -9,7 +9,6 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
-	"firstboard/report/evidence"
 )
 
 // tenths writes a number to 0.1, without a minus before zero.
@@ -22,12 +21,7 @@ func (s *service) from() string {
 }
 
 // shown is a temperature in the unit of the climate.
-func (s *service) shown(tempC float64) float64 {
-	if s.unit == evidence.Fahrenheit {
-		return tempC*1.8 + 32
-	}
-	return tempC
-}
+func (s *service) shown(tempC float64) float64 { return tempIn(s.unit, tempC) }
 
 // print writes the months, the year's ends and target, and how they came.
 func (s *service) print(w io.Writer, target acclimate.Target) {
@@ -51,9 +45,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 	}
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
 		target.Low.Value.Fixed(1), target.High.Value.Fixed(1), target.Mid.Value.Text())
-	for _, note := range s.notes() {
-		say(w, note, "")
-	}
+	sayEach(w, s.notes(), "")
 }
 
 // temperatures, vapor and cooling say how the months were worked out.

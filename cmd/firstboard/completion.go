@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -62,43 +61,44 @@ func commandNames(cmd *cli.Command) []string {
 }
 
 func completionCommand() *cli.Command {
-	cmd := &cli.Command{
+	return &cli.Command{
 		Name:      "completion",
 		Usage:     "print a script by which a shell completes commands",
 		ArgsUsage: toolName + " completion bash|zsh|fish",
 		UsageText: toolName + " completion bash > ~/.local/share/bash-completion/completions/" + toolName,
-		Action: func(c *cli.Context) error {
-			if c.NArg() > 0 {
-				return fmt.Errorf("completion: no script for %q; choose bash, zsh or fish", c.Args().First())
-			}
-			return errors.New("completion: choose bash, zsh or fish")
+		Action:    choosing("script for", "bash, zsh or fish"),
+		Subcommands: []*cli.Command{
+			shellCommand("bash", bashScript), shellCommand("zsh", zshScript), shellCommand("fish", fishScript),
 		},
 	}
-	cmd.Subcommands = []*cli.Command{
-		shellCommand("bash", bashScript), shellCommand("zsh", zshScript), shellCommand("fish", fishScript),
-	}
-	return cmd
 }
 
-func printLines(w io.Writer, lines []string) {
-	for _, line := range lines {
-		fmt.Fprintln(w, line)
+// choosing asks a command that was given nothing that it has for one of its choices.
+func choosing(what, choices string) cli.ActionFunc {
+	return func(c *cli.Context) error {
+		if c.NArg() > 0 {
+			return fmt.Errorf("%s: no %s %q; choose %s", c.Command.Name, what, c.Args().First(), choices)
+		}
+		return fmt.Errorf("%s: choose %s", c.Command.Name, choices)
 	}
 }
 
 func shellCommand(shell, script string) *cli.Command {
+	return printing(shell, "completion "+shell, "print the script for "+shell, func(w io.Writer) error {
+		_, err := strings.NewReplacer("NAME", toolName, "MARK", completionMark).WriteString(w, script)
+		return err
+	})
+}
+
+// printing is a command that prints one thing and takes nothing.
+func printing(name, path, use string, show func(io.Writer) error) *cli.Command {
 	return &cli.Command{
-		Name:      shell,
-		Usage:     "print the script for " + shell,
-		ArgsUsage: toolName + " completion " + shell,
-		UsageText: toolName + " completion " + shell,
+		Name: name, Usage: use, ArgsUsage: toolName + " " + path, UsageText: toolName + " " + path,
 		Action: func(c *cli.Context) error {
 			if c.NArg() > 0 {
-				return fmt.Errorf("completion %s: takes no argument, and %q was given", shell, c.Args().First())
+				return fmt.Errorf("%s: takes no argument, and %q was given", path, c.Args().First())
 			}
-			_, err := io.WriteString(c.App.Writer,
-				strings.NewReplacer("NAME", toolName, "MARK", completionMark).Replace(script))
-			return err
+			return show(c.App.Writer)
 		},
 	}
 }

@@ -102,14 +102,10 @@ func logFile(c *cli.Context, rec record.Record, file string) (intake.Logged, err
 
 func printLogged(w io.Writer, file string, l intake.Logged) {
 	fmt.Fprintln(w, file+" was read so:")
-	for _, line := range l.Guesses {
-		say(w, line, "    ")
-	}
+	sayEach(w, l.Guesses, "    ")
 	say(w, fmt.Sprintf("%s added to %s, %d repeated and skipped, %d not read",
 		evidence.Count(l.Added, "row", "rows"), l.Table.Name, l.Repeated, l.Unread), "")
-	for _, line := range l.Faults {
-		say(w, line, "    ")
-	}
+	sayEach(w, l.Faults, "    ")
 	if more := l.Unread - len(l.Faults); more > 0 {
 		fmt.Fprintf(w, "    and %d more\n", more)
 	}

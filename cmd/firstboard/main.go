@@ -93,7 +93,9 @@ func refuse(stderr io.Writer, refusal string) {
 // answerTo completes words, shows a help page, or runs the command.
 func answerTo(app *cli.App, out io.Writer, args []string) error {
 	if asked, ok := completing(args); ok {
-		printLines(out, completions(app, asked))
+		for _, word := range completions(app, asked) {
+			fmt.Fprintln(out, word)
+		}
 		return nil
 	}
 	if words, ok := wantsHelp(args); ok {

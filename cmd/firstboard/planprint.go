@@ -24,9 +24,7 @@ func printPlans(w io.Writer, plans []plan.Plan) {
 func printCautions(w io.Writer, cautions []report.Caution) {
 	for _, c := range cautions {
 		fmt.Fprintln(w, c.Heading)
-		for _, sentence := range c.Sentences {
-			say(w, sentence, "    ")
-		}
+		sayEach(w, c.Sentences, "    ")
 	}
 	if len(cautions) > 0 {
 		fmt.Fprintln(w)
@@ -64,21 +62,11 @@ func planDays(p plan.Plan) []int {
 
 // printDay writes the acts of a day, those of a person together.
 func printDay(w io.Writer, p plan.Plan, day int) {
-	var people []string
-	acts := map[string][]plan.Act{}
-	for _, a := range p.Acts {
-		if a.Day != day {
-			continue
-		}
-		if acts[a.Who] == nil {
-			people = append(people, a.Who)
-		}
-		acts[a.Who] = append(acts[a.Who], a)
-	}
-	fmt.Fprintln(w, "  "+p.When(acts[people[0]][0]))
-	for _, who := range people {
-		fmt.Fprintln(w, "    "+who)
-		for _, a := range acts[who] {
+	acts := lists.Where(p.Acts, func(a plan.Act) bool { return a.Day == day })
+	fmt.Fprintln(w, "  "+p.When(acts[0]))
+	for _, theirs := range lists.Groups(acts, func(a plan.Act) string { return a.Who }) {
+		fmt.Fprintln(w, "    "+theirs[0].Who)
+		for _, a := range theirs {
 			say(w, "- "+a.Order(), "      ")
 		}
 	}

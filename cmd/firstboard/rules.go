@@ -9,23 +9,15 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report"
+	"firstboard/report/lists"
 	"firstboard/wood"
 )
 
 func rulesCommand() *cli.Command {
-	return &cli.Command{
-		Name:      "rules",
-		Usage:     "list the checks, their limits, sources and standings",
-		ArgsUsage: toolName + " rules",
-		UsageText: toolName + " rules",
-		Action: func(c *cli.Context) error {
-			if c.NArg() > 0 {
-				return fmt.Errorf("rules: takes no argument, and %q was given", c.Args().First())
-			}
-			printRules(c.App.Writer)
-			return nil
-		},
-	}
+	return printing("rules", "rules", "list the checks, their limits, sources and standings", func(w io.Writer) error {
+		printRules(w)
+		return nil
+	})
 }
 
 func printRule(w io.Writer, rule report.Rule) {
@@ -43,19 +35,13 @@ func printRule(w io.Writer, rule report.Rule) {
 
 // printSynonyms lists the trade's names of species that count as one.
 func printSynonyms(w io.Writer) {
-	names := map[string][]string{}
-	var means []string
-	for _, s := range wood.Synonyms() {
-		if names[s.Means] == nil {
-			means = append(means, s.Means)
-		}
-		names[s.Means] = append(names[s.Means], s.Name)
-	}
-	slices.Sort(means)
+	synonyms := wood.Synonyms()
+	slices.SortStableFunc(synonyms, func(a, b wood.Synonym) int { return strings.Compare(a.Means, b.Means) })
 	fmt.Fprintln(w, "names of species")
 	say(w, "a meter's scale and a wood are one species under any of these names (the trade's usage, from memory):",
 		"  ")
-	for _, species := range means {
-		say(w, species+": "+strings.Join(names[species], ", "), "  ")
+	for _, alike := range lists.Groups(synonyms, func(s wood.Synonym) string { return s.Means }) {
+		names := lists.Each(alike, func(s wood.Synonym) string { return s.Name })
+		say(w, alike[0].Means+": "+strings.Join(names, ", "), "  ")
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // printDecisions writes a line an area with what is over or missing below it,
@@ -17,9 +18,7 @@ func printDecisions(w io.Writer, decisions []report.Decision, advice []ahead.Adv
 		head := wrapHung(columnsOf(w), headline(d), "", hanging)
 		verdict := string(d.Verdict)
 		fmt.Fprint(w, strings.Replace(head, verdict, tinted(w, verdict, d.Verdict == evidence.Go), 1))
-		for _, line := range details(d, advice[i]) {
-			say(w, line, "    ")
-		}
+		sayEach(w, details(d, advice[i]), "    ")
 	}
 	for _, s := range settings {
 		say(w, "setting: "+s.Item+" is "+s.Value.Written, "")
@@ -47,34 +46,30 @@ const actsTold = 3
 // what comes next, whether the verdict holds, and what it rests on.
 func details(d report.Decision, a ahead.Advice) []string {
 	var lines []string
+	tell := func(head string, texts ...string) {
+		for _, text := range texts {
+			lines = append(lines, head+": "+text)
+		}
+	}
+	blocking := lists.Where(d.Findings, evidence.Finding.Blocks)
+	reasons := func(told func(evidence.Finding) bool) []string {
+		return lists.Each(lists.Where(blocking, told), func(f evidence.Finding) string { return f.ID + ": " + f.Reason })
+	}
 	if d.GoodUntil.Shown() {
-		lines = append(lines, "to install later, read again: "+strings.Join(d.ReRead, ", "))
+		tell("to install later, read again", strings.Join(d.ReRead, ", "))
 	}
-	for _, q := range d.Questions {
-		lines = append(lines, "question: "+q)
-	}
-	for _, f := range d.Findings {
-		if f.Blocks() && f.Outcome == evidence.NotMet {
-			lines = append(lines, "over: "+f.ID+": "+f.Reason)
-		}
-	}
-	for _, m := range a.Missing {
-		lines = append(lines, "missing: "+m.What)
-	}
-	for _, f := range d.Findings {
-		if f.Blocks() && f.Outcome != evidence.NotMet && !a.Awaits(f.ID) {
-			lines = append(lines, "missing: "+f.ID+": "+f.Reason)
-		}
-	}
+	tell("question", d.Questions...)
+	tell("over", reasons(func(f evidence.Finding) bool { return f.Outcome == evidence.NotMet })...)
+	tell("missing", lists.Each(a.Missing, func(m ahead.Missing) string { return m.What })...)
+	tell("missing", reasons(func(f evidence.Finding) bool {
+		return f.Outcome != evidence.NotMet && !a.Awaits(f.ID)
+	})...)
 	if when := a.Outlook.Brief(); when != "" && !d.GoodUntil.Shown() {
-		lines = append(lines, "when: "+when)
+		tell("when", when)
 	}
-	lines = append(lines, "next: "+a.Next.Says(actsTold), "holds: "+a.Outlook.Holds.Says())
-	for _, c := range d.Conditions {
-		lines = append(lines, "condition: "+c)
-	}
-	for _, w := range d.Waivers {
-		lines = append(lines, "waiver: "+w.Says())
-	}
+	tell("next", a.Next.Says(actsTold))
+	tell("holds", a.Outlook.Holds.Says())
+	tell("condition", d.Conditions...)
+	tell("waiver", lists.Each(d.Waivers, report.Waiver.Says)...)
 	return lines
 }

@@ -180,10 +180,6 @@ func printVerification(w io.Writer, name string, v seal.Verification) {
 		says = "does not hold"
 	}
 	say(w, name+": "+says, "")
-	for _, line := range v.Broken {
-		say(w, line, "    ")
-	}
-	for _, line := range v.Notes {
-		say(w, line, "")
-	}
+	sayEach(w, v.Broken, "    ")
+	sayEach(w, v.Notes, "")
 }

@@ -19,15 +19,20 @@ func say(w io.Writer, text, indent string) {
 	fmt.Fprint(w, wrapHung(columnsOf(w), text, indent, indent+hanging))
 }
 
+// sayEach is say for each of some lines.
+func sayEach(w io.Writer, lines []string, indent string) {
+	for _, line := range lines {
+		say(w, line, indent)
+	}
+}
+
 // sayMost writes a list under its head, where it holds anything: so many of it at
 // most, and how many more there are.
 func sayMost(w io.Writer, most int, head string, list []string) {
 	if len(list) > 0 {
 		say(w, head, "")
 	}
-	for _, line := range list[:min(most, len(list))] {
-		say(w, line, "    ")
-	}
+	sayEach(w, list[:min(most, len(list))], "    ")
 	if more := len(list) - most; more > 0 {
 		say(w, fmt.Sprintf("and %d more", more), "    ")
 	}

@@ -20,3 +20,20 @@ func Where[T any](things []T, holds func(T) bool) []T {
 	}
 	return all
 }
+
+// Groups are some things by a key of each: the groups in the order of their first
+// things, and the things of a group in theirs.
+func Groups[T any, K comparable](things []T, key func(T) K) [][]T {
+	var all [][]T
+	index := map[K]int{}
+	for _, x := range things {
+		i, known := index[key(x)]
+		if !known {
+			i = len(all)
+			index[key(x)] = i
+			all = append(all, nil)
+		}
+		all[i] = append(all[i], x)
+	}
+	return all
+}

@@ -30,3 +30,11 @@ func TestWhereLeavesTheListAsItIs(t *testing.T) {
 		t.Errorf("where none is: %v, want no list", got)
 	}
 }
+
+func TestGroupsKeepTheOrder(t *testing.T) {
+	got := lists.Groups([]string{"b1", "a1", "b2", "c1", "a2"}, func(s string) byte { return s[0] })
+	want := [][]string{{"b1", "b2"}, {"a1", "a2"}, {"c1"}}
+	if !slices.EqualFunc(got, want, slices.Equal) {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}

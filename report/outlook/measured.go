@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -119,23 +120,19 @@ func woodRow(r wood.Row) seen {
 
 // grouped gathers rows into things.
 func grouped[T any](rows []T, see func(T) seen) []measured {
-	var all []measured
-	index := map[id]int{}
-	for _, r := range rows {
-		row := see(r)
-		i, known := index[row.of]
-		if !known {
-			i = len(all)
-			index[row.of] = i
-			all = append(all, measured{id: row.of, lotName: evidence.Tidy(row.lot), name: evidence.Tidy(row.name)})
+	things := lists.Groups(lists.Each(rows, see), func(row seen) id { return row.of })
+	all := lists.Each(things, func(rows []seen) measured {
+		m := measured{id: rows[0].of, lotName: evidence.Tidy(rows[0].lot), name: evidence.Tidy(rows[0].name)}
+		for _, row := range rows {
+			if row.at.Shown() && row.at.Last.After(m.last) {
+				m.last = row.at.Last
+			}
+			if row.place != nil {
+				m.places = append(m.places, row.place)
+			}
 		}
-		if row.at.Shown() && row.at.Last.After(all[i].last) {
-			all[i].last = row.at.Last
-		}
-		if row.place != nil {
-			all[i].places = append(all[i].places, row.place)
-		}
-	}
+		return m
+	})
 	slices.SortStableFunc(all, func(a, b measured) int {
 		return cmp.Or(evidence.Order(a.lotName, b.lotName), evidence.Order(a.name, b.name))
 	})

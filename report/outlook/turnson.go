@@ -3,6 +3,7 @@ package outlook
 import (
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // rules are the rules under which the verdict is another one.
@@ -37,33 +38,17 @@ func otherWait(wait evidence.Reading) evidence.Reading {
 
 // things are the things that the verdict turns on, those of a kind together.
 func (h *holder) things() []string {
-	type group struct {
-		kind kind
-		lot  string
-	}
-	var order []group
-	named := map[group][]string{}
-	for _, m := range h.all {
-		g := group{m.kind, m.lotName}
-		if !h.turns[m.id] {
-			continue
-		}
-		if named[g] == nil {
-			order = append(order, g)
-		}
-		named[g] = append(named[g], m.name)
-	}
-	var all []string
-	for _, g := range order {
-		called, many := g.kind.words()
-		if len(named[g]) > 1 {
+	turning := lists.Where(h.all, func(m measured) bool { return h.turns[m.id] })
+	kindAndLot := func(m measured) id { return id{kind: m.kind, lot: m.lotName} }
+	return lists.Each(lists.Groups(turning, kindAndLot), func(group []measured) string {
+		called, many := group[0].kind.words()
+		if len(group) > 1 {
 			called = many
 		}
-		called += " " + evidence.List(named[g])
-		if g.lot != "" {
-			called += " of lot " + g.lot
+		called += " " + evidence.List(lists.Each(group, func(m measured) string { return m.name }))
+		if lot := group[0].lotName; lot != "" {
+			called += " of lot " + lot
 		}
-		all = append(all, called)
-	}
-	return all
+		return called
+	})
 }

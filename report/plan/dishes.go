@@ -111,8 +111,7 @@ func (p *planner) setAt(x thing) evidence.Time {
 // lift adds the lifting of dishes that lie on the slab, those set together in
 // one act.
 func (p *planner) lift(t task, lying []thing) {
-	alike := func(x, y thing) bool { return p.setAt(x).First.Equal(p.setAt(y).First) }
-	for _, which := range together(lying, alike) {
+	for _, which := range lists.Groups(lying, func(x thing) int64 { return p.setAt(x).First.Unix() }) {
 		set, ends := p.setAt(which[0]), slab.Exposure().Ends()
 		a := p.reading(t, len(which))
 		a.stage, a.from = lifting, set.Last.Add(evidence.Duration(ends[0]))

@@ -137,21 +137,13 @@ func (p *planner) reading(t task, n int) Act {
 // whyAgain says why things are measured again, each reason once, with the
 // names where others are read as well.
 func whyAgain(again []thing, n int) string {
-	var reasons, clauses []string
-	which := map[string][]string{}
-	for _, x := range again {
-		if which[x.again] == nil {
-			reasons = append(reasons, x.again)
+	alike := lists.Groups(again, func(x thing) string { return x.again })
+	return sentence(lists.Each(alike, func(which []thing) string {
+		if len(which) < n {
+			return span(names(which)) + " again: " + which[0].again
 		}
-		which[x.again] = append(which[x.again], x.name)
-	}
-	for _, why := range reasons {
-		if some := which[why]; len(some) < n {
-			why = span(some) + " again: " + why
-		}
-		clauses = append(clauses, why)
-	}
-	return sentence(clauses...)
+		return which[0].again
+	})...)
 }
 
 // mendAll adds an act for the things over a limit.
@@ -179,8 +171,8 @@ func (p *planner) mendAll(t task) {
 // complete asks for what was left blank in rows that hold a reading, and for
 // what makes a reading say nothing, each once for all things it concerns.
 func (p *planner) complete(t task) {
-	alike := func(x, y thing) bool { return slices.Equal(x.blank, y.blank) && x.wants() == y.wants() }
-	for _, which := range together(t.things, alike) {
+	lacks := func(x thing) [2]string { return [2]string{strings.Join(x.blank, "\n"), x.wants()} }
+	for _, which := range lists.Groups(t.things, lacks) {
 		if len(which[0].blank) > 0 || which[0].wants() != "" {
 			p.write(t, which)
 		}

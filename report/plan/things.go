@@ -240,20 +240,6 @@ func blanks(cells ...cell) []string {
 	return lists.Each(empty, func(c cell) string { return c.column })
 }
 
-// together are things in groups of those that are alike.
-func together(things []thing, alike func(x, y thing) bool) [][]thing {
-	var all [][]thing
-	for _, x := range things {
-		at := slices.IndexFunc(all, func(group []thing) bool { return alike(group[0], x) })
-		if at < 0 {
-			at = len(all)
-			all = append(all, nil)
-		}
-		all[at] = append(all[at], x)
-	}
-	return all
-}
-
 func names(things []thing) []string {
 	return lists.Each(things, func(t thing) string { return t.name })
 }
