@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 
@@ -22,14 +23,11 @@ func emc(c *cli.Context) (answer, error) {
 		return answer{}, err
 	}
 	pct, err := wood.EMC(x[0], x[1])
-	if err != nil {
-		return answer{}, err
-	}
 	return answer{map[string]float64{"emcPct": pct}, []string{
 		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"),
 			pct),
 		"source: Wood Handbook equation 4-5 (published); real wood differs by species and by 1 to 4 points between drying and wetting",
-	}}, nil
+	}}, err
 }
 
 func humidityFor(c *cli.Context) (answer, error) {
@@ -90,20 +88,11 @@ func airPressure(c *cli.Context) (float64, error) {
 }
 
 func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
-	dew, err := acclimate.DewPoint(tempC, rhPct)
-	if err != nil {
-		return answer{}, err
-	}
-	vapor, err := acclimate.VaporPressure(tempC, rhPct)
-	if err != nil {
-		return answer{}, err
-	}
-	ratio, err := acclimate.HumidityRatio(vapor, pa)
-	if err != nil {
-		return answer{}, err
-	}
-	wet, err := acclimate.WetBulb(tempC, rhPct, pa)
-	if err != nil {
+	dew, noDew := acclimate.DewPoint(tempC, rhPct)
+	vapor, noVapor := acclimate.VaporPressure(tempC, rhPct)
+	ratio, noRatio := acclimate.HumidityRatio(vapor, pa)
+	wet, noWet := acclimate.WetBulb(tempC, rhPct, pa)
+	if err := cmp.Or(noDew, noVapor, noRatio, noWet); err != nil {
 		return answer{}, err
 	}
 	absolute, enthalpy := acclimate.AbsoluteHumidity(vapor, tempC), acclimate.Enthalpy(tempC, ratio)
@@ -137,9 +126,6 @@ func move(c *cli.Context) (answer, error) {
 		return answer{}, err
 	}
 	mm, err := wood.Movement(x[0], coefficient, shrinkage, x[1], x[2])
-	if err != nil {
-		return answer{}, err
-	}
 	unit := askedUnit(c, "width")
 	form := "Wood Handbook equation 13-2 (published)"
 	if !wood.Linear(x[1], x[2]) {
@@ -149,7 +135,7 @@ func move(c *cli.Context) (answer, error) {
 		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm),
 			c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
 		"source: " + form + "; " + source + "; an installed floor moves as much as a loose board (FPL)",
-	}}, nil
+	}}, err
 }
 
 // across is the coefficient of the product, or of its species and cut.

@@ -38,7 +38,7 @@ func (p *planner) surveyDishes() {
 
 func (p *planner) nameDishes() {
 	if f := p.Slab; f.NoDishes == "" && f.UnfitForDishes() == "" {
-		p.dishes.more = p.taken.more(headDish, max(0, p.asked(slab.HolesNeeded)-len(p.dishes.things)))
+		p.dishes.more = p.taken.more(headDish, asked(slab.HolesNeeded, p.Slab.Sizes...)-len(p.dishes.things))
 	}
 }
 

@@ -106,7 +106,7 @@ func (p *planner) nameHoles() {
 	}
 	p.walls, p.unknownWall = p.wallsLacking()
 	open := lists.Where(p.holes.things, isOpen)
-	more := max(p.asked(slab.HolesNeeded)-len(p.holes.things), len(p.replaced())-len(open), p.walls)
+	more := max(asked(slab.HolesNeeded, p.Slab.Sizes...)-len(p.holes.things), len(p.replaced())-len(open), p.walls)
 	p.holes.more = p.taken.more(headHole, max(0, more))
 }
 
@@ -137,11 +137,12 @@ func (p *planner) rowsOf(x thing) []slab.Hole {
 
 // asked is how many are asked for on the area's size, or on a small one where
 // that is blank.
-func (p *planner) asked(needed func(...evidence.Reading) evidence.Working) int {
-	if n := needed(p.Slab.Sizes...); n.Shown() {
-		return n.Value.Ceil()
+func asked(needed func(...evidence.Reading) evidence.Working, sizes ...evidence.Reading) int {
+	n := needed(sizes...)
+	if !n.Shown() {
+		n = needed(evidence.Typed("1", evidence.SquareFoot))
 	}
-	return needed(evidence.Typed("1", evidence.SquareFoot)).Value.Ceil()
+	return n.Value.Ceil()
 }
 
 // wallsLacking are how many exterior walls no hole stands at, and the holes that

@@ -77,11 +77,8 @@ func (p *planner) nameWood() {
 }
 
 func (p *planner) pieces(per1000 int) int {
-	n := wood.Needed(p.Wood.Size, per1000)
-	if !n.Shown() {
-		n = wood.Needed(evidence.Typed("1", evidence.SquareFoot), per1000)
-	}
-	return n.Value.Ceil()
+	needed := func(size ...evidence.Reading) evidence.Working { return wood.Needed(size[0], per1000) }
+	return asked(needed, p.Wood.Size)
 }
 
 func seeWood(r wood.Row) seen {

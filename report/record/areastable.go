@@ -45,7 +45,8 @@ func areasTable() table[report.Area] {
 			product("Membrane", []string{"membrane"}, func(a *area) *string { return &a.Membrane }),
 			word("Installation", []string{"nail-down", "glue-down", "floating", "stretch-in", "loose-lay"},
 				func(a *area) *string { return &a.Installation }),
-			climate(func(a *area) *string { return &a.Climate }).always(),
+			later("Climate", "Climates", func(a *area) *string { return &a.Climate },
+				func(d *decoder, typed string) { d.find(&d.climates, typed) }).always(),
 			date("Covered on", anyYear(), func(a *area) *evidence.Date { return &a.CoveredOn }),
 			date("Install on", anyYear(), func(a *area) *evidence.Date { return &a.InstallOn }).must(),
 			number("Width across boards", feet(), aboveZero,
@@ -144,46 +145,24 @@ func written(entry string) string {
 	return evidence.Quote(entry)
 }
 
-// product is a column that names a product of certain kinds. Products come
-// after areas, so it is looked up when both are read.
+// product is a column that names a product of certain kinds.
 func product(title string, kinds []string, field func(*report.Area) *string) column[report.Area] {
-	col := name(title, field)
-	col.Takes.Of = "Products"
-	store := col.read
-	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
-		store(d, c, a)
-		typed := c.Text
-		d.later(func() { d.product(typed, kinds) })
-	}
-	return col
-}
-
-func (d *decoder) product(typed string, kinds []string) {
-	at, ok := d.products.find(typed)
-	if !ok {
-		if d.products.lacks(typed) {
-			d.complain(d.products.complaint(typed))
+	return later(title, "Products", field, func(d *decoder, typed string) {
+		at, listed := d.find(&d.products, typed)
+		if !listed {
+			return
 		}
-		return
-	}
-	if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
-		d.wrong(typed, "is of the kind %s; write a product of the kind %s", kind, evidence.Either(kinds))
-	}
+		if kind := d.job.Products[at].Kind; kind != "" && !slices.Contains(kinds, kind) {
+			d.wrong(typed, "is of the kind %s; write a product of the kind %s", kind, evidence.Either(kinds))
+		}
+	})
 }
 
-// climate is the column that names an area's climate, looked up as late.
-func climate(field func(*report.Area) *string) column[report.Area] {
-	col := name("Climate", field)
-	col.Takes.Of = "Climates"
-	store := col.read
-	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
-		store(d, c, a)
-		typed := c.Text
-		d.later(func() {
-			if d.climates.lacks(typed) {
-				d.complain(d.climates.complaint(typed))
-			}
-		})
+// find is the row of a list that an identifier names; where it is known to have
+// none, that is a fault.
+func (d *decoder) find(in *index, typed string) (at int, listed bool) {
+	if in.lacks(typed) {
+		d.complain(in.complaint(typed))
 	}
-	return col
+	return in.find(typed)
 }

@@ -59,15 +59,11 @@ func entries(s string) []string {
 
 // listed is a column of identifiers that each name a row of its own table.
 func listed[T any](title string, in func(*decoder) *index, field func(*T) *string) column[T] {
-	col := name(title, field)
-	store := col.read
-	col.read = func(d *decoder, c *grid.Cell, row *T) {
-		store(d, c, row)
+	return name(title, field).then(func(d *decoder, c *grid.Cell, row *T) {
 		if !in(d).add(*field(row), d.nth) {
 			d.wrong(c.Text, "is listed twice; keep one row of it or rename one")
 		}
-	}
-	return col
+	})
 }
 
 // area is a column that names an area.
@@ -79,15 +75,12 @@ func area[T any](field func(*T) *string) column[T] {
 // no other can have taken the reading.
 func instrument[T any](field func(*T) *string, kinds ...string) column[T] {
 	col := reference("Instrument", "Instruments", func(d *decoder) *index { return &d.instruments }, field)
-	store := col.read
 	took := "" // the row before
-	col.read = func(d *decoder, c *grid.Cell, row *T) {
-		store(d, c, row)
+	return col.then(func(d *decoder, _ *grid.Cell, row *T) {
 		if id := *field(row); id != took && d.taker(id, kinds) {
 			took = id
 		}
-	}
-	return col
+	})
 }
 
 // taker says whether an instrument is of one of some kinds, and faults it where
@@ -103,12 +96,8 @@ func (d *decoder) taker(id string, kinds []string) bool {
 }
 
 func reference[T any](title, of string, to func(*decoder) *index, field func(*T) *string) column[T] {
-	col := name(title, field)
-	col.Takes.Of = of
-	store := col.read
 	found := "" // in the row before
-	col.read = func(d *decoder, c *grid.Cell, row *T) {
-		store(d, c, row)
+	return referring(title, of, field).then(func(d *decoder, c *grid.Cell, row *T) {
 		switch id := *field(row); {
 		case id == found && id != "":
 		case to(d).lacks(id):
@@ -116,8 +105,23 @@ func reference[T any](title, of string, to func(*decoder) *index, field func(*T)
 		default:
 			found = id
 		}
-	}
+	})
+}
+
+// referring is a column that names a row of a table.
+func referring[T any](title, of string, field func(*T) *string) column[T] {
+	col := name(title, field)
+	col.Takes.Of = of
 	return col
+}
+
+// later is referring where that table is read after this one: what was typed is
+// looked up when both are.
+func later[T any](title, of string, field func(*T) *string, find func(d *decoder, typed string)) column[T] {
+	return referring(title, of, field).then(func(d *decoder, c *grid.Cell, _ *T) {
+		typed := c.Text
+		d.later(func() { find(d, typed) })
+	})
 }
 
 // word is a column of fixed words, stored in their own spelling.
@@ -194,11 +198,7 @@ func clockOrDay[T any](title string, from cell.Era, field func(*T) *evidence.Tim
 // flag is a column of two words, of which a blank is the other than yes.
 func flag[T any](title string, among []string, yes string, field func(*T) *bool) column[T] {
 	var said string
-	col := word(title, among, func(*T) *string { return &said })
-	store := col.read
-	col.read = func(d *decoder, c *grid.Cell, row *T) {
-		store(d, c, row)
+	return word(title, among, func(*T) *string { return &said }).then(func(_ *decoder, _ *grid.Cell, row *T) {
 		*field(row) = said == yes
-	}
-	return col
+	})
 }

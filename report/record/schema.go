@@ -42,6 +42,16 @@ func (c column[T]) must() column[T] { c.Star = true; return c }
 // always is the column with a star and never a blank.
 func (c column[T]) always() column[T] { c.Star, c.Key = true, true; return c }
 
+// then is the column with more done once a cell of it is read.
+func (c column[T]) then(more func(d *decoder, c *grid.Cell, row *T)) column[T] {
+	store := c.read
+	c.read = func(d *decoder, cell *grid.Cell, row *T) {
+		store(d, cell, row)
+		more(d, cell, row)
+	}
+	return c
+}
+
 // bound is a column that the header names, and where.
 type bound[T any] struct {
 	column[T]

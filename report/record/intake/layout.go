@@ -57,13 +57,10 @@ func (t export) layout() (layout, error) {
 
 // head is the first lines that are not blank, parted.
 func (t export) head(sep byte) ([]headLine, error) {
-	from, err := t.lines()
-	if err != nil {
-		return nil, err
-	}
+	from := t.lines()
 	var lines []headLine
 	for len(lines) < headLines && from.next() {
-		cells, ok := parted(from.text(), sep, nil)
+		cells, ok := parted(from.Text(), sep, nil)
 		if ok && strings.Join(cells, "") != "" {
 			lines = append(lines, headLine{from.number, cells})
 		}

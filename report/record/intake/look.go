@@ -35,10 +35,7 @@ type unitMention struct {
 
 // look goes over all the rows.
 func (t export) survey(l layout, ties []tie) (survey, error) {
-	from, err := t.lines()
-	if err != nil {
-		return survey{}, err
-	}
+	from := t.lines()
 	k := survey{
 		orders:  yearFirst | dayFirst | monthFirst,
 		against: map[dateOrder]mention{}, units: make([][]unitMention, len(ties)),
@@ -49,7 +46,7 @@ func (t export) survey(l layout, ties []tie) (survey, error) {
 			continue
 		}
 		var ok bool
-		if cells, ok = parted(from.text(), l.sep, cells); ok && l.beyond(cells) == 0 {
+		if cells, ok = parted(from.Text(), l.sep, cells); ok && l.beyond(cells) == 0 {
 			k.row(from.number, cells, ties)
 		}
 	}

@@ -72,16 +72,13 @@ func newArrival(
 }
 
 func (x *arrival) read() (Logged, error) {
-	from, err := x.lines()
-	if err != nil {
-		return Logged{}, err
-	}
+	from := x.lines()
 	var cells []string
 	for from.next() {
 		if from.number < x.first {
 			continue
 		}
-		cells = x.line(from.number, from.text(), cells)
+		cells = x.line(from.number, from.Text(), cells)
 		if len(x.batch.Rows) == batchRows || len(x.faults) == batchRows {
 			if err := x.settleBatch(); err != nil {
 				return Logged{}, err

@@ -3,6 +3,7 @@ package intake
 import (
 	"bufio"
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -105,19 +106,18 @@ func unread(name string, err error) error {
 
 // scanner are the lines of an export, counted from 1.
 type scanner struct {
-	scan   *bufio.Scanner
+	*bufio.Scanner
 	name   string
 	number int
+	lost   error // the beginning could not be found
 }
 
 // lines are the lines of the text from its beginning.
-func (t export) lines() (*scanner, error) {
-	if _, err := t.from.Seek(0, io.SeekStart); err != nil {
-		return nil, unread(t.name, err)
-	}
-	scan := bufio.NewScanner(transform.NewReader(t.from, t.code.NewDecoder()))
-	scan.Buffer(nil, longestLine)
-	return &scanner{scan: scan, name: t.name}, nil
+func (t export) lines() *scanner {
+	_, lost := t.from.Seek(0, io.SeekStart)
+	l := &scanner{Scanner: bufio.NewScanner(transform.NewReader(t.from, t.code.NewDecoder())), name: t.name, lost: lost}
+	l.Buffer(nil, longestLine)
+	return l
 }
 
 // longestLine is the most bytes of a line: no row of readings comes near.
@@ -125,14 +125,12 @@ const longestLine = 1 << 20
 
 func (l *scanner) next() bool {
 	l.number++
-	return l.scan.Scan()
+	return l.lost == nil && l.Scan()
 }
-
-func (l *scanner) text() string { return l.scan.Text() }
 
 // err says why the lines ended before the file did.
 func (l *scanner) err() error {
-	switch err := l.scan.Err(); {
+	switch err := cmp.Or(l.lost, l.Err()); {
 	case errors.Is(err, bufio.ErrTooLong):
 		return fmt.Errorf("%s line %d: is longer than any row of readings; export them again as CSV, a row a line",
 			l.name, l.number)
