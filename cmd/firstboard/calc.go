@@ -43,7 +43,7 @@ func calculation(name, use, example string, compute func(*cli.Context) (answer, 
 		UsageText: fmt.Sprintf("%s calc %s %s", toolName, name, example),
 	}
 	for _, flag := range flags {
-		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag, Usage: quantityHelp(flag)})
+		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag, Usage: flagCalled(flag).help})
 	}
 	cmd.Flags = append(cmd.Flags, &cli.BoolFlag{Name: "json", Usage: "print one JSON object, unrounded"})
 	cmd.Action = func(c *cli.Context) error {

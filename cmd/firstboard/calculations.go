@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"slices"
 
 	"github.com/shopspring/decimal"
 	"github.com/urfave/cli/v2"
@@ -62,9 +63,8 @@ func air(c *cli.Context) (answer, error) {
 	}
 	margin, err := acclimate.SurfaceMargin(x[0], x[1], surface.Float())
 	a.fields["surfaceMarginC"] = margin
-	a.lines = append(a.lines[:len(a.lines)-1:len(a.lines)-1],
-		fmt.Sprintf("a surface at %s lies %s above the dew point", c.String("surface"),
-			span(askedUnit(c, "surface"), margin)), a.lines[len(a.lines)-1])
+	a.lines = slices.Insert(a.lines, len(a.lines)-1, fmt.Sprintf("a surface at %s lies %s above the dew point",
+		c.String("surface"), span(askedUnit(c, "surface"), margin)))
 	return a, err
 }
 

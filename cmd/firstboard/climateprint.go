@@ -9,6 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
+	"firstboard/report/lists"
 )
 
 // tenths writes a number to 0.1, without a minus before zero.
@@ -88,21 +89,16 @@ func (s *service) notes() []string {
 	if slices.ContainsFunc(s.air[:], func(a acclimate.IndoorAir) bool { return a.Cooling && !a.Saturated }) {
 		notes = append(notes, "c a month in which the cooling runs")
 	}
-	for _, air := range s.air {
-		if air.Saturated {
-			return append(notes, "* more vapor than the air can hold, cut to 100 % RH: plant must dry this air, so the target above is not that of a floor")
-		}
+	if slices.ContainsFunc(s.air[:], func(a acclimate.IndoorAir) bool { return a.Saturated }) {
+		notes = append(notes, "* more vapor than the air can hold, cut to 100 % RH: plant must dry this air, so the target above is not that of a floor")
 	}
 	return notes
 }
 
 // missing are the hours that were left out, by months.
 func (s *service) missing() string {
-	var all []string
-	for _, m := range s.out {
-		if m.Missing > 0 {
-			all = append(all, fmt.Sprintf("%s %d of %d", m.Month, m.Missing, m.Hours))
-		}
-	}
-	return strings.Join(all, ", ")
+	lacking := lists.Where(s.out[:], func(m acclimate.OutdoorMonth) bool { return m.Missing > 0 })
+	return strings.Join(lists.Each(lacking, func(m acclimate.OutdoorMonth) string {
+		return fmt.Sprintf("%s %d of %d", m.Month, m.Missing, m.Hours)
+	}), ", ")
 }

@@ -54,13 +54,9 @@ func printReasons(w io.Writer, reasons []gather.Reason) {
 
 // printDue tells what falls due first after the latest reading of all.
 func (g gathering) printDue(w io.Writer) {
-	var next []string
-	for _, f := range g.FallsDue() {
-		if f.On >= g.Latest {
-			next = append(next, fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where))
-		}
-	}
-	sayMost(w, dueTold, "falls due from "+string(g.Latest)+" on, the day of the latest reading:", next)
+	next := lists.Where(g.FallsDue(), func(f gather.Falls) bool { return f.On >= g.Latest })
+	sayMost(w, dueTold, "falls due from "+string(g.Latest)+" on, the day of the latest reading:",
+		lists.Each(next, func(f gather.Falls) string { return fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where) }))
 }
 
 // printTwins lists the areas that stand in several records.

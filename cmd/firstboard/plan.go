@@ -43,7 +43,10 @@ func planned(c *cli.Context) error {
 			return err
 		}
 	}
-	printPlans(c.App.Writer, plans)
+	printCautions(c.App.Writer, plan.Cautions(plans))
+	for _, p := range plans {
+		printPlan(c.App.Writer, p)
+	}
 	if out != "" {
 		fmt.Fprintln(c.App.Writer, "written: "+out)
 	}

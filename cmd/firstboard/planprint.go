@@ -12,15 +12,6 @@ import (
 	"firstboard/report/plan"
 )
 
-// printPlans writes the cautions, where anything is to be done, and the plan of
-// each area.
-func printPlans(w io.Writer, plans []plan.Plan) {
-	printCautions(w, plan.Cautions(plans))
-	for _, p := range plans {
-		printPlan(w, p)
-	}
-}
-
 func printCautions(w io.Writer, cautions []report.Caution) {
 	for _, c := range cautions {
 		fmt.Fprintln(w, c.Heading)
@@ -44,10 +35,13 @@ func printPlan(w io.Writer, p plan.Plan) {
 	if len(p.Acts) == 0 {
 		say(w, "nothing is left to do", "    ")
 	}
-	for _, day := range planDays(p) {
+	days := planDays(p)
+	for _, day := range days {
 		printDay(w, p, day)
 	}
-	printSpare(w, p)
+	if len(days) > 0 && days[len(days)-1] < -1 {
+		say(w, "the day between is left free: what fails can be done again", "    ")
+	}
 	for _, line := range p.LookUp {
 		say(w, "look up in the data sheet of "+line, "    ")
 	}
@@ -69,14 +63,6 @@ func printDay(w io.Writer, p plan.Plan, day int) {
 		for _, a := range theirs {
 			say(w, "- "+a.Order(), "      ")
 		}
-	}
-}
-
-// printSpare says what the day between the last reading and installing is for.
-func printSpare(w io.Writer, p plan.Plan) {
-	days := planDays(p)
-	if len(days) > 0 && days[len(days)-1] < -1 {
-		say(w, "the day between is left free: what fails can be done again", "    ")
 	}
 }
 

@@ -19,25 +19,53 @@ type measure struct {
 	base  evidence.Unit
 }
 
-const pascal, percent evidence.Unit = "Pa", "%"
+// quantityFlag is a flag of the calculations: what it holds a quantity of, and what
+// it takes in words.
+type quantityFlag struct {
+	name string
+	measure
+	help string
+}
 
-// measureOf is what a flag holds a quantity of.
-func measureOf(flag string) measure {
-	switch flag {
-	case "rh", "emc", "from", "to":
-		return measure{[]evidence.Unit{percent}, percent}
-	case "width", "thickness", "elevation":
-		return measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimeter}
-	case "area":
-		return measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
-	case "gain":
-		return measure{[]evidence.Unit{"g"}, evidence.Gram}
-	case "hours":
-		return measure{[]evidence.Unit{"h"}, evidence.Hour}
-	case "pressure":
-		return measure{[]evidence.Unit{pascal}, pascal}
+func quantityFlags() []quantityFlag {
+	const pascal, percent evidence.Unit = "Pa", "%"
+	length := measure{[]evidence.Unit{"in", "ft", "mm", "cm", "m"}, evidence.Millimeter}
+	part := measure{[]evidence.Unit{percent}, percent}
+	size := measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
+	return []quantityFlag{
+		{"temp", temperature(), "`TEMP` of the air, such as 70F or 21.5C"},
+		{"rh", part, "relative humidity `RH` of the air, such as 45%"},
+		{"emc", part, "moisture content `MC` that the wood is to come to, such as 8%; the answer is the humidity"},
+		{"surface", temperature(), "`TEMP` of a surface, such as 62F; the answer tells how far it lies above the dew point"},
+		{"pressure", measure{[]evidence.Unit{pascal}, pascal},
+			"`PRESSURE` of the air, such as 84000Pa; that of sea level where neither it nor an elevation is given"},
+		{"elevation", length, "`HEIGHT` above sea level, such as 5280ft, which gives the pressure"},
+		{"width", length, "`WIDTH` of the board across the grain, such as 5in"},
+		{"species", measure{}, "`NAME` of the wood as the Wood Handbook or the trade has it, such as \"red oak\""},
+		{"cut", measure{}, "`CUT` of the board: plainsawn, quartersawn, riftsawn or mixed"},
+		{"coefficient", measure{},
+			"change `COEFFICIENT` from the product's data sheet: the part of the width for 1 % MC, such as 0.00245"},
+		{"from", part, "moisture content `MC` that the change runs from, such as 6%"},
+		{"to", part, "moisture content `MC` that the change runs to, such as 6%"},
+		{"thickness", length, "`THICKNESS` of the slab, such as 4in"},
+		{"faces", measure{}, "`NUMBER` of faces that the slab dries from: 1 (on a retarder, a deck or the ground) or 2"},
+		{"gain", measure{[]evidence.Unit{"g"}, evidence.Gram}, "`MASS` that the dish gained, such as 4.0g"},
+		{"area", size, "`SIZE` of the concrete under the dome less the dish, such as 0.449ft2"},
+		{"hours", measure{[]evidence.Unit{"h"}, evidence.Hour}, "`TIME` from setting to retrieving, such as 66h"},
 	}
-	return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius}
+}
+
+func temperature() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
+
+// flagCalled is the flag of the calculations with a name; any other holds a
+// temperature.
+func flagCalled(name string) quantityFlag {
+	for _, f := range quantityFlags() {
+		if f.name == name {
+			return f
+		}
+	}
+	return quantityFlag{name: name, measure: temperature()}
 }
 
 // quantity reads a flag such as 70F or 4 in. A bare number is refused with
@@ -46,7 +74,7 @@ func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	fail := func(why string) (evidence.Exact, error) {
 		return evidence.Exact{}, fmt.Errorf("--%s %s: %s", flag, c.String(flag), why)
 	}
-	text, m := c.String(flag), measureOf(flag)
+	text, m := c.String(flag), flagCalled(flag).measure
 	digits, unit := m.split(text)
 	switch {
 	case strings.TrimSpace(text) == "":

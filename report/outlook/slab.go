@@ -9,6 +9,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/slab/drying"
 )
@@ -45,23 +46,21 @@ func slabOf(s report.Site) ahead.Slab {
 // forecasts are those of the holes over their limit, the slowest by a straight
 // line first, or of the highest where all are at it.
 func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence.Reading) []ahead.Slab {
-	var over []drying.Hole
-	var names []string
+	type named struct {
+		drying.Hole
+		name string
+	}
 	air, start := s.Room.Air.States(), began(s)
-	for _, h := range holes {
-		over, names = append(over, holeOf(s, h, start, air, limit)), append(names, h.Name)
-	}
-	order := make([]int, len(over))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(linear(over[b]), linear(over[a])) })
+	over := lists.Each(holes, func(h evidence.Judged[slab.Hole]) named {
+		return named{holeOf(s, h, start, air, limit), h.Name}
+	})
+	slices.SortStableFunc(over, func(a, b named) int { return cmp.Compare(linear(b.Hole), linear(a.Hole)) })
 	var all []ahead.Slab
-	for n, i := range order {
-		if n > 0 && (n == mostForecast || linear(over[i]) <= 0) {
+	for n, h := range over {
+		if n > 0 && (n == mostForecast || linear(h.Hole) <= 0) {
 			break
 		}
-		all = append(all, slabOutlook(over[i], names[i], limit))
+		all = append(all, slabOutlook(h.Hole, h.name, limit))
 	}
 	return all
 }

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -131,24 +132,11 @@ func (h *holder) near() map[kind]bool {
 
 // reachOf is by how much the mean of things can move where one is left out.
 func reachOf(things [][]evidence.Item) evidence.Exact {
-	var low, high evidence.Exact
-	n := 0
-	for _, items := range things {
-		for _, it := range items {
-			if it.Lack != "" {
-				continue
-			}
-			if n == 0 || it.Value.Cmp(low) < 0 {
-				low = it.Value
-			}
-			if n == 0 || it.Value.Cmp(high) > 0 {
-				high = it.Value
-			}
-			n++
-		}
-	}
-	if len(things) < 2 || n == 0 {
+	known := lists.Where(slices.Concat(things...), func(it evidence.Item) bool { return it.Lack == "" })
+	if len(things) < 2 || len(known) == 0 {
 		return evidence.Whole(0)
 	}
+	values := lists.Each(known, func(it evidence.Item) evidence.Exact { return it.Value })
+	low, high := slices.MinFunc(values, evidence.Exact.Cmp), slices.MaxFunc(values, evidence.Exact.Cmp)
 	return high.Sub(low).Over(evidence.Whole(len(things) - 1))
 }

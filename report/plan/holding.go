@@ -46,24 +46,18 @@ func (p *planner) boards() [][]thing {
 // stretch of air that is logged and in range. Where they do not, all of them
 // are made anew, 48 h into a stretch that is.
 func (p *planner) holdAir() {
-	if p.Room.NoHeld != "" {
-		p.kept.from = p.now
-		return
-	}
 	var kept []evidence.Time
-	for _, things := range p.heldThings() {
-		for _, t := range things {
-			if t.stays() && !t.from.IsZero() {
-				kept = append(kept, moment(t.from), moment(t.to))
-			}
+	for _, t := range slices.Concat(p.heldThings()...) {
+		if t.stays() && !t.from.IsZero() {
+			kept = append(kept, moment(t.from), moment(t.to))
 		}
 	}
-	toCome := p.readsHeld()
+	toCome, times := p.readsHeld(), slices.Clone(kept)
+	if toCome && !p.now.IsZero() {
+		times = append(times, moment(p.now))
+	}
 	switch {
-	case len(kept) > 0 && p.held(kept, toCome):
-		p.kept.from = p.now
-		return
-	case len(kept) == 0 && !toCome:
+	case len(kept) == 0 && !toCome, len(kept) > 0 && p.held(p.airOnly(), times...):
 		p.kept.from = p.now
 		return
 	case len(kept) > 0:
@@ -89,29 +83,20 @@ func (p *planner) airOnly() acclimate.Room {
 	r := p.Room
 	r.Temp.Lack, r.RH.Lack, r.HeldLack = "", "", ""
 	if len(r.Air.Untimed()) > 0 {
-		var timed []acclimate.Air
-		for _, a := range r.Air.Timed() {
-			a := *a
-			a.Area = ""
-			timed = append(timed, a)
-		}
+		timed := lists.Each(r.Air.Timed(), func(a *acclimate.Air) acclimate.Air {
+			sited := *a
+			sited.Area = ""
+			return sited
+		})
 		r.Air = acclimate.NewLog(timed).Of("", evidence.Date{})
 	}
 	return r
 }
 
-// held says whether the air was logged and in range for readings on record,
-// and, where others are to come, until today.
-func (p *planner) held(kept []evidence.Time, toCome bool) bool {
-	if p.airDistrusted() != "" {
-		return false
-	}
-	r := p.airOnly()
-	r.HeldFor = kept
-	if toCome && !p.now.IsZero() {
-		r.HeldFor = append(slices.Clone(kept), moment(p.now))
-	}
-	return p.judges(r, "air-held") == evidence.Met
+// held says whether the air of a room was logged and in range for some times.
+func (p *planner) held(r acclimate.Room, times ...evidence.Time) bool {
+	r.HeldFor = times
+	return p.airDistrusted() == "" && p.judges(r, "air-held") == evidence.Met
 }
 
 func (p *planner) judges(r acclimate.Room, id string) evidence.Outcome {
@@ -146,13 +131,9 @@ func (p *planner) countsFrom() time.Time {
 
 // stretch says whether the air is logged and in range from a time until today.
 func (p *planner) stretch(from time.Time) bool {
-	if p.airDistrusted() != "" {
-		return false
-	}
 	r := p.airOnly()
 	r.Held = evidence.Typed("0", evidence.Hour)
-	r.HeldFor = []evidence.Time{moment(from), moment(p.now)}
-	return p.judges(r, "air-held") == evidence.Met
+	return p.held(r, moment(from), moment(p.now))
 }
 
 // fresh is when a new stretch can begin: now, or the next full hour where the

@@ -2,6 +2,7 @@ package intake
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report/record"
@@ -19,12 +20,7 @@ const (
 
 // guessTime ties the column of times, or the columns of days and times of day.
 func (b *matcher) guessTime() error {
-	head := -1
-	for i, c := range b.heads {
-		if c.Name == "Read at" {
-			head = i
-		}
-	}
+	head := slices.IndexFunc(b.heads, func(c record.Column) bool { return c.Name == "Read at" })
 	at := map[timeKind][]int{}
 	for i := range b.names {
 		if k := b.timeKind(i); k != noTime && !b.taken(i) && !b.offered(i) {
@@ -56,12 +52,9 @@ func (b *matcher) guessTime() error {
 
 // offered says whether a column's name is that of another time of the table.
 func (b *matcher) offered(at int) bool {
-	for _, c := range b.heads {
-		if isTime(c) && c.Name != "Read at" && fits(c, b.names[at]) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(b.heads, func(c record.Column) bool {
+		return isTime(c) && c.Name != "Read at" && fits(c, b.names[at])
+	})
 }
 
 // timeKind is what most cells of a column are. Whole numbers are times only
@@ -94,11 +87,7 @@ func (b *matcher) timeKind(at int) timeKind {
 }
 
 func namesTime(name string) bool {
-	name = strings.ToLower(name)
-	for _, word := range []string{"time", "date", "epoch", "unix"} {
-		if strings.Contains(name, word) {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc([]string{"time", "date", "epoch", "unix"}, func(word string) bool {
+		return strings.Contains(strings.ToLower(name), word)
+	})
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // layout is where the rows of an export stand and what parts them.
@@ -107,9 +108,8 @@ func (at headerAt) layout(sep byte, lines []headLine) layout {
 	if at.first > at.header+1 {
 		l.units = lines[at.header+1].cells
 	}
-	for _, row := range lines[at.first:min(at.first+sampleLines, len(lines))] {
-		l.sample = append(l.sample, row.cells)
-	}
+	sample := lines[at.first:min(at.first+sampleLines, len(lines))]
+	l.sample = lists.Each(sample, func(row headLine) []string { return row.cells })
 	return l
 }
 
@@ -144,12 +144,7 @@ func (l headLine) isRow() bool {
 
 // isUnits says whether a line holds units and nothing else.
 func (l headLine) isUnits() bool {
-	for _, c := range l.cells {
-		if c != "" && !isUnit(c) {
-			return false
-		}
-	}
-	return true
+	return !slices.ContainsFunc(l.cells, func(c string) bool { return c != "" && !isUnit(c) })
 }
 
 // widened is the layout of rows that have more cells than the header has names.

@@ -6,6 +6,7 @@ import (
 	"io"
 	"maps"
 	"slices"
+	"strings"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -90,11 +91,12 @@ func (in *Intake) settle(rec record.Record) (string, error) {
 	areas := lists.Each(rec.Job.Areas, func(a report.Area) string { return a.ID })
 	meters := lists.Each(slices.Collect(maps.Values(rec.Job.Instruments)), func(m evidence.Instrument) string { return m.ID })
 	slices.SortFunc(meters, func(a, b string) int { return cmp.Or(evidence.Order(a, b), cmp.Compare(a, b)) })
-	table := loggedTable(in.Table)
+	names, tables := loggedTables()
+	table := slices.Index(names, in.Table)
 	switch {
-	case table == "":
+	case table < 0:
 		return "", fmt.Errorf("--table %s: a logger's or meter's file goes into %s", evidence.Quote(in.Table),
-			evidence.Either(loggedNames()))
+			evidence.Either(names))
 	case in.Area != "" && !respelt(&in.Area, areas):
 		return "", fmt.Errorf("--area %s: is not listed in Areas; write %s, or list it there first",
 			evidence.Quote(in.Area), evidence.Either(areas))
@@ -104,7 +106,7 @@ func (in *Intake) settle(rec record.Record) (string, error) {
 		return "", fmt.Errorf("--instrument %s: is not listed in Instruments; write %s, or list it there first",
 			evidence.Quote(in.Instrument), evidence.Either(meters))
 	}
-	return table, nil
+	return tables[table], nil
 }
 
 // respelt writes a name as a list does, and says whether it is listed.
@@ -116,16 +118,12 @@ func respelt(name *string, among []string) bool {
 	return at >= 0
 }
 
-func loggedNames() []string { return []string{"air", "surface", "slab-rh", "wood"} }
-
-// loggedTable is the table of a name as a file carries it, or empty.
-func loggedTable(name string) string {
-	for _, table := range []string{"Air", "Surface", "Slab RH", "Wood"} {
-		if sheet.FileName(table) == name+".csv" {
-			return table
-		}
-	}
-	return ""
+// loggedTables are the tables that loggers and meters write into, by their names
+// as files carry them.
+func loggedTables() (names, tables []string) {
+	tables = []string{"Air", "Surface", "Slab RH", "Wood"}
+	names = lists.Each(tables, func(table string) string { return strings.TrimSuffix(sheet.FileName(table), ".csv") })
+	return names, tables
 }
 
 // local refuses times that are told in UTC or another zone of their own where
