@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 )
 
@@ -59,7 +60,7 @@ func (p Page) area(i int, d report.Decision) areaView {
 	a := areaView{
 		Decision: d, Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
 		Verdict: d.Says(), Good: d.Verdict == evidence.Go, Facts: facts(d),
-		Open: len(p.Decisions) <= mostOpen,
+		Waived: lists.Each(d.Waivers, report.Waiver.Says), Open: len(p.Decisions) <= mostOpen,
 	}
 	for _, f := range d.Findings {
 		a.sort(f)
@@ -71,9 +72,6 @@ func (p Page) area(i int, d report.Decision) areaView {
 	}
 	for n, picture := range pictures.Of(d.Site) {
 		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course, apart(d)))
-	}
-	for _, w := range d.Waivers {
-		a.Waived = append(a.Waived, w.Says())
 	}
 	for _, s := range p.Job.SignOffs {
 		if evidence.Same(s.Area, d.Area.ID) {

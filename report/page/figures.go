@@ -10,6 +10,7 @@ import (
 
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 )
 
@@ -222,11 +223,7 @@ func plan(id string, p pictures.Picture) template.HTML {
 		d.y1 = y0 + (d.high-topRoom-bottomRoom)/perX
 	}
 	d.axisY(p.Y)
-	var named []tick
-	for _, v := range ticks(d.x0, d.x1, 8) {
-		named = append(named, tick{v, plain(v)})
-	}
-	d.axisX(p.X, named)
+	d.axisX(p.X, lists.Each(ticks(d.x0, d.x1, 8), func(v float64) tick { return tick{v, plain(v)} }))
 	for i, s := range series {
 		for _, pt := range s.Points {
 			d.mark(i, pt.X.Exact().Float(), pt.Y.Exact().Float(), s.Name+" "+pt.Name)

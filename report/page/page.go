@@ -3,12 +3,12 @@ package page
 import (
 	"html/template"
 	"io"
-	"slices"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 )
 
 // Page is all that the page shows.
@@ -90,5 +90,5 @@ func (p Page) head() []pair {
 
 // recorded are the pairs of which something is recorded.
 func recorded(all []pair) []pair {
-	return slices.DeleteFunc(all, func(p pair) bool { return p.Text == "" })
+	return lists.Where(all, func(p pair) bool { return p.Text != "" })
 }

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Expecting is a picture with the course that a hole is expected to take, and
@@ -23,13 +24,11 @@ func (p Picture) Expecting(s ahead.Slab) Picture {
 }
 
 func course(days []ahead.Course, pct func(ahead.Course) float64) []Point {
-	var all []Point
-	for _, c := range days {
+	return lists.Each(days, func(c ahead.Course) Point {
 		t := time.Unix(int64(c.Day)*86400, 0).UTC()
-		all = append(all, Point{
+		return Point{
 			At: evidence.Time{Written: c.Day.String(), First: t, Last: t},
 			Y:  evidence.Typed(strconv.FormatFloat(pct(c), 'f', 1, 64), evidence.RH),
-		})
-	}
-	return all
+		}
+	})
 }

@@ -8,6 +8,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // Change is one thing that differs between a workbook and what firstboard would
@@ -62,16 +64,11 @@ func Differences(was, now Content, results bool) (changes []Change, strange []st
 
 // order tells whether the sheets that both have stand in another order.
 func order(was, now Content) (Change, bool) {
-	shared := func(a, b Content) []string {
-		var all []string
-		for _, s := range a.Sheets {
-			if slices.ContainsFunc(b.Sheets, func(o Sheet) bool { return o.Name == s.Name }) {
-				all = append(all, s.Name)
-			}
-		}
-		return all
+	named := func(c Content) []string { return lists.Each(c.Sheets, func(s Sheet) string { return s.Name }) }
+	shared := func(a, b []string) []string {
+		return lists.Where(a, func(name string) bool { return slices.Contains(b, name) })
 	}
-	a, b := shared(was, now), shared(now, was)
+	a, b := shared(named(was), named(now)), shared(named(now), named(was))
 	c := Change{Sheet: "the order of sheets", From: strings.Join(a, ", "), To: strings.Join(b, ", ")}
 	return c, !slices.Equal(a, b)
 }
@@ -112,14 +109,14 @@ func (s Sheet) around(now Sheet) []Change {
 		{"", s.Margins, now.Margins},
 		{"", s.Drawn, now.Drawn},
 	} {
-		changes = append(changes, lists(s.Name, part.what, part.was, part.now)...)
+		changes = append(changes, unpaired(s.Name, part.what, part.was, part.now)...)
 	}
 	return changes
 }
 
-// lists tells what only one of two lists has, each thing as often as it stands
+// unpaired tells what only one of two lists has, each thing as often as it stands
 // there.
-func lists(sheet, what string, was, now []string) []Change {
+func unpaired(sheet, what string, was, now []string) []Change {
 	count := map[string]int{}
 	for _, x := range was {
 		count[x]++
@@ -265,10 +262,7 @@ func (c Content) sheet(name string) (Sheet, bool) {
 
 // Tell is a list of changes in words, the first of many.
 func Tell(changes []Change, most int) []string {
-	var lines []string
-	for _, c := range changes[:min(len(changes), most)] {
-		lines = append(lines, c.String())
-	}
+	lines := lists.Each(changes[:min(len(changes), most)], Change.String)
 	if n := len(changes) - most; n > 0 {
 		lines = append(lines, fmt.Sprintf("and %d more", n))
 	}

@@ -3,6 +3,8 @@ package seal
 import (
 	"fmt"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // builtIn are the number formats that a file need not tell, by their numbers.
@@ -24,11 +26,8 @@ func formatSays(code string) string {
 	if code == "" || strings.EqualFold(code, "General") {
 		return ""
 	}
-	var all []string
-	for _, section := range sections(code) {
-		all = append(all, strings.ToLower(figures(section)))
-	}
-	return strings.TrimSpace(wordsOf(code) + " " + strings.Join(all, ";"))
+	shown := lists.Each(sections(code), figures)
+	return strings.TrimSpace(wordsOf(code) + " " + strings.ToLower(strings.Join(shown, ";")))
 }
 
 // wordsOf are the words that a number format puts beside, or in place of, what

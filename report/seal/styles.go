@@ -3,6 +3,8 @@ package seal
 import (
 	"strconv"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 type stylesPart struct {
@@ -14,11 +16,14 @@ type stylesPart struct {
 		Font   int `xml:"fontId,attr"`
 		Fill   int `xml:"fillId,attr"`
 	} `xml:"cellXfs>xf"`
-	Marks []struct {
-		Format numberFormat `xml:"numFmt"`
-		Font   fontPart     `xml:"font"`
-		Fill   fillPart     `xml:"fill"`
-	} `xml:"dxfs>dxf"`
+	Marks []markPart `xml:"dxfs>dxf"`
+}
+
+// markPart is how a conditional format changes a cell.
+type markPart struct {
+	Format numberFormat `xml:"numFmt"`
+	Font   fontPart     `xml:"font"`
+	Fill   fillPart     `xml:"fill"`
 }
 
 type numberFormat struct {
@@ -81,9 +86,9 @@ func (b *book) readStyles(part string) error {
 		}
 		b.formats = append(b.formats, shows)
 	}
-	for _, m := range styles.Marks {
-		b.looks = append(b.looks, strings.TrimSpace(wordsOf(m.Format.Code)+" "+m.Font.Color.color()+" on "+m.Fill.Pattern.Back.color()))
-	}
+	b.looks = lists.Each(styles.Marks, func(m markPart) string {
+		return strings.TrimSpace(wordsOf(m.Format.Code) + " " + m.Font.Color.color() + " on " + m.Fill.Pattern.Back.color())
+	})
 	return nil
 }
 

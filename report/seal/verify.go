@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Workbook is a decision workbook to be verified, beside what firstboard makes
@@ -166,8 +167,7 @@ func (s Sheet) says(text string) bool {
 
 // only are the sheets of which a test holds.
 func (c Content) only(holds func(string) bool) Content {
-	others := func(s Sheet) bool { return !holds(s.Name) }
-	return Content{Sheets: slices.DeleteFunc(slices.Clone(c.Sheets), others)}
+	return Content{Sheets: lists.Where(c.Sheets, func(s Sheet) bool { return holds(s.Name) })}
 }
 
 // pages tells what was changed beside the record: values, formulas, what is
@@ -194,7 +194,7 @@ func (v *verifier) pages() {
 // file tells what was changed of the file as a whole: how it counts, programs
 // and data from outside, and what its properties say.
 func (v *verifier) file() {
-	v.tell(lists("the file", "", v.Again.Ways, v.Given.Ways))
+	v.tell(unpaired("the file", "", v.Again.Ways, v.Given.Ways))
 	if about := v.Given.About; about != "" && about != v.Again.About {
 		v.tell([]Change{{Sheet: "the file's properties", From: v.Again.About, To: about}})
 	}

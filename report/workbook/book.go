@@ -2,12 +2,12 @@ package workbook
 
 import (
 	"io"
-	"slices"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/writer"
 )
@@ -87,8 +87,8 @@ func pages(b Book) []writer.Page {
 
 // filed are the sheets that are signed and filed, without a formula.
 func filed(b Book) []writer.Page {
-	b.Tables = slices.DeleteFunc(slices.Clone(b.Tables),
-		func(t grid.Table) bool { return names.Squash(t.Name) != names.Squash(names.SignOff) })
+	b.Tables = lists.Where(b.Tables,
+		func(t grid.Table) bool { return names.Squash(t.Name) == names.Squash(names.SignOff) })
 	d := deskOf(b)
 	d.filed = true
 	all := []writer.Page{d.decisionPage()}

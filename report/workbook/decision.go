@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
@@ -190,11 +191,7 @@ func (d *desk) notes() notes {
 
 // of are the numbers of an area's notes.
 func (n notes) of(nth int) string {
-	var all []string
-	for _, i := range n.areas[nth] {
-		all = append(all, strconv.Itoa(i))
-	}
-	return strings.Join(all, ", ")
+	return strings.Join(lists.Each(n.areas[nth], strconv.Itoa), ", ")
 }
 
 func (d *desk) decisionFoot(n notes) []writer.Row {

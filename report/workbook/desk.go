@@ -4,7 +4,9 @@ import (
 	"strings"
 	"time"
 
+	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/chart"
 	"firstboard/report/workbook/formula"
@@ -26,11 +28,7 @@ type desk struct {
 }
 
 func deskOf(b Book) *desk {
-	var ids []string
-	for _, decision := range b.Decisions {
-		ids = append(ids, decision.Area.ID)
-	}
-	t := names.New(b.Tables, ids)
+	t := names.New(b.Tables, lists.Each(b.Decisions, func(d report.Decision) string { return d.Area.ID }))
 	typed := typedIn(b, t)
 	var areas []chart.Area
 	for i, d := range b.Decisions {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
@@ -50,11 +51,10 @@ func guardOf(b Book, t names.Titles) guard {
 		one.parts = one.compared(i == t.Signed)
 		g.tables = append(g.tables, one)
 	}
-	for _, name := range b.Known {
-		if _, held := t.Sheet(name); !held && names.Squash(name) != names.Squash(names.SignOff) {
-			g.lacking = append(g.lacking, name)
-		}
-	}
+	g.lacking = lists.Where(b.Known, func(name string) bool {
+		_, held := t.Sheet(name)
+		return !held && names.Squash(name) != names.Squash(names.SignOff)
+	})
 	return g
 }
 
@@ -210,13 +210,11 @@ func extentOf(t grid.Table) (wide, tall int) {
 
 // copies are the hidden copies of the tables.
 func (g guard) copies() []writer.Page {
-	var all []writer.Page
-	for _, one := range g.tables {
+	return lists.Each(g.tables, func(one guarded) writer.Page {
 		p := writer.TablePage(one.table, one.copy)
 		p.Hidden = true
-		all = append(all, p)
-	}
-	return all
+		return p
+	})
 }
 
 // hasText says whether a column holds a text.

@@ -2,11 +2,13 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -40,10 +42,7 @@ func limitsPage(b Book, t names.Titles) writer.Page {
 		rows = append(rows, foldedLimits(d.Area.ID, "not looked up: ", open)...)
 		rows = append(rows, foldedLimits(d.Area.ID, "no limit needed or stated: ", none)...)
 	}
-	var means []string
-	for _, s := range standings() {
-		means = append(means, string(s.standing)+": "+s.means)
-	}
+	means := lists.Each(standings(), func(s standingMeans) string { return string(s.standing) + ": " + s.means })
 	rows = append(rows, writer.Row{Cells: []writer.Cell{{
 		Value: "Standing of a source. " + strings.Join(means, "; ") + ".",
 		Look:  style.Look{Gray: true}, Across: limitColumns,
@@ -179,10 +178,8 @@ func signOffPage(b Book, t names.Titles) writer.Page {
 // withLines adds empty boxes to a table.
 func withLines(p writer.Page, t grid.Table) writer.Page {
 	const lines, tall = 8, 30
-	blank := writer.Row{Least: tall}
-	for range t.Header {
-		blank.Cells = append(blank.Cells, writer.Cell{Look: style.Look{Boxed: true}})
-	}
+	box := []writer.Cell{{Look: style.Look{Boxed: true}}}
+	blank := writer.Row{Cells: slices.Repeat(box, len(t.Header)), Least: tall}
 	printed, first := p.Rows, p.Last+1
 	p.Last += lines
 	p.Rows = func(yield func(int, writer.Row) bool) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/style"
 )
@@ -49,12 +50,10 @@ func (b *block) frame(x, y axis, wide, tall float64) frame {
 
 // keys are how wide the names of a picture's lines stand in its legend.
 func (b *block) keys() []float64 {
-	var wide []float64
-	for _, l := range b.lines {
+	return lists.Each(b.lines, func(l line) float64 {
 		name, _ := b.rows[l.name.from][l.name.column].Value.(string)
-		wide = append(wide, style.Span(name)+keyWide)
-	}
-	return wide
+		return style.Span(name) + keyWide
+	})
 }
 
 // named has a legend for names of these widths: below the plot, or at its right

@@ -3,6 +3,7 @@ package chart
 import (
 	"slices"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -57,11 +58,7 @@ func (p *Plots) Widest() int { return p.widest }
 
 // Titles are those of an area's pictures, by the number of the area from 0.
 func (p *Plots) Titles(area int) []string {
-	var all []string
-	for _, b := range p.areas[area] {
-		all = append(all, b.picture.Title)
-	}
-	return all
+	return lists.Each(p.areas[area], func(b *block) string { return b.picture.Title })
 }
 
 // Wide says whether a picture asks for twice the width: it names many lines.

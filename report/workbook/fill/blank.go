@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/prompts"
 	"firstboard/report/workbook/style"
@@ -32,11 +33,8 @@ const (
 // equal bytes. Nothing is written where an error is returned, unless w itself
 // failed.
 func (b Blank) Write(w io.Writer) error {
-	pages := []writer.Page{startPage(b)}
-	for _, f := range b.Forms {
-		pages = append(pages, formPage(f))
-	}
-	pages = append(pages, columnsPage(b))
+	pages := append([]writer.Page{startPage(b)}, lists.Each(b.Forms, formPage)...)
+	pages = append(pages, columnsPage(b.Forms))
 	return writer.File{
 		Job: report.Job{Name: "A flooring record"}, Tool: b.Tool, Says: "an empty record", Pages: pages,
 	}.Write(w)
@@ -69,9 +67,9 @@ func startPage(b Blank) writer.Page {
 
 // columnsPage says what goes into every field, with an example of it: here,
 // because a row of a table is evidence.
-func columnsPage(b Blank) writer.Page {
+func columnsPage(forms []grid.Form) writer.Page {
 	rows := []writer.Row{writer.Header("Table", "Column", "Must be filled in", "What goes there", "For example")}
-	for _, f := range b.Forms {
+	for _, f := range forms {
 		fields := f.Fields
 		if f.Rows != nil {
 			fields = f.Rows
@@ -103,6 +101,7 @@ const formRow = 20
 func formPage(f grid.Form) writer.Page {
 	p := writer.Page{
 		Name: f.Name, Widths: formWidths(f), Head: 1, Frozen: true, Grid: true, Checks: prompts.Checks(f),
+		Columns: lists.Each(f.Fields, fieldLook),
 	}
 	empty := 0
 	if len(f.Rows) == 0 {
@@ -110,9 +109,6 @@ func formPage(f grid.Form) writer.Page {
 	}
 	rows := formRows(f, empty)
 	p.Rows, p.Last = writer.Numbered(rows), len(rows)
-	for _, field := range f.Fields {
-		p.Columns = append(p.Columns, fieldLook(field.Takes))
-	}
 	return p
 }
 
@@ -122,13 +118,13 @@ func formRows(f grid.Form, empty int) []writer.Row {
 	var head, blank writer.Row
 	for _, field := range f.Fields {
 		head.Cells = append(head.Cells, writer.Cell{Value: field.Header, Look: headLook(field)})
-		blank.Cells = append(blank.Cells, writer.Cell{Look: boxedLook(field.Takes)})
+		blank.Cells = append(blank.Cells, writer.Cell{Look: boxedLook(field)})
 	}
 	blank.Least = formRow
 	rows := []writer.Row{head}
 	for _, item := range f.Rows {
 		name := style.Look{Form: style.Literal, Boxed: true, Bold: item.Must, Stands: style.Indented}
-		cells := []writer.Cell{{Value: item.Header, Look: name}, {Look: boxedLook(item.Takes)}}
+		cells := []writer.Cell{{Value: item.Header, Look: name}, {Look: boxedLook(item)}}
 		rows = append(rows, writer.Row{Cells: cells, Least: formRow})
 	}
 	return append(rows, slices.Repeat([]writer.Row{blank}, empty)...)
@@ -136,7 +132,7 @@ func formRows(f grid.Form, empty int) []writer.Row {
 
 // headLook is a dark header where the column must be filled in.
 func headLook(f grid.Field) style.Look {
-	l := style.Look{Tone: style.Heading, Stands: fieldLook(f.Takes).Stands}
+	l := style.Look{Tone: style.Heading, Stands: fieldLook(f).Stands}
 	if f.Must {
 		l.Tone = style.Dark
 	}
@@ -144,16 +140,16 @@ func headLook(f grid.Field) style.Look {
 }
 
 // boxedLook is how a blank stands that shows where to write.
-func boxedLook(t grid.Takes) style.Look {
-	l := fieldLook(t)
+func boxedLook(f grid.Field) style.Look {
+	l := fieldLook(f)
 	l.Boxed = true
 	return l
 }
 
 // fieldLook is how an entry stands: a text stays the text it is typed as, and
 // a number shows every digit it is typed with.
-func fieldLook(t grid.Takes) style.Look {
-	switch t.Kind {
+func fieldLook(f grid.Field) style.Look {
+	switch f.Takes.Kind {
 	case grid.NumberField:
 		return style.Look{Stands: style.AtRight}
 	case grid.DayField:

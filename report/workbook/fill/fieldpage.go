@@ -2,9 +2,11 @@ package fill
 
 import (
 	"fmt"
+	"slices"
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
 )
@@ -31,11 +33,8 @@ const (
 // fieldPage holds a sheet of paper or more for each person on each day.
 func fieldPage(job report.Job, sheets []grid.FieldSheet) writer.Page {
 	var f fieldPaper
-	f.widths = append(f.widths, fieldFirst)
-	for range fieldColumns - 2 {
-		f.widths = append(f.widths, fieldWide)
-	}
-	f.widths = append(f.widths, fieldLast)
+	f.widths = slices.Repeat([]float64{fieldWide}, fieldColumns)
+	f.widths[0], f.widths[fieldColumns-1] = fieldFirst, fieldLast
 	for _, s := range sheets {
 		f.sheet(job, s)
 	}
@@ -138,10 +137,7 @@ func fieldLine(s string, l style.Look, least float64) writer.Row {
 
 // fieldRow is a row of a list; its last entry takes the columns that are left.
 func fieldRow(entries []string, l style.Look, least float64) writer.Row {
-	r := writer.Row{Least: least}
-	for _, entry := range entries {
-		r.Cells = append(r.Cells, writer.Cell{Value: entry, Look: l})
-	}
-	r.Cells[len(r.Cells)-1].Across = fieldColumns - len(entries) + 1
-	return r
+	cells := lists.Each(entries, func(entry string) writer.Cell { return writer.Cell{Value: entry, Look: l} })
+	cells[len(cells)-1].Across = fieldColumns - len(entries) + 1
+	return writer.Row{Cells: cells, Least: least}
 }

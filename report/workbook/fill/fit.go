@@ -4,20 +4,19 @@ import (
 	"time"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/style"
 )
 
 // formWidths are columns wide enough for a finger, their header and what is
 // likely to be typed.
 func formWidths(f grid.Form) []float64 {
-	var widths []float64
-	for _, field := range f.Fields {
-		widths = append(widths, max(style.HeadWidth(field.Header), fieldWidth(field)))
-	}
 	if f.Rows != nil {
-		widths = []float64{30, 48}
+		return []float64{30, 48}
 	}
-	return widths
+	return lists.Each(f.Fields, func(field grid.Field) float64 {
+		return max(style.HeadWidth(field.Header), fieldWidth(field))
+	})
 }
 
 func fieldWidth(f grid.Field) float64 {

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/prompts"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -33,7 +34,7 @@ func (f Record) Write(w io.Writer) error {
 	for i, t := range f.Tables {
 		all = append(all, fillPage(t, f.Forms[i]))
 	}
-	all = append(all, columnsPage(Blank{Forms: f.Forms}))
+	all = append(all, columnsPage(f.Forms))
 	for i := range all {
 		all[i].Job = f.Job.Name
 	}
@@ -47,9 +48,8 @@ func (f Record) Write(w io.Writer) error {
 func fillPage(t grid.Table, f grid.Form) writer.Page {
 	p := writer.TablePage(t, t.Name)
 	p.Checks = prompts.Checks(f)
-	looks := make([]style.Look, len(f.Fields))
+	looks := lists.Each(f.Fields, fieldLook)
 	for i, field := range f.Fields {
-		looks[i] = fieldLook(field.Takes)
 		if looks[i].Stands == style.Indented {
 			p.Widths[i] = max(p.Widths[i], style.HeadWidth(field.Header)+style.IndentWidth)
 		}

@@ -7,6 +7,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Labelled are lines under one label.
@@ -17,12 +18,10 @@ type Labelled struct {
 
 // Advised is what stands below the checks of an area and never decides.
 func Advised(d report.Decision, advice ahead.Advice) []Labelled {
-	var missing []string
-	for _, m := range advice.Missing {
-		missing = append(missing, m.What+" ("+strings.Join(m.Checks, ", ")+")")
-	}
 	return []Labelled{
-		{"What is missing", missing},
+		{"What is missing", lists.Each(advice.Missing, func(m ahead.Missing) string {
+			return m.What + " (" + strings.Join(m.Checks, ", ") + ")"
+		})},
 		{"Moisture report (advice)", asked(d.Items)},
 		{"Read, but not judged", unused(d.Unused)},
 		{"Meters, as corrected", corrected(d.Corrections)},
@@ -36,11 +35,9 @@ func Advised(d report.Decision, advice ahead.Advice) []Labelled {
 
 // unused are the rows that no check judged, by table and reason.
 func unused(all []evidence.Unused) []string {
-	var lines []string
-	for _, u := range all {
-		lines = append(lines, fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why))
-	}
-	return Joined(lines)
+	return Joined(lists.Each(all, func(u evidence.Unused) string {
+		return fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why)
+	}))
 }
 
 // Joined are lines in one, none of none.
@@ -65,24 +62,20 @@ func expected(a ahead.Advice) []string {
 }
 
 func corrected(all []report.Correction) []string {
-	var lines []string
-	for _, c := range all {
-		lines = append(lines, fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source,
-			c.Cite.Standing, c.Place))
-	}
-	return lines
+	return lists.Each(all, func(c report.Correction) string {
+		return fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source,
+			c.Cite.Standing, c.Place)
+	})
 }
 
 func signed(all []report.Signature) []string {
-	var lines []string
-	for _, s := range all {
+	return lists.Each(all, func(s report.Signature) string {
 		line := fmt.Sprintf("%s, %s, %s: %s", s.At.Written, s.Name, s.Role, s.Decision)
 		if len(s.Waives) > 0 {
 			line += " " + strings.Join(s.Waives, ", ")
 		}
-		lines = append(lines, strings.Join(append([]string{line}, s.Doubts...), "; "))
-	}
-	return lines
+		return strings.Join(append([]string{line}, s.Doubts...), "; ")
+	})
 }
 
 // asked is what a moisture report should hold: what is held, then what is

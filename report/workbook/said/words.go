@@ -8,15 +8,12 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Waivers say who signed what away, and what is wrong with that.
 func Waivers(d report.Decision) []string {
-	var all []string
-	for _, w := range d.Waivers {
-		all = append(all, w.Says())
-	}
-	return all
+	return lists.Each(d.Waivers, report.Waiver.Says)
 }
 
 // Changes are the settings that differ from their defaults.
@@ -119,15 +116,12 @@ func values(read []string) string {
 
 // Signers are who has signed for an area, and what.
 func Signers(d report.Decision) string {
-	var all []string
-	for _, s := range d.Signatures {
-		role := s.Role
+	return strings.Join(lists.Each(d.Signatures, func(s report.Signature) string {
 		if s.Decision != "accept" {
-			role += " (" + s.Decision + ")"
+			return s.Role + " (" + s.Decision + ")"
 		}
-		all = append(all, role)
-	}
-	return strings.Join(all, ", ")
+		return s.Role
+	}), ", ")
 }
 
 // Named is what a person calls an area, its size and its day.

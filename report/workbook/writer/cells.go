@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"firstboard/report/lists"
 	"firstboard/report/workbook/style"
 )
 
@@ -17,11 +18,7 @@ func Line(value any, l style.Look, across int) Row {
 
 // Header is a row of headings.
 func Header(names ...string) Row {
-	var r Row
-	for _, n := range names {
-		r.Cells = append(r.Cells, Cell{Value: n, Look: style.Look{Tone: style.Heading}})
-	}
-	return r
+	return Row{Cells: lists.Each(names, func(n string) Cell { return Cell{Value: n, Look: style.Look{Tone: style.Heading}} })}
 }
 
 // Figure is a number as it was typed where the text is one and not too long
