@@ -40,7 +40,8 @@ func (b Book) advice(nth int) ahead.Advice {
 // unless w itself failed.
 func Write(w io.Writer, b Book) error {
 	return writer.File{
-		Job: b.Job, Tool: b.Tool, Says: "record " + b.Record + ", SHA-256 " + b.SHA256, Pages: pages(b),
+		Job: b.Job, Tool: b.Tool, Says: "record " + b.Record + ", SHA-256 " + b.SHA256,
+		Foot: b.Job.Name, Pages: pages(b),
 	}.Write(w)
 }
 
@@ -49,7 +50,7 @@ func Write(w io.Writer, b Book) error {
 // record is not in it.
 func WritePrint(w io.Writer, b Book) error {
 	return writer.File{
-		Job: b.Job, Tool: b.Tool, Pages: filed(b),
+		Job: b.Job, Tool: b.Tool, Foot: b.Job.Name, Pages: filed(b), Bare: true,
 		Says: "to sign and file, record " + b.Record + ", SHA-256 " + b.SHA256,
 	}.Write(w)
 }
@@ -57,14 +58,9 @@ func WritePrint(w io.Writer, b Book) error {
 // pages are the sheets in their order.
 func pages(b Book) []writer.Page {
 	d := deskOf(b)
-	t := d.titles
-	all := []writer.Page{{}}
-	for i := range b.Decisions {
-		all = append(all, d.areaPage(i))
-	}
-	all = append(all, limitsPage(b, t), cautionsPage(b, t), signOffPage(b, t))
+	all := append([]writer.Page{{}}, d.toSign()...)
 	for _, g := range d.guard.tables {
-		if names.Squash(g.name) != names.Squash(t.SignOff) {
+		if names.Squash(g.name) != names.Squash(d.titles.SignOff) {
 			p := writer.Narrowed(g.table).Page(g.table, g.name)
 			p.Tints = append(p.Tints, g.marks())
 			p.Unprinted = len(g.table.Rows) > writer.MostPrinted
@@ -79,10 +75,16 @@ func pages(b Book) []writer.Page {
 	d.guard.sheets = len(all) + len(copies) + 2
 	all = append(append(all, d.figuresPage(), d.guard.page()), copies...)
 	all[0] = d.decisionPage()
-	for i := range all {
-		all[i].Job = b.Job.Name
-	}
 	return all
+}
+
+// toSign are the areas and what is signed and filed with them.
+func (d *desk) toSign() []writer.Page {
+	var all []writer.Page
+	for i := range d.book.Decisions {
+		all = append(all, d.areaPage(i))
+	}
+	return append(all, limitsPage(d.book, d.titles), cautionsPage(d.book, d.titles), signOffPage(d.book, d.titles))
 }
 
 // filed are the sheets that are signed and filed, without a formula.
@@ -91,16 +93,9 @@ func filed(b Book) []writer.Page {
 		func(t grid.Table) bool { return names.Squash(t.Name) == names.Squash(names.SignOff) })
 	d := deskOf(b)
 	d.filed = true
-	all := []writer.Page{d.decisionPage()}
-	for i := range b.Decisions {
-		all = append(all, d.areaPage(i))
-	}
-	all = append(all, limitsPage(b, d.titles), cautionsPage(b, d.titles), signOffPage(b, d.titles))
+	all := append([]writer.Page{d.decisionPage()}, d.toSign()...)
 	if d.plots.Widest() > 0 {
 		all = append(all, d.plottedPage())
-	}
-	for i := range all {
-		all[i].Job, all[i].Values, all[i].Tints = b.Job.Name, true, nil
 	}
 	return all
 }

@@ -47,14 +47,8 @@ func deskOf(b Book) *desk {
 
 // find is the cell that holds what a leaf of a working holds.
 func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
-	at, ok := w.Place.(names.Celled)
-	if !ok {
-		return formula.Cell{}, false
-	}
+	c, _ := d.titles.Cell(w.Place)
 	entry, known := d.typed.at(w.Place)
-	table, row, column := at.Cell()
-	sheet, _ := d.titles.Sheet(table)
-	c := formula.Cell{Sheet: sheet, Column: column, Row: row}
 	switch value := entry.Value.(type) {
 	case float64:
 		c.Number = value == w.Value.Float()

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"firstboard/report/evidence"
-	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/writer"
 )
@@ -27,11 +26,10 @@ func sources(places []evidence.Place, t names.Titles, width float64) writer.Cell
 // leadingTo is a cell that leads to a place, where that place is a row of the
 // record.
 func leadingTo(c writer.Cell, p evidence.Place, t names.Titles, width float64) writer.Cell {
-	if l, ok := p.(names.Celled); ok {
-		table, row, column := l.Cell()
-		if sheet, known := t.Sheet(table); known {
-			return c.Leading(formula.Quoted(sheet)+"!"+formula.Name(max(column, 1), row), width)
-		}
+	to, known := t.Cell(p)
+	if !known {
+		return c
 	}
-	return c
+	to.Column = max(to.Column, 1)
+	return c.Leading(to.Ref(), width)
 }

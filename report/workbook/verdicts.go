@@ -9,6 +9,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -17,17 +18,15 @@ import (
 // WriteListings writes a workbook of tables alone, a sheet each, to be filtered
 // and printed. Says is the description that the file gives of itself.
 func WriteListings(w io.Writer, tool, title, says string, listings []grid.Listing) error {
-	var all []writer.Page
 	for _, l := range listings {
 		if len(l.Rows) >= excelize.TotalRows {
 			return fmt.Errorf("%s has %d rows, more than a sheet holds; write lines of JSON alone, or gather fewer records",
 				l.Name, len(l.Rows))
 		}
-		p := listingPage(l)
-		p.Job = title
-		all = append(all, p)
 	}
-	return writer.File{Job: report.Job{Name: title}, Tool: tool, Says: says, Pages: all}.Write(w)
+	return writer.File{
+		Job: report.Job{Name: title}, Tool: tool, Says: says, Foot: title, Pages: lists.Each(listings, listingPage),
+	}.Write(w)
 }
 
 func listingPage(l grid.Listing) writer.Page {

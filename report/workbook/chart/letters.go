@@ -13,9 +13,9 @@ import (
 // Parts of a chart that are written the same way everywhere.
 
 // letters are the properties of letters under the name of an element.
-func letters(name string, size int, bold bool, ink string) string {
+func letters(name string, bold bool) string {
 	return fmt.Sprintf(`<a:%s lang="en-US" sz="%d" b="%s"><a:solidFill><a:srgbClr val="%s"/></a:solidFill><a:latin typeface="%s"/><a:cs typeface="%s"/></a:%s>`,
-		name, size*100, truth(bold), ink, style.FontName, style.FontName, name)
+		name, letterSize*100, truth(bold), black, style.FontName, style.FontName, name)
 }
 
 // letterSize is that of all letters, in points: a sheet printed at 80 % shows
@@ -31,18 +31,18 @@ func truth(yes bool) string {
 
 // lettered are the letters of an axis or a legend.
 func lettered() string {
-	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", letterSize, false, black) +
+	return `<c:txPr><a:bodyPr/><a:p><a:pPr>` + letters("defRPr", false) +
 		`</a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`
 }
 
-func paragraph(s string, size int, bold bool, ink string) string {
-	return `<a:p><a:pPr>` + letters("defRPr", size, bold, ink) + `</a:pPr><a:r>` + letters("rPr", size, bold, ink) +
+func paragraph(s string, bold bool) string {
+	return `<a:p><a:pPr>` + letters("defRPr", bold) + `</a:pPr><a:r>` + letters("rPr", bold) +
 		`<a:t>` + escaped(s) + `</a:t></a:r></a:p>`
 }
 
-// titled is a picture's title.
-func titled(title string) string {
-	return `<c:title><c:tx><c:rich><a:bodyPr/>` + paragraph(title, letterSize, true, black) +
+// titled is a title, turned as these attributes tell.
+func titled(title, turn string, bold bool) string {
+	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + paragraph(title, bold) +
 		`</c:rich></c:tx><c:overlay val="0"/></c:title>`
 }
 
@@ -51,12 +51,10 @@ func sideTitle(title string, across bool) string {
 	if title == "" {
 		return ""
 	}
-	turn := ` rot="-5400000" vert="horz"`
 	if across {
-		turn = ""
+		return titled(title, "", false)
 	}
-	return `<c:title><c:tx><c:rich><a:bodyPr` + turn + `/>` + paragraph(title, letterSize, false, black) +
-		`</c:rich></c:tx><c:overlay val="0"/></c:title>`
+	return titled(title, ` rot="-5400000" vert="horz"`, false)
 }
 
 // folded are notes in lines that fit a width in points.

@@ -24,7 +24,7 @@ func (p *Plots) Part(area, nth int, wide, tall float64) string {
 	}
 	return xml.Header + `<c:chartSpace xmlns:c="http://schemas.openxmlformats.org/drawingml/2006/chart" xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main">` +
 		`<c:date1904 val="0"/><c:roundedCorners val="0"/><c:chart>` +
-		titled(b.title()) + `<c:autoTitleDeleted val="0"/><c:plotArea>` +
+		titled(b.title(), "", true) + `<c:autoTitleDeleted val="0"/><c:plotArea>` +
 		f.markup(f.plot(), `<c:layoutTarget val="inner"/>`) +
 		group(x, lines.String()) + x.markup("b", true) + y.markup("l", false) +
 		`<c:spPr><a:noFill/></c:spPr></c:plotArea>` + f.legendMarkup() +

@@ -80,7 +80,7 @@ func namesAt(l line) string {
 	s := `<c:dLbls>`
 	for i, name := range l.labels {
 		s += fmt.Sprintf(`<c:dLbl><c:idx val="%d"/><c:tx><c:rich><a:bodyPr/>%s</c:rich></c:tx><c:dLblPos val="%s"/>%s</c:dLbl>`,
-			i, paragraph(name, letterSize, false, black), side, showing(true))
+			i, paragraph(name, false), side, showing(true))
 	}
 	return s + showing(false) + `</c:dLbls>`
 }

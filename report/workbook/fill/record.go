@@ -35,11 +35,9 @@ func (f Record) Write(w io.Writer) error {
 		all = append(all, fillPage(t, f.Forms[i]))
 	}
 	all = append(all, columnsPage(f.Forms))
-	for i := range all {
-		all[i].Job = f.Job.Name
-	}
 	return writer.File{
-		Job: f.Job, Tool: f.Tool, Says: "a record, its tables SHA-256 " + f.Sum, Pages: all, Most: f.Most,
+		Job: f.Job, Tool: f.Tool, Says: "a record, its tables SHA-256 " + f.Sum, Foot: f.Job.Name, Pages: all,
+		Most: f.Most,
 	}.Write(w)
 }
 

@@ -1,6 +1,7 @@
 package names
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -8,10 +9,22 @@ import (
 	"firstboard/report/workbook/formula"
 )
 
-// Celled is a place that can tell its cell: the table, and the numbers of row
+// celled is a place that can tell its cell: the table, and the numbers of row
 // and column there, the column 0 for a whole row.
-type Celled interface {
+type celled interface {
 	Cell() (table string, row, column int)
+}
+
+// Cell is a place as a cell of this workbook. One whose table is on no sheet is
+// unknown, and goes by the name of the table; one that is no cell is empty.
+func (t Titles) Cell(p evidence.Place) (c formula.Cell, known bool) {
+	at, ok := p.(celled)
+	if !ok {
+		return c, false
+	}
+	table, row, column := at.Cell()
+	sheet, known := t.Sheet(table)
+	return formula.Cell{Sheet: cmp.Or(sheet, table), Column: column, Row: row}, known
 }
 
 // Place is a place as this workbook names it: Slab RH!J9.
@@ -26,16 +39,11 @@ type Run struct {
 }
 
 func (t Titles) runOf(p evidence.Place) Run {
-	l, ok := p.(Celled)
-	if !ok {
+	c, _ := t.Cell(p)
+	if c == (formula.Cell{}) {
 		return Run{sheet: p.String()}
 	}
-	table, row, column := l.Cell()
-	sheet, known := t.Sheet(table)
-	if !known {
-		sheet = table
-	}
-	return Run{sheet, column, row, row}
+	return Run{c.Sheet, c.Column, c.Row, c.Row}
 }
 
 // Runs gathers places in their order.

@@ -17,7 +17,9 @@ type File struct {
 	Job   report.Job
 	Tool  string // name and version
 	Says  string // of itself
+	Foot  string // of every page
 	Pages []Page
+	Bare  bool   // values alone: without formulas, and without colors that follow them
 	Most  uint64 // bytes unpacked, over which it is not written; 0 for any
 }
 
@@ -32,7 +34,7 @@ func (f File) Write(w io.Writer) error {
 	if err := x.SetDefaultFont(style.FontName); err != nil {
 		return err
 	}
-	bind := &binder{file: x, styles: map[style.Look]int{}}
+	bind := &binder{file: x, styles: map[style.Look]int{}, foot: f.Foot, bare: f.Bare}
 	for _, p := range f.Pages {
 		if err := bind.add(p); err != nil {
 			return err

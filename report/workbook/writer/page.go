@@ -15,7 +15,6 @@ import (
 // it is printed.
 type Page struct {
 	Name   string
-	Job    string // for the foot of the page
 	Widths []float64
 	Rows   iter.Seq2[int, Row]
 	Last   int  // number of the last row
@@ -31,7 +30,6 @@ type Page struct {
 	Tight     bool // rows of one line are no higher than print asks
 	Small     bool // its letters are of 8 points
 	Unprinted bool
-	Values    bool  // formulas are left out
 	Shown     int   // number of the last row that is printed, 0 for all
 	Breaks    []int // numbers of the rows that begin a printed page; then nothing is fitted to the paper
 	Tints     []Tint
@@ -82,6 +80,8 @@ type binder struct {
 	styles map[style.Look]int
 	pages  int
 	charts int
+	foot   string
+	bare   bool
 }
 
 func (b *binder) add(p Page) error {

@@ -81,18 +81,18 @@ func (b *binder) print(p Page) error {
 	return errors.Join(
 		b.file.SetPageLayout(p.Name, layout),
 		b.file.SetPageMargins(p.Name, margins()),
-		b.file.SetHeaderFooter(p.Name, &excelize.HeaderFooterOptions{OddFooter: p.foot()}),
+		b.file.SetHeaderFooter(p.Name, &excelize.HeaderFooterOptions{OddFooter: p.foot(b.foot)}),
 		b.confine(p), b.repeat(p),
 	)
 }
 
 // foot is what stands below each page, in letters that are scaled as its own.
-func (p Page) foot() string {
+func (p Page) foot(says string) string {
 	size := "&10"
 	if p.scale() == 100 {
 		size = "&8"
 	}
-	return "&L" + size + "&A&C" + size + footed(p.Job) + "&R" + size + "&P / &N"
+	return "&L" + size + "&A&C" + size + footed(says) + "&R" + size + "&P / &N"
 }
 
 // confine prints the first rows alone, or nothing.

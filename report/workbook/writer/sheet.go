@@ -44,7 +44,7 @@ func (s *sheet) put(number int, c Cell) error {
 	if text, _ := c.Value.(string); TooLong(text) {
 		return errors.New("a text is longer than a cell of a workbook holds")
 	}
-	if s.page.Values {
+	if s.bare {
 		c.Formula = ""
 	}
 	id, err := s.style(c.Look)
@@ -123,7 +123,11 @@ func (s *sheet) filter() error {
 	return s.file.AutoFilter(s.page.Name, "A1:"+formula.Name(len(s.page.Widths), s.page.Last), nil)
 }
 
+// tint colors cells by a condition, which is a formula.
 func (s *sheet) tint(t Tint) error {
+	if s.bare {
+		return nil
+	}
 	look := style.Look{Tone: t.Tone}
 	id, err := s.file.NewConditionalStyle(&excelize.Style{
 		Font: &excelize.Font{Color: look.Ink()}, Fill: look.Style().Fill,
