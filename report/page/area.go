@@ -18,25 +18,18 @@ import (
 // areaView is one area as the page shows it.
 type areaView struct {
 	report.Decision
-	Anchor    string
-	Heading   string
-	Verdict   string // with why
-	Good      bool
-	Over      []finding
-	Unproven  []finding
-	Met       []finding
-	Unneeded  []finding
-	Brief     string
-	Installed []string
-	When      []string
-	Missing   []ahead.Missing
-	Next      ahead.Next
-	Holds     string
-	Facts     []pair
-	Figures   []figure
-	Open      bool // its pictures are unfolded: there are few areas
-	Signed    []string
-	Waived    []string
+	ahead.Advice
+	Anchor   string
+	Heading  string
+	Good     bool
+	Over     []finding
+	Unproven []finding
+	Met      []finding
+	Unneeded []finding
+	Facts    []pair
+	Figures  []figure
+	Open     bool // its pictures are unfolded: there are few areas
+	Signed   []report.SignOff
 }
 
 // finding is one answer as the page shows it.
@@ -58,25 +51,17 @@ const mostOpen = 12
 
 func (p Page) area(i int, d report.Decision) areaView {
 	a := areaView{
-		Decision: d, Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
-		Verdict: d.Says(), Good: d.Verdict == evidence.Go, Facts: facts(d),
-		Waived: lists.Each(d.Waivers, report.Waiver.Says), Open: len(p.Decisions) <= mostOpen,
+		Decision: d, Advice: p.Advice[i],
+		Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
+		Good: d.Verdict == evidence.Go, Facts: facts(d), Open: len(p.Decisions) <= mostOpen,
+		Signed: lists.Where(p.Job.SignOffs, func(s report.SignOff) bool { return evidence.Same(s.Area, d.Area.ID) }),
 	}
 	for _, f := range d.Findings {
 		a.sort(f)
 	}
-	var course []ahead.Course
-	if i < len(p.Advice) {
-		a.advise(p.Advice[i])
-		course = p.Advice[i].Outlook.Slab.Course
-	}
+	course := a.Outlook.Slab.Course
 	for n, picture := range pictures.Of(d.Site) {
 		a.Figures = append(a.Figures, draw(fmt.Sprintf("%s-figure-%d", a.Anchor, n+1), picture, course, apart(d)))
-	}
-	for _, s := range p.Job.SignOffs {
-		if evidence.Same(s.Area, d.Area.ID) {
-			a.Signed = append(a.Signed, strings.Join([]string{s.Role, s.Name, s.At.Written, s.Decision}, ", "))
-		}
 	}
 	return a
 }
@@ -97,14 +82,6 @@ func (a *areaView) sort(f evidence.Finding) {
 	case evidence.NotNeeded:
 		a.Unneeded = append(a.Unneeded, shown)
 	}
-}
-
-// advise puts when, what next and what it turns on into words.
-func (a *areaView) advise(advice ahead.Advice) {
-	o := advice.Outlook
-	a.Brief, a.When, a.Installed = o.Brief(), o.When(), o.IfInstalled()
-	a.Missing, a.Next = advice.Missing, advice.Next
-	a.Holds = o.Holds.Says()
 }
 
 // apart is how far the means of boards and subfloor may lie apart, in points; 0

@@ -7,14 +7,14 @@ const layout = `<!doctype html>
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>{{.Title}}: is this floor ready to install?</title>
+<title>{{.Job.Name}}: is this floor ready to install?</title>
 <link rel="icon" href="data:,">
 <style>{{.Style}}</style>
 </head>
 <body>
 <a class="skip" href="#answer">Go to the answer</a>
 <header>
-<p class="soft">{{.Title}}</p>
+<p class="soft">{{.Job.Name}}</p>
 <h1>Is this floor ready to install?</h1>
 <p class="tally"><strong>{{.Tally}}</strong></p>
 </header>
@@ -22,15 +22,15 @@ const layout = `<!doctype html>
 <section id="answer" aria-label="The answer for each area">
 <ul class="areas">
 {{range .Areas}}<li class="{{if .Good}}go-area{{else}}no-area{{end}}">
-<h2><a href="#{{.Anchor}}">{{.Heading}}</a>: <span class="verdict {{if .Good}}go{{else}}no{{end}}">{{.Verdict}}</span></h2>
+<h2><a href="#{{.Anchor}}">{{.Heading}}</a>: <span class="verdict {{if .Good}}go{{else}}no{{end}}">{{.Says}}</span></h2>
 {{if .GoodUntil.Shown}}<p>Good until {{.GoodUntil.Written}}.</p>{{end}}
 {{range .Over}}{{if .Deciding}}<p><strong>Over:</strong> {{.Reason}}</p>{{end}}{{end}}
 {{with .Missing}}<p><strong>Missing:</strong></p><ul>{{range .}}<li>{{.What}}</li>{{end}}</ul>{{end}}
-{{with .Brief}}<p><strong>When:</strong> {{.}}</p>{{end}}
+{{with .Outlook.Brief}}<p><strong>When:</strong> {{.}}</p>{{end}}
 {{with .Next}}{{if .Acts}}<p><strong>Next:</strong> {{(index .Acts 0).Act}}{{with (index .Acts 0).Who}} ({{.}}){{end}}{{with .Earliest}}; GO on {{.}} at the earliest{{end}}</p>{{end}}{{end}}
 </li>
 {{end}}</ul>
-{{if .Settings}}<p>Settings that differ from the rules' own: {{range $i, $s := .Settings}}{{if $i}}; {{end}}{{$s}}{{end}}.</p>{{end}}
+{{with .Job.Settings.Changed}}<p>Settings that differ from the rules' own: {{range $i, $s := .}}{{if $i}}; {{end}}{{$s.Item}} is {{$s.Value.Written}}{{end}}.</p>{{end}}
 </section>
 <section>
 <h2>Job and record</h2>
@@ -38,22 +38,22 @@ const layout = `<!doctype html>
 </section>
 {{range .Areas}}
 <section class="area" id="{{.Anchor}}">
-<h2>Area {{.Heading}}: <span class="verdict {{if .Good}}go{{else}}no{{end}}">{{.Verdict}}</span></h2>
+<h2>Area {{.Heading}}: <span class="verdict {{if .Good}}go{{else}}no{{end}}">{{.Says}}</span></h2>
 <dl>{{range .Facts}}<dt>{{.Label}}</dt><dd>{{.Text}}</dd>{{end}}</dl>
 {{if or .Over .Unproven}}<h3>Over a limit or not proven</h3>
 <ul class="findings">{{range .Over}}{{template "finding" .}}{{end}}{{range .Unproven}}{{template "finding" .}}{{end}}</ul>{{end}}
 {{if .Conditions}}<h3>Conditions</h3><ul>{{range .Conditions}}<li>{{.}}</li>{{end}}</ul>{{end}}
-{{if .When}}<h3>When</h3>{{range .When}}<p>{{.}}</p>{{end}}<p class="soft">A forecast is advice and never changes a verdict.</p>{{end}}
-{{if .Installed}}<h3>If it were installed now</h3>{{range .Installed}}<p>{{.}}</p>{{end}}{{end}}
+{{with .Outlook.When}}<h3>When</h3>{{range .}}<p>{{.}}</p>{{end}}<p class="soft">A forecast is advice and never changes a verdict.</p>{{end}}
+{{with .Outlook.IfInstalled}}<h3>If it were installed now</h3>{{range .}}<p>{{.}}</p>{{end}}{{end}}
 {{if .Next.Acts}}<h3>Next</h3><ol>{{range .Next.Acts}}<li>{{.Says}}</li>{{end}}</ol><p>{{.Next.SaysWhen}}.</p>{{end}}
-{{with .Holds}}<p>Does it hold? {{.}}.</p>{{end}}
+{{with .Outlook.Holds.Says}}<p>Does it hold? {{.}}.</p>{{end}}
 {{if .Figures}}<details{{if .Open}} open{{end}}><summary>Pictures ({{len .Figures}})</summary>{{range .Figures}}{{if .Drawing}}<figure><figcaption>{{.Caption}}</figcaption>{{.Drawing}}{{range .Notes}}<p class="soft">{{.}}</p>{{end}}</figure>{{end}}{{end}}</details>{{end}}
 {{if .Met}}<details><summary>Met ({{len .Met}})</summary><ul class="findings">{{range .Met}}{{template "finding" .}}{{end}}</ul></details>{{end}}
 {{if .Unneeded}}<details><summary>Not needed ({{len .Unneeded}})</summary><ul>{{range .Unneeded}}<li><span class="id">{{.ID}}</span>: {{.Reason}}</li>{{end}}</ul></details>{{end}}
 {{if .Discarded}}<h3>Discarded holes</h3><ul>{{range .Discarded}}<li>{{.}}</li>{{end}}</ul>{{end}}
-{{if .Waived}}<h3>Waivers</h3><ul>{{range .Waived}}<li>{{.}}</li>{{end}}</ul>{{end}}
+{{if .Waivers}}<h3>Waivers</h3><ul>{{range .Waivers}}<li>{{.Says}}</li>{{end}}</ul>{{end}}
 <h3>Sign-off</h3>
-{{if .Signed}}<ul>{{range .Signed}}<li>{{.}}</li>{{end}}</ul>{{end}}
+{{if .Signed}}<ul>{{range .Signed}}<li>{{.Role}}, {{.Name}}, {{.At.Written}}, {{.Decision}}</li>{{end}}</ul>{{end}}
 <div class="scroll" tabindex="0" role="region" aria-label="Lines to sign for area {{.Heading}}"><table class="sign"><thead><tr><th scope="col">Role</th><th scope="col">Name</th><th scope="col">Signature</th><th scope="col">Date</th></tr></thead>
 <tbody><tr><th scope="row">Installer</th><td></td><td></td><td></td></tr><tr><th scope="row">General contractor</th><td></td><td></td><td></td></tr></tbody></table></div>
 </section>

@@ -46,14 +46,12 @@ func Write(w io.Writer, p Page) error {
 // view is the page in the words and pieces that the layout puts in place.
 type view struct {
 	Page
-	Style    template.CSS
-	Title    string
-	Tally    string
-	Head     []pair
-	Settings []string
-	Areas    []areaView
-	Meters   []evidence.Instrument
-	Code     template.HTML // the seal as a square code
+	Style  template.CSS
+	Tally  string
+	Head   []pair
+	Areas  []areaView
+	Meters []evidence.Instrument
+	Code   template.HTML // the seal as a square code
 }
 
 // pair is a label and what it names.
@@ -61,16 +59,12 @@ type pair struct{ Label, Text string }
 
 func (p Page) view() view {
 	v := view{
-		Page: p, Style: style, Title: p.Job.Name, Tally: report.Tally(p.Decisions), Head: p.head(),
+		Page: p, Style: style, Tally: report.Tally(p.Decisions), Head: p.head(), Meters: p.meters(),
 		Code: squareCode(p.Seal),
-	}
-	for _, s := range p.Job.Settings.Changed() {
-		v.Settings = append(v.Settings, s.Item+" is "+s.Value.Written)
 	}
 	for i, d := range p.Decisions {
 		v.Areas = append(v.Areas, p.area(i, d))
 	}
-	v.Meters = p.meters()
 	return v
 }
 

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"firstboard/report"
+	"firstboard/report/ahead"
 	"firstboard/report/page"
 	"firstboard/report/record"
 )
@@ -26,6 +27,7 @@ func written(t *testing.T, path string, change func(*report.Job)) (string, []rep
 	p := page.Page{
 		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "test", Seal: strings.Repeat("ab", 32), Decisions: decisions,
 		Rules: report.Rules(), Limits: report.LimitLines(decisions), Cautions: report.Cautions(),
+		Advice: make([]ahead.Advice, len(decisions)),
 	}
 	if err := page.Write(&out, p); err != nil {
 		t.Fatal(err)

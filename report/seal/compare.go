@@ -35,7 +35,7 @@ func (c Change) String() string {
 }
 
 // Differences are what differs from one workbook to another, sheet by sheet in
-// the order of the first. Stored results of formulas are compared where asked.
+// the order of the first, and in the order of their sheets. Stored results of formulas are compared where asked.
 // Sheets that only the second has are told apart.
 func Differences(was, now Content, results bool) (changes []Change, strange []string) {
 	byName := map[string]Sheet{}
@@ -49,7 +49,7 @@ func Differences(was, now Content, results bool) (changes []Change, strange []st
 			changes = append(changes, Change{Sheet: s.Name, From: "the sheet"})
 			continue
 		}
-		changes = append(changes, s.differences(other, results)...)
+		changes = slices.Concat(changes, s.cells(other, results), s.around(other))
 	}
 	for _, s := range now.Sheets {
 		if _, ours := byName[s.Name]; ours {
@@ -86,10 +86,6 @@ func names(was, now Content) []Change {
 		}
 	}
 	return changes
-}
-
-func (s Sheet) differences(now Sheet, results bool) []Change {
-	return append(s.cells(now, results), s.around(now)...)
 }
 
 // around is what differs between two sheets beside their cells.
