@@ -1,6 +1,7 @@
 package acclimate
 
 import (
+	"fmt"
 	"slices"
 	"time"
 
@@ -12,9 +13,10 @@ func airChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "air-range", Deciding: true, Judge: airRange,
-			Asks: "was the air in range over the 24 h up to the latest air reading?",
-			Default: "60 to 80 F over wood flooring, 65 to 95 F over carpet, 65 to 85 F over resilient and laminate; " +
-				"humidity: the service climate over wood flooring, at most 65 % RH over others",
+			Asks: fmt.Sprintf("was the air in range over the %s h up to the latest air reading?", evidence.Hours(Today).Text()),
+			Default: fmt.Sprintf("%s over wood flooring, %s over carpet, %s over resilient and laminate; "+
+				"humidity: the service climate over wood flooring, at most %s over others",
+				UsualTemp(Wooden), UsualTemp(Carpet), UsualTemp(Hard), UsualRH(Hard, nil)),
 			Cite: evidence.Cite{
 				Source: "temperature: NWFA guidance 2018 (wood flooring), CRI 105-2019 (carpet), ASTM F710 and manufacturers' sheets, recalled " +
 					"(others); humidity: the service climate (wood flooring, derived), CRI 105-2019 (others)",
@@ -23,14 +25,16 @@ func airChecks() []evidence.Check[Room] {
 		},
 		{
 			ID: "air-held", Deciding: true, Judge: airHeld,
-			Asks:    "was the air in range for 48 h up to each judged slab row, and each judged row of wood flooring?",
-			Default: "48 h; the bounds of air-range",
-			Cite:    evidence.Cite{Source: "ASTM F2170 (the 48 h)", Standing: evidence.Recalled},
+			Asks: fmt.Sprintf("was the air in range for %s up to each judged slab row, and each judged row of wood flooring?",
+				DefaultHeld()),
+			Default: DefaultHeld().String() + "; the bounds of air-range",
+			Cite:    evidence.Cite{Source: fmt.Sprintf("ASTM F2170 (the %s)", DefaultHeld()), Standing: evidence.Recalled},
 		},
 		{
 			ID: "air-usual", Judge: airUsual,
-			Asks:    "wood flooring: was the air of air-range between 30 and 50 % RH?",
-			Default: "30 to 50 % RH",
+			Asks: fmt.Sprintf("wood flooring: was the air of air-range between %s and %s?", ordinary().Least.Number.Written,
+				ordinary().Most.Number),
+			Default: ordinary().String(),
 			Cite:    evidence.Cite{Source: "NWFA guidance 2018", Standing: evidence.Published},
 		},
 	}
@@ -38,11 +42,20 @@ func airChecks() []evidence.Check[Room] {
 
 const noAir = "no air reading"
 
-// latestDay is the window of 24 h up to the latest air reading.
+// DefaultHeld is how long the air is held before a judged row (ASTM F2170).
+func DefaultHeld() evidence.Reading { return evidence.Typed("48", evidence.Hour) }
+
+// ordinary is the humidity that NWFA names for rooms with wood flooring.
+func ordinary() evidence.Limit { return inside("30", "50", evidence.RH, evidence.Cite{}) }
+
+// Today is how far back from the latest reading the air of today reaches.
+const Today = 24 * time.Hour
+
+// latestDay is the window up to the latest air reading.
 func (r Room) latestDay() (w window, known bool) {
 	last := r.Latest()
 	return window{
-		from: last.First.Add(-24 * time.Hour), to: last.First, temp: r.Temp, rh: r.RH,
+		from: last.First.Add(-Today), to: last.First, temp: r.Temp, rh: r.RH,
 		acceptance: r.Acceptance,
 	}, last.Shown()
 }
@@ -123,7 +136,7 @@ func airUsual(r Room) evidence.Finding {
 	}
 	w, known := r.latestDay()
 	w.temp = evidence.Limit{}
-	w.rh = inside("30", "50", evidence.RH, evidence.Cite{})
+	w.rh = ordinary()
 	w.acceptance, w.asRead = evidence.Acceptance{}, true
 	if !known {
 		return evidence.Unshown(noAir).Against(w.rh)

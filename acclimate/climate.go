@@ -27,13 +27,14 @@ func ServiceRH(service []Period) evidence.Limit {
 	if len(service) == 0 {
 		return evidence.Limit{Lack: noPeriods}
 	}
-	middle, five := low.Add(high).Div(decimal.New(2, 0)), decimal.New(5, 0)
+	const leastHalf = 5
+	middle, half := low.Add(high).Div(decimal.New(2, 0)), decimal.New(leastHalf, 0)
 	cite := evidence.Cite{
-		Source:   "the service climate, at least 5 points either side of its middle",
+		Source:   fmt.Sprintf("the service climate, at least %d points either side of its middle", leastHalf),
 		Standing: evidence.Derived,
 	}
 	return evidence.Limit{
-		Least: evidence.Bound{Number: evidence.Computed(decimal.Min(low, middle.Sub(five)), evidence.RH), Cite: cite},
-		Most:  evidence.Bound{Number: evidence.Computed(decimal.Max(high, middle.Add(five)), evidence.RH), Cite: cite},
+		Least: evidence.Bound{Number: evidence.Computed(decimal.Min(low, middle.Sub(half)), evidence.RH), Cite: cite},
+		Most:  evidence.Bound{Number: evidence.Computed(decimal.Max(high, middle.Add(half)), evidence.RH), Cite: cite},
 	}
 }

@@ -14,24 +14,29 @@ func flooringChecks() []evidence.Check[Room] {
 		{
 			ID: "flooring-target", Deciding: true, Judge: flooringTarget,
 			Advises: func(r Room) bool { return r.TargetAdvises },
-			Asks:    "is each lot's mean within 2.0 points of the target?",
-			Default: "2.0 points",
+			Asks:    "is each lot's mean within " + DefaultTolerance().String() + " of the target?",
+			Default: DefaultTolerance().String(),
 			Cite: evidence.Cite{
-				Source:   "FPL Report 1655 (the midpoint); the 2.0: common practice, no source",
+				Source:   "FPL Report 1655 (the midpoint); the " + DefaultTolerance().Written + ": common practice, no source",
 				Standing: evidence.Published,
 			},
 		},
 		{
 			ID: "flooring-spread", Deciding: true, Judge: flooringSpread,
-			Asks:    "do at least 19 in 20 boards of each lot lie between 0.7 and 1.3 of the target?",
-			Default: "0.7 to 1.3 of the target",
+			Asks: fmt.Sprintf("do at least %d in %d boards of each lot lie between %s and %s of the target?", outsideIn-1, outsideIn,
+				tenths(leastTenths).Text(), tenths(mostTenths).Text()),
+			Default: fmt.Sprintf("%s to %s of the target", tenths(leastTenths).Text(), tenths(mostTenths).Text()),
 			Cite: evidence.Cite{
-				Source:   "EN 14298 family (the spread); 1 in 20: common practice, no source",
+				Source:   fmt.Sprintf("EN 14298 family (the spread); 1 in %d: common practice, no source", outsideIn),
 				Standing: evidence.Published,
 			},
 		},
 	}
 }
+
+// DefaultTolerance is how far from the target a lot's mean may lie (common
+// practice, no source).
+func DefaultTolerance() evidence.Reading { return evidence.Typed("2.0", evidence.Points) }
 
 // onBoards answers a check of flooring against the target.
 func (r Room) onBoards(judge func(lots []wood.Lot, target Target) evidence.Finding) evidence.Finding {

@@ -25,7 +25,7 @@ func climateRange(r Room) evidence.Finding {
 			items = append(items, lives(evidence.Measure(name, p.RH, r.StatedRH)))
 		}
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, "the service climate has no periods")
+	return evidence.Weigh(items, evidence.Acceptance{}, noPeriods)
 }
 
 func lives(it evidence.Item) evidence.Item {

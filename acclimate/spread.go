@@ -19,13 +19,21 @@ func flooringSpread(r Room) evidence.Finding {
 	})
 }
 
+// The least and the most that a board may hold, in tenths of the target.
+const (
+	leastTenths = 7
+	mostTenths  = 13
+)
+
+func tenths(n int64) evidence.Exact { return evidence.Ratio(n, 10) }
+
 // spreadOf is 0.7 to 1.3 of the target.
 func spreadOf(t Target) evidence.Limit {
-	part := func(tenths int64) evidence.Bound {
-		share := evidence.Stated("share of the target", evidence.Ratio(tenths, 10), evidence.None)
-		return evidence.Bound{}.Computed(evidence.Times(t.Mid, share, evidence.MC))
+	part := func(n int64) evidence.Bound {
+		of := evidence.Stated("share of the target", tenths(n), evidence.None)
+		return evidence.Bound{}.Computed(evidence.Times(t.Mid, of, evidence.MC))
 	}
-	return evidence.Limit{Least: part(7), Most: part(13)}
+	return evidence.Limit{Least: part(leastTenths), Most: part(mostTenths)}
 }
 
 // outsideIn is of how many boards one may lie outside the spread.

@@ -11,8 +11,10 @@ import (
 func steadyCheck() evidence.Check[Room] {
 	return evidence.Check[Room]{
 		ID: "flooring-steady", Judge: flooringSteady,
-		Asks:    "are the means of each lot's last visit and of the nearest one that ended 72 h or more before it within 0.5 point, and the last within 1.5 points of the EMC of the mean air of air-range?",
-		Default: "0.5 and 1.5 points",
+		Asks: fmt.Sprintf("are the means of each lot's last visit and of the nearest one that ended %s h or more before it within %s point, "+
+			"and the last within %s points of the EMC of the mean air of air-range?",
+			evidence.Hours(wood.Visit).Text(), tenths(steadyTenths).Text(), tenths(settledTenths).Text()),
+		Default: fmt.Sprintf("%s and %s points", tenths(steadyTenths).Text(), tenths(settledTenths).Text()),
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}
 }
@@ -39,7 +41,7 @@ const (
 )
 
 func withinTenths(n int64) evidence.Limit {
-	points := evidence.Stated("points", evidence.Ratio(n, 10), evidence.Points)
+	points := evidence.Stated("points", tenths(n), evidence.Points)
 	return evidence.AtMost(evidence.Bound{}.Computed(points))
 }
 

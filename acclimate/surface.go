@@ -15,8 +15,9 @@ func surfaceChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "surface-dew", Deciding: true, Judge: surfaceDew,
-			Asks:    "is every surface at least 5 F (3 C) above the dew point of the air row nearest in time, at most 2 h away?",
-			Default: "5 F, or 3 C for a surface read in C",
+			Asks: fmt.Sprintf("is every surface at least %s (%s) above the dew point of the air row nearest in time, at most %s h away?",
+				DefaultDewF(), DefaultDewC(), evidence.Hours(Nearest).Text()),
+			Default: fmt.Sprintf("%s, or %s for a surface read in C", DefaultDewF(), DefaultDewC()),
 			Cite: evidence.Cite{
 				Source:   "the figure of ISO 8502-4 for coatings, used for floors: common practice",
 				Standing: evidence.Practice,
@@ -24,8 +25,10 @@ func surfaceChecks() []evidence.Check[Room] {
 		},
 		{
 			ID: "surface-max", Deciding: true, Judge: surfaceMax,
-			Asks:    "is every surface at or under 80 F (wood flooring) or 85 F (others), or what the flooring system states?",
-			Default: "80 F under wood flooring, 85 F under others",
+			Asks: fmt.Sprintf("is every surface at or under %s (wood flooring) or %s (others), or what the flooring system states?",
+				DefaultSurfaceMax(Wooden).Number, DefaultSurfaceMax(Hard).Number),
+			Default: fmt.Sprintf("%s under wood flooring, %s under others", DefaultSurfaceMax(Wooden).Number,
+				DefaultSurfaceMax(Hard).Number),
 			Cite: evidence.Cite{
 				Source:   "NWFA installation guidelines 2019 (wood flooring); ASTM F710 summary (others)",
 				Standing: evidence.Published,
@@ -91,6 +94,13 @@ func surfaceDew(r Room) evidence.Finding {
 	return evidence.Weigh(r.surfaceItems(r.margins), r.Acceptance, noSurface)
 }
 
+// DefaultDewF and DefaultDewC are how far above the dew point a surface is to
+// be: the figure of ISO 8502-4 for coatings (common practice).
+func DefaultDewF() evidence.Reading { return evidence.Typed("5", evidence.Fahrenheit) }
+
+// DefaultDewC is DefaultDewF for a surface read in C.
+func DefaultDewC() evidence.Reading { return evidence.Typed("3", evidence.Celsius) }
+
 // Nearest is how far from a surface reading the air may have been read.
 const Nearest = 2 * time.Hour
 
@@ -112,7 +122,7 @@ func (r Room) margins(s Surface) []evidence.Item {
 	base.U = r.Instruments.USurface(s.Instrument, s.Temp.Unit)
 	near, untimed := r.AirNear(s)
 	if len(near) == 0 {
-		return fail("no air reading within 2 h of it")
+		return fail(fmt.Sprintf("no air reading within %s h of it", evidence.Hours(Nearest).Text()))
 	}
 	var items []evidence.Item
 	for _, a := range near {

@@ -9,11 +9,12 @@ import (
 
 // heatRun is the check of a heated floor's run before it was read.
 func heatRun() evidence.Check[Site] {
+	usual := DefaultSettings().HeatRun
 	return evidence.Check[Site]{
 		ID: "heat-run", Deciding: true, Judge: heatedLong,
-		Asks: "where the floor is heated: had the heating run at its design setpoint for 72 h " +
-			"before the first judged slab, subfloor or flooring row?",
-		Default: "72 h",
+		Asks: "where the floor is heated: had the heating run at its design setpoint for " + usual.String() +
+			" before the first judged slab, subfloor or flooring row?",
+		Default: usual.String(),
 		Cite: evidence.Cite{
 			Source:   "common practice, no source (texts say 72 h to 14 days)",
 			Standing: evidence.Practice,

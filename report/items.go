@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 	"firstboard/slab"
@@ -51,7 +52,7 @@ func (s Site) items(d Decision) []ReportItem {
 			"Slab RH: Sealed at and Read at"),
 		wanted("humidity and temperature in each hole", "ASTM F2170", read,
 			every(func(h slab.Hole) bool { return h.RH.Shown() && h.Temp.Shown() }), "Slab RH: RH and Temp"),
-		wanted("the air above the slab for 48 h before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
+		wanted("the air above the slab for "+acclimate.DefaultHeld().String()+" before and during", "ASTM F2170 section 9; ASTM F1869; CRI", read,
 			d.Outcome("air-held") == evidence.Met, "Air: see the check air-held"),
 		wanted("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(),
 			"Instruments: Make and model, Serial, Calibrated on, Certificate"),

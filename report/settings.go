@@ -3,8 +3,10 @@ package report
 import (
 	"github.com/shopspring/decimal"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/slab"
 )
 
 // Settings are the figures of the rules that a job may change, each with the
@@ -28,17 +30,17 @@ type Settings struct {
 func DefaultSettings() Settings {
 	h := func(n string) evidence.Reading { return evidence.Typed(n, evidence.Hour) }
 	return Settings{
-		ProbeWait:       h("24"),
-		DepthTolerance:  evidence.Typed("10", evidence.Percent),
-		HeldConditions:  h("48"),
+		ProbeWait:       slab.DefaultWait(),
+		DepthTolerance:  slab.DefaultDepthTolerance(),
+		HeldConditions:  acclimate.DefaultHeld(),
 		LargestAirGap:   h("26"),
 		AirExcursion:    h("2"),
 		SlabReadingLife: instruments.SlabLife(),
 		WoodReadingLife: instruments.WoodLife(),
 		AirReadingLife:  instruments.AirLife(),
-		DewMarginF:      evidence.Typed("5", evidence.Fahrenheit),
-		DewMarginC:      evidence.Typed("3", evidence.Celsius),
-		TargetTolerance: evidence.Typed("2.0", evidence.Points),
+		DewMarginF:      acclimate.DefaultDewF(),
+		DewMarginC:      acclimate.DefaultDewC(),
+		TargetTolerance: acclimate.DefaultTolerance(),
 		HeatRun:         h("72"),
 	}
 }

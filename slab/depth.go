@@ -35,11 +35,26 @@ func Depth(thickness decimal.Decimal, twoFaces bool) decimal.Decimal {
 	return thickness.Mul(share(twoFaces).Decimal())
 }
 
+// How deep that is, in % of the thickness.
+const (
+	oneFacePct  = 40
+	twoFacesPct = 20
+)
+
 func share(twoFaces bool) evidence.Exact {
 	if twoFaces {
-		return evidence.Ratio(20, 100)
+		return evidence.Ratio(twoFacesPct, 100)
 	}
-	return evidence.Ratio(40, 100)
+	return evidence.Ratio(oneFacePct, 100)
+}
+
+// DefaultDepthTolerance is how far off its depth a hole may be, of that depth
+// (common practice, no source).
+func DefaultDepthTolerance() evidence.Reading { return evidence.Typed("10", evidence.Percent) }
+
+// leastOff is how far off any hole may be.
+func leastOff() evidence.Working {
+	return evidence.Stated("1/8 in", evidence.Ratio(1, 8), evidence.Inch)
 }
 
 // DepthRange is the depth of a hole in a slab of that thickness, with the
@@ -58,13 +73,16 @@ func (f Floor) DepthRange(thick evidence.Reading) evidence.Limit {
 	depth := evidence.Times(thickness, part, unit)
 	hundred := evidence.Stated("%", evidence.Whole(100), evidence.None)
 	percent := evidence.DividedBy(evidence.Cell("tolerance", f.DepthTolerance), hundred, evidence.None)
-	eighth := evidence.Converted(evidence.Stated("1/8 in", evidence.Ratio(1, 8), evidence.Inch), unit)
-	tolerance := evidence.Highest(evidence.Times(depth, percent, unit), eighth)
+	tolerance := evidence.Highest(evidence.Times(depth, percent, unit), evidence.Converted(leastOff(), unit))
 	return evidence.Limit{
 		Least: evidence.Bound{}.Computed(evidence.Less(depth, tolerance)),
 		Most:  evidence.Bound{}.Computed(evidence.Total(depth, tolerance)),
 	}
 }
+
+// DefaultWait is how long a probe lies in its sealed hole before it is read
+// (ASTM F2170-18 and later).
+func DefaultWait() evidence.Reading { return evidence.Typed("24", evidence.Hour) }
 
 // ReadableFrom is when a sealed hole may be read at the earliest.
 func (f Floor) ReadableFrom(h Hole) time.Time {

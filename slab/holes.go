@@ -1,6 +1,8 @@
 package slab
 
 import (
+	"fmt"
+
 	"firstboard/report/evidence"
 )
 
@@ -9,22 +11,23 @@ func holeChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{
 		{
 			ID: "slab-holes", Deciding: true, Advises: Floor.HolesAdvise, Judge: enoughHoles,
-			Asks:    "were enough holes read: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
-			Default: "3, then 1",
+			Asks:    "were enough holes read: " + perSize() + "?",
+			Default: firstThenOne(),
 			Cite:    evidence.Cite{Source: "ASTM F2170-19a; \"or part\": AS 1884-2012", Standing: evidence.Published},
 		},
 		{
 			ID: "slab-edge", Deciding: true, Advises: Floor.HolesAdvise, Judge: edgeHole,
-			Asks: "on a slab on or below grade: is one hole within " + NearWall().String() +
-				" (0.9144 m) of each exterior wall?",
+			Asks: fmt.Sprintf("on a slab on or below grade: is one hole within %s (%s m) of each exterior wall?", NearWall(),
+				NearWall().Most.Number.In(evidence.Meter).Text()),
 			Default: NearWall().String(),
 			Cite:    evidence.Cite{Source: "ASTM F2170-19a", Standing: evidence.Recalled},
 		},
 		{
 			ID: "slab-depth", Deciding: true, Advises: Floor.HolesAdvise, Judge: holeDepth,
-			Asks: "is each hole at 40 % of the thickness (one drying face) or 20 % (two), within 10 % of that depth " +
-				"or 1/8 in (3.175 mm), whichever is more?",
-			Default: "40 % or 20 % of the thickness",
+			Asks: fmt.Sprintf("is each hole at %d %% of the thickness (one drying face) or %d %% (two), within %s of that depth "+
+				"or %s (%s mm), whichever is more?", oneFacePct, twoFacesPct, DefaultDepthTolerance(),
+				leastOff().Label, evidence.Converted(leastOff(), evidence.Millimeter).Value.Text()),
+			Default: fmt.Sprintf("%d %% or %d %% of the thickness", oneFacePct, twoFacesPct),
 			Cite: evidence.Cite{
 				Source:   "ASTM F2170-19a (the fraction); the tolerance: common practice, no source",
 				Standing: evidence.Published,
@@ -32,8 +35,8 @@ func holeChecks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "slab-wait", Deciding: true, Advises: Floor.HolesAdvise, Judge: holeWait,
-			Asks:    "was each hole read at least 24 h after it was sealed?",
-			Default: "24 h",
+			Asks:    "was each hole read at least " + DefaultWait().String() + " after it was sealed?",
+			Default: DefaultWait().String(),
 			Cite: evidence.Cite{
 				Source:   "ASTM F2170-18 and later (72 h in the editions before)",
 				Standing: evidence.Published,
@@ -64,6 +67,21 @@ func DefaultRH() evidence.Bound {
 	}
 }
 
+// How many holes or dishes the first part of a floor has, and how large a part
+// is, in ft2 and in m2; each further one has one more.
+const (
+	FirstHoles = 3
+	partFT2    = 1000
+	partM2     = 100
+)
+
+func perSize() string {
+	part := fmt.Sprintf("%d ft2 (%d m2)", partFT2, partM2)
+	return fmt.Sprintf("%d for the first %s and 1 for each further %s or part", FirstHoles, part, part)
+}
+
+func firstThenOne() string { return fmt.Sprintf("%d, then 1", FirstHoles) }
+
 // HolesNeeded is the number of holes or dishes for an area with those that
 // share its slab tests: 3 for the first 1000 ft2 or 100 m2 and 1 for each
 // further 1000 ft2 or 100 m2 or part, as the first size was recorded (ASTM
@@ -76,12 +94,12 @@ func HolesNeeded(sizes ...evidence.Reading) evidence.Working {
 	number := func(what string, n int, u evidence.Unit) evidence.Working {
 		return evidence.Stated(what, evidence.Whole(n), u)
 	}
-	per := number("for each", 1000, evidence.SquareFoot)
+	per := number("for each", partFT2, evidence.SquareFoot)
 	if whole.Unit == evidence.SquareM {
-		per = number("for each", 100, evidence.SquareM)
+		per = number("for each", partM2, evidence.SquareM)
 	}
 	parts := evidence.RoundedUp(evidence.DividedBy(whole, per, evidence.Holes))
-	return evidence.Total(number("and", 2, evidence.Holes),
+	return evidence.Total(number("and", FirstHoles-1, evidence.Holes),
 		evidence.Highest(number("at least", 1, evidence.Holes), parts))
 }
 

@@ -74,10 +74,11 @@ func (f Floor) unreplaced() []evidence.Item {
 			}
 			broken := it.Breaks(f.Acceptance)
 			it.Name = "discarded hole " + out.Name
-			it.Lack = "whether its highest reading meets the limit cannot be told, and no hole within 3 ft was sealed after that"
+			what := "whether its highest reading meets the limit cannot be told"
 			if broken {
-				it.Lack = fmt.Sprintf("it read %s, over the limit, and no hole within 3 ft was sealed after that", h.RH)
+				what = fmt.Sprintf("it read %s, over the limit", h.RH)
 			}
+			it.Lack = what + ", and no hole within " + Reach().String() + " was sealed after that"
 			items = append(items, it)
 		}
 	}

@@ -13,8 +13,8 @@ func emissionChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{
 		{
 			ID: "mver-dishes", Deciding: true, Advises: advises, Judge: enoughDishes,
-			Asks:    "were enough dishes set, as many as holes: 3 for the first 1000 ft2 (100 m2) and 1 for each further 1000 ft2 (100 m2) or part?",
-			Default: "3, then 1",
+			Asks:    "were enough dishes set, as many as holes: " + perSize() + "?",
+			Default: firstThenOne(),
 			Cite:    evidence.Cite{Source: "ASTM F1869-22", Standing: evidence.Recalled},
 		},
 		{

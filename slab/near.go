@@ -1,6 +1,10 @@
 package slab
 
-import "firstboard/report/evidence"
+import (
+	"strconv"
+
+	"firstboard/report/evidence"
+)
 
 // near finds the holes about a point of an area without looking at all.
 type near map[square][]group[Hole]
@@ -13,6 +17,9 @@ type square struct {
 
 // reach is how near one thing stands for another: 3 ft.
 const reach = 3
+
+// Reach is that distance.
+func Reach() evidence.Reading { return evidence.Typed(strconv.Itoa(reach), evidence.Foot) }
 
 func squareOf(area string, x, y evidence.Reading) square {
 	side := evidence.Whole(reach)

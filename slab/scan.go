@@ -11,8 +11,8 @@ import (
 func scanChecks() []evidence.Check[Floor] {
 	return []evidence.Check[Floor]{{
 		ID: "scan-probed", Judge: scanProbed,
-		Asks:    fmt.Sprintf("is there a judged hole within %d ft of the highest scan of the bare slab?", reach),
-		Default: fmt.Sprintf("%d ft", reach),
+		Asks:    "is there a judged hole within " + Reach().String() + " of the highest scan of the bare slab?",
+		Default: Reach().String(),
 		Cite:    evidence.Cite{Source: "ASTM F2659: scans compare, then probe", Standing: evidence.Published},
 	}}
 }
@@ -92,9 +92,9 @@ func (t target) find(r Scan) evidence.Finding {
 	case probed:
 		found.Outcome, found.Reason = evidence.Met, said+"is probed by hole "+name
 	case doubtful:
-		found.Reason = said + "may have a judged hole within 3 ft: that cannot be told"
+		found.Reason = said + "may have a judged hole within " + Reach().String() + ": that cannot be told"
 	default:
-		found.Outcome, found.Reason = evidence.NotMet, said+"has no judged hole within 3 ft"
+		found.Outcome, found.Reason = evidence.NotMet, said+"has no judged hole within "+Reach().String()
 	}
 	return found
 }

@@ -1,6 +1,7 @@
 package wood
 
 import (
+	"fmt"
 	"slices"
 
 	"firstboard/report/evidence"
@@ -13,9 +14,12 @@ const joistsOver = 2
 func belowCheck() evidence.Check[Floor] {
 	return evidence.Check[Floor]{
 		ID: "joists-dry", Deciding: true, Judge: belowDry,
-		Asks:    "over a crawl space, an open or an unconditioned room: were 5 joists read for each 1000 ft2, never fewer than 3, each at most 2 points over the subfloor's limit, and is the ground of a crawl space covered?",
-		Default: "14 % MC: the subfloor's limit and 2 points",
-		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
+		Asks: fmt.Sprintf("over a crawl space, an open or an unconditioned room: were %d joists read for each %d ft2, "+
+			"never fewer than %d, each at most %d points over the subfloor's limit, and is the ground of a crawl space covered?",
+			PerJoist, PartFT2, LeastPieces, joistsOver),
+		Default: fmt.Sprintf("%s: the subfloor's limit and %d points",
+			Floor{Subfloor: evidence.AtMost(DefaultSubfloorMC())}.joistLimit(), joistsOver),
+		Cite: evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
 	}
 }
 
@@ -43,7 +47,7 @@ func (f Floor) joistLimit() evidence.Limit {
 	)
 	return evidence.AtMost(evidence.Bound{
 		Cite: evidence.Cite{
-			Source:   "2 points over the subfloor's limit: common practice, no source",
+			Source:   fmt.Sprintf("%d points over the subfloor's limit: common practice, no source", joistsOver),
 			Standing: evidence.Practice,
 		},
 	}.Computed(over))

@@ -1,6 +1,8 @@
 package wood
 
 import (
+	"fmt"
+
 	"firstboard/report/evidence"
 )
 
@@ -11,17 +13,18 @@ func Checks() []evidence.Check[Floor] {
 		belowCheck(),
 		{
 			ID: "subfloor-count", Deciding: true, Judge: enoughSubfloor,
-			Asks:    "were enough subfloor pieces read: 20 for each 1000 ft2, never fewer than 3?",
-			Default: "20 for each 1000 ft2",
+			Asks:    fmt.Sprintf("were enough subfloor pieces read: %s, never fewer than %d?", forEach(PerSubfloor), LeastPieces),
+			Default: forEach(PerSubfloor),
 			Cite: evidence.Cite{
-				Source:   "NWFA guidance 2017; the 3: common practice, no source",
+				Source:   fmt.Sprintf("NWFA guidance 2017; the %d: common practice, no source", LeastPieces),
 				Standing: evidence.Published,
 			},
 		},
 		{
 			ID: "subfloor-mc", Deciding: true, Judge: subfloorMC,
-			Asks:    "is every subfloor reading, those of the 24 h before the latest one too, at or under its limit?",
-			Default: "12 % MC",
+			Asks: fmt.Sprintf("is every subfloor reading, those of the %s h before the latest one too, at or under its limit?",
+				evidence.Hours(evidence.Again).Text()),
+			Default: DefaultSubfloorMC().Number.String(),
 			Cite: evidence.Cite{
 				Source:   "trade guidance, several (12 to 13 %; judging every reading is stricter than its average)",
 				Standing: evidence.Published,
@@ -29,16 +32,17 @@ func Checks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "subfloor-spots", Judge: subfloorSpots,
-			Asks:    "is no subfloor reading more than 3 points above the median?",
-			Default: "3 points",
+			Asks:    fmt.Sprintf("is no subfloor reading more than %d points above the median?", spotOver),
+			Default: fmt.Sprintf("%d points", spotOver),
 			Cite:    trade,
 		},
 		{
 			ID: "flooring-count", Deciding: true, Judge: enoughBoards,
-			Asks:    "were enough boards read: 40 for each 1000 ft2, never fewer than 3, at least 10 a lot where there are several, and no more than 1 in 10 of a visit set aside?",
-			Default: "40 for each 1000 ft2",
+			Asks: fmt.Sprintf("were enough boards read: %s, never fewer than %d, at least %d a lot where there are several, "+
+				"and no more than 1 in %d of a visit set aside?", forEach(PerFlooring), LeastPieces, EachLot, OneAsideIn),
+			Default: forEach(PerFlooring),
 			Cite: evidence.Cite{
-				Source:   "NWFA guidance 2019 (the 40); the rest: common practice, no source",
+				Source:   fmt.Sprintf("NWFA guidance 2019 (the %d); the rest: common practice, no source", PerFlooring),
 				Standing: evidence.Published,
 			},
 		},
@@ -49,8 +53,9 @@ func Checks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "wood-difference", Deciding: true, Judge: difference,
-			Asks:    "is each lot's mean within 4 points (face under 3 in) or 2 points (3 in and over) of the subfloor's mean?",
-			Default: "4 or 2 points",
+			Asks: fmt.Sprintf("is each lot's mean within %s points (face under %d in) or %s points (%d in and over) of the subfloor's mean?",
+				narrowApart, wideFace, wideApart, wideFace),
+			Default: narrowApart + " or " + wideApart + " points",
 			Cite: evidence.Cite{
 				Source:   "NWFA guidance 2017 for solid wood; for other boards by analogy (practice)",
 				Standing: evidence.Published,
@@ -67,14 +72,22 @@ func DefaultSubfloorMC() evidence.Bound {
 	}
 }
 
+// How far apart the means may lie under a narrow and under a wide board, in
+// points, and the face from which on a board is wide, in inches.
+const (
+	narrowApart = "4"
+	wideApart   = "2"
+	wideFace    = 3
+)
+
 // DefaultDifference is the limit of the difference of means where the flooring
 // states none: 4 points for a face under 3 in, 2 points from there on and
 // where the face is not known. NWFA wrote it for solid wood; for other boards
 // it is taken by analogy.
 func DefaultDifference(face evidence.Reading, solid bool) evidence.Bound {
-	points := "2"
-	if face.Shown() && face.In(evidence.Inch).Cmp(evidence.Whole(3)) < 0 {
-		points = "4"
+	points := wideApart
+	if face.Shown() && face.In(evidence.Inch).Cmp(evidence.Whole(wideFace)) < 0 {
+		points = narrowApart
 	}
 	cite := evidence.Cite{Source: "NWFA guidance 2017", Standing: evidence.Published}
 	if !solid {

@@ -8,17 +8,21 @@ import (
 	"firstboard/report/evidence"
 )
 
-// How many pieces are read on each 1000 ft2, never fewer than the least, how
+// How many pieces are read on each part of a floor, never fewer than the least, how
 // many boards of each lot where there are several, and of how many boards of a
 // visit one may be set aside.
 const (
 	PerFlooring = 40
 	PerSubfloor = 20
 	PerJoist    = 5
+	PartFT2     = 1000
 	LeastPieces = 3
 	EachLot     = 10
 	OneAsideIn  = 10
 )
+
+// forEach is how many pieces are read on each part of a floor.
+func forEach(n int) string { return fmt.Sprintf("%d for each %d ft2", n, PartFT2) }
 
 const noSubfloor = "no subfloor piece was read"
 
@@ -37,7 +41,7 @@ func Needed(size evidence.Reading, per1000 int) evidence.Working {
 		return evidence.Working{}
 	}
 	feet := evidence.Converted(evidence.Cell("size", size), evidence.SquareFoot)
-	share := evidence.Times(feet, evidence.Stated("for each ft2", evidence.Ratio(int64(per1000), 1000), evidence.None),
+	share := evidence.Times(feet, evidence.Stated("for each ft2", evidence.Ratio(int64(per1000), PartFT2), evidence.None),
 		evidence.Pieces)
 	return evidence.Highest(evidence.Stated("at least", evidence.Whole(LeastPieces), evidence.Pieces),
 		evidence.RoundedUp(share))
@@ -93,7 +97,10 @@ func enoughOfLot(lot Lot) evidence.Finding {
 	enough := t.Find(evidence.Reading{})
 	enough.Reason = fmt.Sprintf("%s: %s usable; %d are asked for of each lot where there are several",
 		lot.Title(), evidence.Count(len(t.Counted), "board", "boards"), EachLot)
-	enough.Cite = evidence.Cite{Source: "10 of each lot: common practice, no source", Standing: evidence.Practice}
+	enough.Cite = evidence.Cite{
+		Source:   fmt.Sprintf("%d of each lot: common practice, no source", EachLot),
+		Standing: evidence.Practice,
+	}
 	enough.Evidence = evidence.Rows(lot.Boards, rowPlace)
 	return enough
 }
@@ -111,7 +118,7 @@ func fewAside(lot Lot) evidence.Finding {
 		Reason: fmt.Sprintf("%d of the %s read of %s were set aside; no more than 1 in %d may be",
 			lot.SetAside, evidence.Count(lot.Read, "board", "boards"), lot.Title(), OneAsideIn),
 		Cite: evidence.Cite{
-			Source:   "no more than 1 in 10 set aside: common practice, no source",
+			Source:   fmt.Sprintf("no more than 1 in %d set aside: common practice, no source", OneAsideIn),
 			Standing: evidence.Practice,
 		},
 	}

@@ -1,6 +1,7 @@
 package wood
 
 import (
+	"fmt"
 	"slices"
 
 	"firstboard/report/evidence"
@@ -103,7 +104,7 @@ func (f Floor) Mean(lot Lot) Span {
 func (f Floor) MeanBefore(lot Lot) Span {
 	items := f.items(lot.earlier, "board", lot.ofLot(), evidence.Limit{})
 	return spanOf(items, "mean of "+lot.Title()+" at the visit before",
-		"no visit that ended 72 h or more before the last one")
+		fmt.Sprintf("no visit that ended %s h or more before the last one", evidence.Hours(Visit).Text()))
 }
 
 // MeanOfSubfloor is the mean of the subfloor's pieces.

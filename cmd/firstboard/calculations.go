@@ -199,6 +199,6 @@ func mver(c *cli.Context) (answer, error) {
 	grams := evidence.Convert(pounds, evidence.Pounds, evidence.Grams)
 	return answer{map[string]float64{"lbPer1000Ft2Day": pounds.Float(), "gPerM2Day": grams.Float()}, []string{
 		fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1)),
-		"source: ASTM F1869 (recalled), by exact factors; a dish lies 60 to 72 h (published)",
+		"source: ASTM F1869 (recalled), by exact factors; a dish lies " + slab.Exposure().String() + " (published)",
 	}}, nil
 }

@@ -28,15 +28,17 @@ func calibrationCheck() evidence.Check[Readings] {
 }
 
 func probeCheckCheck() evidence.Check[Readings] {
-	const hoursADay = 24
 	return evidence.Check[Readings]{
 		ID: "probe-check", Deciding: true, Judge: probeCheck,
 		Advises: func(rs Readings) bool { return rs.Slab.HolesAdvise() },
 		Asks: fmt.Sprintf("was every probe in a hole checked at most %d days before its reading, to %s, and does every check within %d days "+
-			"after agree; was a single-use probe used in one hole only?", probeHours/hoursADay, probeOff(),
+			"after agree; was a single-use probe used in one hole only?", ProbeDays, probeOff(),
 			int(speaksFor.Hours())/hoursADay),
 		Default: fmt.Sprintf("%d h and %s", probeHours, probeOff()),
-		Cite:    evidence.Cite{Source: "ASTM F2170: the 30 days (published); the 2 %", Standing: evidence.Recalled},
+		Cite: evidence.Cite{
+			Source:   fmt.Sprintf("ASTM F2170: the %d days (published); the %s %%", ProbeDays, probeOff().Written),
+			Standing: evidence.Recalled,
+		},
 	}
 }
 

@@ -93,7 +93,9 @@ func notAProbe(name string, h slab.Hole, meter evidence.Instrument) evidence.Ite
 // How old the last check of a probe may be, and how long before that one others
 // count as well.
 const (
-	probeHours = 720
+	ProbeDays  = 30
+	probeHours = ProbeDays * hoursADay
+	hoursADay  = 24
 	together   = 24 * time.Hour
 )
 

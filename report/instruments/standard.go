@@ -11,7 +11,8 @@ import (
 // How long a check of a moisture meter on its block stands for a calibration,
 // and how long after a reading a check still speaks of it.
 const (
-	blockLife = 168 // h
+	BlockDays = 7
+	blockLife = BlockDays * hoursADay // h
 	speaksFor = 30 * 24 * time.Hour
 )
 

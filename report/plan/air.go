@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
 )
@@ -75,9 +76,10 @@ func (p *planner) air() {
 		p.add(a)
 		p.runOn()
 	case p.rangeFails():
-		a := p.airAct("for 24 h", "until it has been "+p.airBand()+" for 24 h"+p.badAir())
+		lasts := "for " + evidence.Hours(acclimate.Today).Text() + " h"
+		a := p.airAct(lasts, "until it has been "+p.airBand()+" "+lasts+p.badAir())
 		p.broughtIn(&a, "air-range")
-		a.from, a.takes = p.fresh(), day
+		a.from, a.takes = p.fresh(), acclimate.Today
 		a.stage = ofAir
 		p.add(a)
 		p.runOn()

@@ -222,7 +222,7 @@ func (p *planner) where() string {
 	}
 	clauses := []string{"spread over the area", wall, scan}
 	for _, name := range p.replaced() {
-		clauses = append(clauses, "one within 3 ft of "+name)
+		clauses = append(clauses, "one within "+slab.Reach().String()+" of "+name)
 	}
 	return sentence(clauses...)
 }

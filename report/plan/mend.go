@@ -134,7 +134,7 @@ func (p *planner) settled(lot lotWork) {
 	a.How, a.from, a.open, a.Untold = sentence(m.how, p.with(lot.tool)), latest(a.from, m.from), m.open, m.untold
 	a.Or = "send the lot back for one that was kept drier or wetter"
 	if slices.Contains(lot.over, "flooring-spread") {
-		a.Or = "set aside the boards that lie apart, no more than 1 in 10"
+		a.Or = fmt.Sprintf("set aside the boards that lie apart, no more than 1 in %d", wood.OneAsideIn)
 	}
 }
 

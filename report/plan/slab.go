@@ -198,7 +198,7 @@ func (p *planner) holeRows(t task) []PlannedRow {
 			note += ", within " + slab.NearWall().String() + " of an exterior wall"
 		}
 		if i < len(near) {
-			note += ", within 3 ft of " + near[i]
+			note += ", within " + slab.Reach().String() + " of " + near[i]
 		}
 		rows = append(rows, p.row(t, name, note))
 	}

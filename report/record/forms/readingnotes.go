@@ -1,5 +1,7 @@
 package forms
 
+import "firstboard/slab"
+
 // The notes of the tables that hold readings, and of those about them.
 
 func climateNotes() map[string]note {
@@ -64,7 +66,7 @@ func dishNotes() map[string]note {
 		"Dish":       {says: "your name for the dish", example: "D1"},
 		"Set at":     {says: "day and time the dish was set out", example: "2026-02-27 10:00"},
 		"Retrieved at": {
-			says:    "day and time it was lifted, 60 to 72 h later (ASTM F1869, published)",
+			says:    "day and time it was lifted, " + slab.Exposure().String() + " later (ASTM F1869, published)",
 			example: "2026-03-02 04:00",
 		},
 		"Start mass": {says: "of the dish when it was set", example: "30.1"},
