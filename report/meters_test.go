@@ -158,6 +158,16 @@ func TestCalibrationBoundaries(t *testing.T) {
 		{"past due and off its block", evidence.NotMet, do(due("PM1", read-9), checks(check("PM1", -30, 12, 13.01)))},
 		{"an air meter has no block", evidence.NotMet, do(due("AL1", read-9), checks(check("AL1", -30, 40, 40)))},
 		{
+			"a block says nothing of a surface", evidence.NotShown,
+			do(uncalibrated("IR1"), checks(check("IR1", -30, 12, 12)),
+				meter("IR1", func(i *evidence.Instrument) { i.Kinds = []string{evidence.AirMeter, evidence.PinMeter} })),
+		},
+		{
+			"nor of a dish", evidence.NotShown,
+			do(uncalibrated("BL1"), checks(check("BL1", -150, 12, 12)),
+				meter("BL1", func(i *evidence.Instrument) { i.Kinds = []string{"balance", evidence.PinMeter} })),
+		},
+		{
 			"a pinless meter has", evidence.Met,
 			do(uncalibrated("PM1"), checks(check("PM1", -30, 12, 12)), func(j *report.Job) { j.Wood[0].Method = wood.Pinless },
 				meter("PM1", func(i *evidence.Instrument) { i.Kinds = []string{evidence.Pinless} })),
@@ -177,7 +187,8 @@ func TestCalibrationBoundaries(t *testing.T) {
 			meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
 		{"others at their uncertainty", evidence.Met, do(checks(check("BL1", -150, 20, 20.1)),
 			meter("BL1", func(i *evidence.Instrument) { i.Uncertainty = num(0.1, evidence.None) }))},
-		{"others without an uncertainty", evidence.Met, do(checks(check("BL1", -150, 20, 25)))},
+		{"others without an uncertainty", evidence.NotMet, do(checks(check("BL1", -150, 20, 20.1)))},
+		{"others without one that read true", evidence.Met, do(checks(check("BL1", -150, 20, 20)))},
 		{"a probe's checks are not its own", evidence.Met, do(checks(check("RP1", -50, 75, 70)))},
 
 		{"an earlier check than the last says nothing", evidence.Met, do(checks(check("AL1", -50, 40, 50), check("AL1", -30, 40, 40)))},

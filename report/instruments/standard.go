@@ -29,6 +29,8 @@ type tolerance struct {
 	most  evidence.Bound
 	times evidence.Working // what takes a difference to the unit of most
 	ours  bool
+
+	unsaid bool // it is zero, for nothing says how far off the meter may be
 }
 
 func toleranceOf(u *meterUse) tolerance {
@@ -52,7 +54,12 @@ func toleranceOf(u *meterUse) tolerance {
 	case u.reads(evidence.AirMeter):
 		return within(airOff())
 	}
-	return tolerance{most: evidence.Bound{Number: m.Uncertainty}, ours: true}
+	if m.Uncertainty.Shown() {
+		return within(m.Uncertainty)
+	}
+	t := within(evidence.Typed("0", evidence.None))
+	t.unsaid = true
+	return t
 }
 
 // reads says whether the instrument was used as a kind that it is of; used as
@@ -80,7 +87,7 @@ func (rs Readings) agrees(u *meterUse) []evidence.Item {
 		case !speaksOf(c, checks.timed, times):
 		case !c.whole():
 			items = append(items, c.lacks("no expected or no read value"))
-		case allowed.most.Shown():
+		default:
 			items = append(items, c.off(allowed))
 		}
 	}
@@ -120,14 +127,17 @@ func (c Comparison) off(allowed tolerance) evidence.Item {
 	it = it.By(apart)
 	it.Says = fmt.Sprintf("%s read %s where %s was expected, %s off", it.Name, c.Read.Written, c.Expected.Written,
 		it.Amount())
+	if allowed.unsaid {
+		it.Says += ", and its uncertainty is not recorded"
+	}
 	return it
 }
 
 // onItsBlock is a check of a pin or pinless meter on its block that agrees, at
 // most a week before a reading, with its age: it stands for a calibration.
 func (rs Readings) onItsBlock(u *meterUse, e Row) (items []evidence.Item, shown bool) {
-	if !u.reads(evidence.PinMeter) && !u.reads(evidence.Pinless) {
-		return nil, false
+	if u.as != evidence.PinMeter && u.as != evidence.Pinless {
+		return nil, false // a block says nothing of a meter's other readings
 	}
 	fit := rs.Compared[evidence.Key(u.meter.ID)].onBlock
 	i := before(fit, e.At.First.Add(-blockLife*time.Hour))

@@ -17,7 +17,7 @@ import (
 // named it meant it to be read.
 func (d *decoder) lookAlikes(from *sheet.Source) {
 	for _, o := range from.Others {
-		table, now := resembled(o)
+		table, now := meantFor(o)
 		if table == "" || o.Sheet && d.ours(o.Name) {
 			continue
 		}
@@ -50,7 +50,7 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 // nobody is told of names that they may list.
 func (d *decoder) hidden(others []sheet.Other) {
 	for _, o := range others {
-		if table, _ := resembled(o); table != "" {
+		if table, _ := meantFor(o); table != "" {
 			d.unknown(table)
 		}
 	}
@@ -77,6 +77,15 @@ func (d *decoder) ours(name string) bool {
 	return false
 }
 
+// meantFor is the table that a sheet or a file beside others is meant for, or
+// empty, and whether it has the table's old name.
+func meantFor(o sheet.Other) (table string, now bool) {
+	if table, now = resembled(o); table == "" {
+		table = inAnotherForm(o)
+	}
+	return table, now
+}
+
 // resembled is the table that a sheet or a file looks like, or empty, and
 // whether it has the table's old name.
 func resembled(o sheet.Other) (table string, now bool) {
@@ -94,6 +103,25 @@ func resembled(o sheet.Other) (table string, now bool) {
 		}
 	}
 	return headedAs(o.First), false
+}
+
+// inAnotherForm is the table that a file is named as, but for an end by which it
+// is not read: that of a spreadsheet program, of data or of none. A name with
+// something added may be a decision workbook's.
+func inAnotherForm(o sheet.Other) string {
+	ext := filepath.Ext(o.Name)
+	if o.Sheet || !slices.Contains([]string{
+		"", ".xlsx", ".xlsm", ".xlsb", ".xls", ".ods", ".numbers", ".json", ".dat", ".gz",
+	}, strings.ToLower(ext)) {
+		return ""
+	}
+	name := alike.Joined(alike.Base(strings.TrimSuffix(o.Name, ext)))
+	for _, table := range TableNames() {
+		if alike.Joined(table) == name {
+			return table
+		}
+	}
+	return ""
 }
 
 func isLookAlike(o sheet.Other) bool {

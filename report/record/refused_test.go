@@ -163,7 +163,9 @@ func TestFirstEdition(t *testing.T) {
 func TestLookAlikes(t *testing.T) {
 	for file, text := range map[string]string{
 		"slab_rh.csv": "", "slab-rh (2).csv": "", "slabs-rh.csv": "", "events2.csv": "", "Copy of areas.csv": "", "air log.csv": "",
-		"slab-rh.csv.bak":      "",
+		"slab-rh.csv.bak": "",
+		"events":          "", "Slab RH.xlsx": "", "slab-rh.ods": "", "events.csv.gz": "", "air.JSON": "",
+		"more holes.log":       "Area,Hole,Depth (in),Sealed at\n",
 		"instrument check.csv": "", "slab rh.txt": "", "office.csv": "Area,Spot,pH\n", "meter.csv": "Read at;RH (%);Note\n",
 	} {
 		got := faulty(t, folderOf(t, changed(map[string]string{file: text})))
@@ -171,7 +173,7 @@ func TestLookAlikes(t *testing.T) {
 			t.Errorf("%s: %s", file, got)
 		}
 	}
-	for _, file := range []string{"contacts.csv", "notes.csv", "readme.txt", "surface.pdf", "air-a1.jpg", "woodland.csv", "roof.csv"} {
+	for _, file := range []string{"contacts.csv", "notes.csv", "readme.txt", "surface.pdf", "air-a1.jpg", "woodland.csv", "roof.csv", "events.md", "job 12 decision.xlsx", "photos.zip"} {
 		if rec := sound(t, map[string]string{file: "Name,Phone\n"}); len(rec.NotRead) != 1 || rec.NotRead[0] != file {
 			t.Errorf("%s: not read are %q", file, rec.NotRead)
 		}

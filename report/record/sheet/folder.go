@@ -91,12 +91,8 @@ func (o *Source) odd(name string) {
 	}
 }
 
-// firstLine are the names in the first line of a file that holds a table as
-// text, or nothing.
+// firstLine are the names in the first line of a file, as far as it is a table's.
 func firstLine(path string) []string {
-	if !IsText(path) {
-		return nil
-	}
 	f, err := os.Open(path)
 	if err != nil {
 		return nil
