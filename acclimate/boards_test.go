@@ -230,6 +230,9 @@ func TestFlooringSteady(t *testing.T) {
 		still.Air = acclimate.NewLog(rows).Of("A1", evidence.Date{})
 		want(t, name, "flooring-steady", still, evidence.NotShown)
 	}
+	untimed := append(steady(0, 48, 6), acclimate.Air{Temp: num("70", evidence.Fahrenheit), RH: num("40", evidence.RH)})
+	still.Air = acclimate.NewLog(untimed).Of("A1", evidence.Date{})
+	want(t, "a row without a time", "flooring-steady", still, evidence.NotShown, "no time")
 	// The mean air of the 24 h up to the latest reading: 36 and 44 % are 40 %.
 	still.Air = acclimate.NewLog([]acclimate.Air{
 		airAt(23.9, "70", "80", ""), airAt(24, "70", "36", ""),
