@@ -25,10 +25,8 @@ func flagsFirst(app *cli.App, args []string) ([]string, error) {
 	if cmd == nil {
 		return args, nil
 	}
-	for _, sub := range cmd.Subcommands {
-		if sub.HasName(args[2]) {
-			cmd, words = sub, 3
-		}
+	if sub := subcommand(cmd, args[2]); sub != nil {
+		cmd, words = sub, 3
 	}
 	if len(cmd.Subcommands) > 0 && !strings.HasPrefix(args[2], "-") {
 		return nil, unknown(cmd, toolName+" "+cmd.Name, args[2])
@@ -70,23 +68,23 @@ func unknownFlag(cmd *cli.Command, path, arg string) error {
 
 // isFlag says whether an argument is a flag of the command.
 func isFlag(cmd *cli.Command, arg string) bool {
+	return strings.HasPrefix(arg, "-") && (arg == "--" || flagNamed(cmd, arg) != nil)
+}
+
+// flagNamed is the flag of the command that an argument names, nil where it names
+// none.
+func flagNamed(cmd *cli.Command, arg string) cli.Flag {
 	name, _, _ := strings.Cut(strings.TrimLeft(arg, "-"), "=")
-	return strings.HasPrefix(arg, "-") && (arg == "--" || slices.ContainsFunc(cmd.Flags, func(f cli.Flag) bool {
-		return slices.Contains(f.Names(), name)
-	}))
+	at := slices.IndexFunc(cmd.Flags, func(f cli.Flag) bool { return slices.Contains(f.Names(), name) })
+	if at < 0 {
+		return nil
+	}
+	return cmd.Flags[at]
 }
 
 // takesValue says whether the next argument is this flag's value.
 func takesValue(cmd *cli.Command, arg string) bool {
-	name := strings.TrimLeft(arg, "-")
-	if strings.Contains(name, "=") {
-		return false
-	}
-	for _, flag := range cmd.Flags {
-		if slices.Contains(flag.Names(), name) {
-			_, isSwitch := flag.(*cli.BoolFlag)
-			return !isSwitch
-		}
-	}
-	return false
+	flag := flagNamed(cmd, arg)
+	_, isSwitch := flag.(*cli.BoolFlag)
+	return flag != nil && !isSwitch && !strings.Contains(arg, "=")
 }

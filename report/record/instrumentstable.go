@@ -38,19 +38,15 @@ func instrumentsTable() table[evidence.Instrument] {
 
 func checksTable() table[instruments.Comparison] {
 	type check = instruments.Comparison
-	return table[check]{
-		name: "Instrument checks",
-		columns: []column[check]{
-			instrument(func(c *check) *string { return &c.Instrument }).always(),
-			clock("Checked at", since90(), func(c *check) *evidence.Time { return &c.CheckedAt }).must(),
-			text("Standard", func(c *check) *string { return &c.Standard }),
-			checked("Expected", func(c *check) *evidence.Reading { return &c.Expected }).must(),
-			checked("Read", func(c *check) *evidence.Reading { return &c.Read }).must(),
-			text("By", func(c *check) *string { return &c.By }),
-		},
-		rows:  func(j *report.Job) *[]check { return &j.Checks },
-		place: func(c *check) *evidence.Place { return &c.Place },
-	}
+	return tableOf("Instrument checks", func(j *report.Job) *[]check { return &j.Checks },
+		func(c *check) *evidence.Place { return &c.Place },
+		instrument(func(c *check) *string { return &c.Instrument }).always(),
+		clock("Checked at", since90(), func(c *check) *evidence.Time { return &c.CheckedAt }).must(),
+		text("Standard", func(c *check) *string { return &c.Standard }),
+		checked("Expected", func(c *check) *evidence.Reading { return &c.Expected }).must(),
+		checked("Read", func(c *check) *evidence.Reading { return &c.Read }).must(),
+		text("By", func(c *check) *string { return &c.By }),
+	)
 }
 
 // kinds is the column of what a meter reads: several for one that does several.

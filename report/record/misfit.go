@@ -60,11 +60,10 @@ func (d *decoder) otherUnit(h slab.Hole) {
 // false where its depth says nothing.
 func (d *decoder) floorOf(h slab.Hole) (f slab.Floor, thick evidence.Reading, known bool) {
 	thick = h.Thickness
-	at, ok := d.areas.find(h.Area)
+	area, ok := d.areaOf(h.Area)
 	if !ok || !h.Depth.Shown() || h.Discarded != "" {
 		return f, thick, false
 	}
-	area := d.job.Areas[at]
 	if !thick.Shown() {
 		thick = area.Thickness
 	}

@@ -11,11 +11,9 @@ import (
 
 func productsTable() table[limits.Product] {
 	type product = limits.Product
-	return table[product]{
-		name: "Products", more: moreProduct,
-		rows:  func(j *report.Job) *[]product { return &j.Products },
-		place: func(p *product) *evidence.Place { return &p.Place },
-		columns: slices.Concat([]column[product]{
+	return tableOf("Products", func(j *report.Job) *[]product { return &j.Products },
+		func(p *product) *evidence.Place { return &p.Place },
+		slices.Concat([]column[product]{
 			listed("Product", func(d *decoder) *index { return &d.products },
 				func(p *product) *string { return &p.ID }).always(),
 			word("Kind", append(floorings(), "adhesive", "membrane"),
@@ -31,8 +29,8 @@ func productsTable() table[limits.Product] {
 			number("Movement coefficient", unitless(), notNegative,
 				func(p *product) *evidence.Reading { return &p.Across }),
 			text("Data sheet", func(p *product) *string { return &p.DataSheet }),
-		}),
-	}
+		})...,
+	).asking(moreProduct)
 }
 
 // limitColumns are the columns of the limits that products state.
@@ -80,19 +78,14 @@ func (d *decoder) ordered(column string, least, most evidence.Reading) {
 
 func climatesTable() table[acclimate.Period] {
 	type period = acclimate.Period
-	return table[period]{
-		name: "Climates",
-		columns: []column[period]{
-			name("Climate", func(p *period) *string { return &p.Climate }).always(),
-			name("Period", func(p *period) *string { return &p.Name }).always(),
-			number("Temp", fahrenheit(), temperature(), func(p *period) *evidence.Reading { return &p.Temp }).must(),
-			number("RH", only(evidence.RH), humidity(), func(p *period) *evidence.Reading { return &p.RH }).must(),
-			text("From", func(p *period) *string { return &p.From }),
-		},
-		rows:  func(j *report.Job) *[]period { return &j.Climates },
-		place: func(p *period) *evidence.Place { return &p.Place },
-		more: func(d *decoder, p *period) {
-			d.climates.add(p.Climate, d.nth)
-		},
-	}
+	return tableOf("Climates", func(j *report.Job) *[]period { return &j.Climates },
+		func(p *period) *evidence.Place { return &p.Place },
+		name("Climate", func(p *period) *string { return &p.Climate }).always(),
+		name("Period", func(p *period) *string { return &p.Name }).always(),
+		number("Temp", fahrenheit(), temperature(), func(p *period) *evidence.Reading { return &p.Temp }).must(),
+		number("RH", only(evidence.RH), humidity(), func(p *period) *evidence.Reading { return &p.RH }).must(),
+		text("From", func(p *period) *string { return &p.From }),
+	).asking(func(d *decoder, p *period) {
+		d.climates.add(p.Climate, d.nth)
+	})
 }

@@ -30,6 +30,16 @@ type table[T any] struct {
 	more    func(d *decoder, row *T) // nil where nothing is
 }
 
+// tableOf is a table whose rows the job keeps in a list.
+func tableOf[T any](
+	name string, rows func(*report.Job) *[]T, place func(*T) *evidence.Place, columns ...column[T],
+) table[T] {
+	return table[T]{name: name, columns: columns, rows: rows, place: place}
+}
+
+// asking is the table with more asked of its rows.
+func (t table[T]) asking(more func(d *decoder, row *T)) table[T] { t.more = more; return t }
+
 // column is one column and how it is read into its row.
 type column[T any] struct {
 	Column

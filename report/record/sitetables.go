@@ -12,32 +12,24 @@ import (
 func eventsTable() table[report.Event] {
 	type event = report.Event
 	whats := []string{"water", "HVAC off", "building open", "leveler placed", "other"}
-	return table[event]{
-		name: "Events",
-		columns: []column[event]{
-			area(func(e *event) *string { return &e.Area }),
-			clock("At", anyYear(), func(e *event) *evidence.Time { return &e.At }).always(),
-			word("What", whats, func(e *event) *string { return &e.What }).always(),
-			text("Remarks", func(e *event) *string { return &e.Remarks }),
-		},
-		rows:  func(j *report.Job) *[]event { return &j.Events },
-		place: func(e *event) *evidence.Place { return &e.Place },
-	}
+	return tableOf("Events", func(j *report.Job) *[]event { return &j.Events },
+		func(e *event) *evidence.Place { return &e.Place },
+		area(func(e *event) *string { return &e.Area }),
+		clock("At", anyYear(), func(e *event) *evidence.Time { return &e.At }).always(),
+		word("What", whats, func(e *event) *string { return &e.What }).always(),
+		text("Remarks", func(e *event) *string { return &e.Remarks }),
+	)
 }
 
 func photosTable() table[report.Photo] {
 	type photo = report.Photo
-	return table[photo]{
-		name: "Photos",
-		columns: []column[photo]{
-			area(func(p *photo) *string { return &p.Area }),
-			text("File", func(p *photo) *string { return &p.File }).must(),
-			clock("Taken at", anyYear(), func(p *photo) *evidence.Time { return &p.TakenAt }),
-			text("Of", func(p *photo) *string { return &p.Of }),
-		},
-		rows:  func(j *report.Job) *[]photo { return &j.Photos },
-		place: func(p *photo) *evidence.Place { return &p.Place },
-	}
+	return tableOf("Photos", func(j *report.Job) *[]photo { return &j.Photos },
+		func(p *photo) *evidence.Place { return &p.Place },
+		area(func(p *photo) *string { return &p.Area }),
+		text("File", func(p *photo) *string { return &p.File }).must(),
+		clock("Taken at", anyYear(), func(p *photo) *evidence.Time { return &p.TakenAt }),
+		text("Of", func(p *photo) *string { return &p.Of }),
+	)
 }
 
 func signOffTable() table[report.SignOff] {
@@ -46,22 +38,18 @@ func signOffTable() table[report.SignOff] {
 		"installer", "general contractor", "owner", "designer", "tester",
 		"flooring manufacturer", "adhesive manufacturer", "membrane manufacturer",
 	}
-	return table[signature]{
-		name: "Sign-off",
-		columns: []column[signature]{
-			area(func(s *signature) *string { return &s.Area }).always(),
-			word("Role", roles, func(s *signature) *string { return &s.Role }).always(),
-			text("Name", func(s *signature) *string { return &s.Name }).must(),
-			clock("At", anyYear(), func(s *signature) *evidence.Time { return &s.At }).must(),
-			word("Decision", []string{"accept", "refuse", "waive"},
-				func(s *signature) *string { return &s.Decision }).always(),
-			{Column{Name: "Waives"}, readWaives},
-			text("Document", func(s *signature) *string { return &s.Document }),
-			text("Remarks", func(s *signature) *string { return &s.Remarks }),
-		},
-		rows:  func(j *report.Job) *[]signature { return &j.SignOffs },
-		place: func(s *signature) *evidence.Place { return &s.Place },
-	}
+	return tableOf("Sign-off", func(j *report.Job) *[]signature { return &j.SignOffs },
+		func(s *signature) *evidence.Place { return &s.Place },
+		area(func(s *signature) *string { return &s.Area }).always(),
+		word("Role", roles, func(s *signature) *string { return &s.Role }).always(),
+		text("Name", func(s *signature) *string { return &s.Name }).must(),
+		clock("At", anyYear(), func(s *signature) *evidence.Time { return &s.At }).must(),
+		word("Decision", []string{"accept", "refuse", "waive"},
+			func(s *signature) *string { return &s.Decision }).always(),
+		column[signature]{Column{Name: "Waives"}, readWaives},
+		text("Document", func(s *signature) *string { return &s.Document }),
+		text("Remarks", func(s *signature) *string { return &s.Remarks }),
+	)
 }
 
 func readWaives(d *decoder, c *grid.Cell, s *report.SignOff) {

@@ -1,9 +1,12 @@
 package forms
 
 import (
+	"slices"
+
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
@@ -20,11 +23,7 @@ const (
 // Empty are the tables of a record as empty forms, in the design's order and
 // the units of a system.
 func Empty(s System) []grid.Form {
-	var all []grid.Form
-	for _, table := range record.TableNames() {
-		all = append(all, empty(table, s))
-	}
-	return all
+	return lists.Each(record.TableNames(), func(table string) grid.Form { return empty(table, s) })
 }
 
 func empty(table string, s System) grid.Form {
@@ -71,12 +70,8 @@ func unitIn(c record.Column, s System) (u evidence.Unit, ok bool) {
 		return u, u != evidence.Celsius
 	}
 	twins := metric(u)
-	for _, twin := range twins {
-		for _, carried := range c.Units {
-			if carried == twin {
-				return twin, true
-			}
-		}
+	if at := slices.IndexFunc(twins, func(twin evidence.Unit) bool { return slices.Contains(c.Units, twin) }); at >= 0 {
+		return twins[at], true
 	}
 	return u, len(twins) == 0
 }

@@ -17,15 +17,26 @@ func (b noteBook) noteOn(table, name string) note {
 
 func notes() noteBook {
 	return noteBook{
-		"":                  commonNotes(),
-		"Job":               jobNotes(),
-		"Areas":             areaNotes(),
-		"Products":          productNotes(),
-		"Climates":          climateNotes(),
-		"Instruments":       instrumentNotes(),
-		"Instrument checks": instrumentCheckNotes(),
-		"Slab RH":           holeNotes(),
-		"Slab MVER":         dishNotes(),
+		"":         commonNotes(),
+		"Job":      jobNotes(),
+		"Areas":    areaNotes(),
+		"Products": productNotes(),
+		"Climates": {
+			"Climate": {says: "a short name; Areas names the climate by it", example: "C1"},
+			"Period":  {says: "a season, or a month: a row for each", example: "winter"},
+			"Temp":    {says: "mean temperature of the air in it", example: "70", metric: "21"},
+			"RH":      {says: "mean humidity of the air in it", example: "32"},
+			"From":    {says: "who says so", example: "designer, mechanical schedule, 2025-04"},
+		},
+		"Instruments": instrumentNotes(),
+		"Instrument checks": {
+			"Checked at": {says: "day and time it was held to a standard", example: "2026-02-09 15:40"},
+			"Standard":   {says: "what it was held to; NaCl at 23 C fills a blank Expected", example: "NaCl at 23 C"},
+			"Expected":   {says: "what it should have read", example: "75.4"},
+			"Read":       {says: "what it did read", example: "75.8"},
+		},
+		"Slab RH":   holeNotes(),
+		"Slab MVER": dishNotes(),
 		"Slab pH": {
 			"pH":         {says: "pH of the surface", example: "9.6"},
 			"Instrument": {says: "the pH meter, as listed in Instruments", example: "PH1"},
@@ -35,15 +46,32 @@ func notes() noteBook {
 			"Instrument": {says: "the carbide instrument, as listed in Instruments", example: "CM1"},
 		},
 		"Other tests": otherNotes(),
-		"Air":         airNotes(),
+		"Air": {
+			"Area":       {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+			"Instrument": {says: "the air instrument, as listed in Instruments", example: "AL1"},
+			"Temp":       {says: "temperature of the air", example: "70.9", metric: "21.6"},
+			"RH":         {says: "humidity of the air", example: "40.1"},
+		},
 		"Surface": {
 			"Temp":       {says: "temperature of the surface", example: "66.9", metric: "19.4"},
 			"Instrument": {says: "the surface thermometer, as listed in Instruments", example: "IR1"},
 		},
-		"Wood":     woodNotes(),
-		"Scan":     scanNotes(),
-		"Events":   eventNotes(),
-		"Photos":   photoNotes(),
+		"Wood": woodNotes(),
+		"Scan": {
+			"Reading": {says: "relative number of the meter; never a moisture content", example: "44"},
+			"Over":    {says: "bare, or the flooring in place; blank is bare", example: "bare"},
+		},
+		"Events": {
+			"Area":    {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
+			"At":      {says: "day and time it happened", example: "2026-02-12 11:30"},
+			"What":    {says: "what happened; water starts the tests anew", example: "other"},
+			"Remarks": {says: "what happened, in words", example: "building closed in"},
+		},
+		"Photos": {
+			"File":     {says: "name of the picture", example: "a1-h1.jpg"},
+			"Taken at": {says: "day and time it was taken", example: "2026-03-02 09:11"},
+			"Of":       {says: "what it shows", example: "reading at hole H1"},
+		},
 		"Sign-off": signOffNotes(),
 	}
 }

@@ -4,16 +4,6 @@ import "firstboard/slab"
 
 // The notes of the tables that hold readings, and of those about them.
 
-func climateNotes() map[string]note {
-	return map[string]note{
-		"Climate": {says: "a short name; Areas names the climate by it", example: "C1"},
-		"Period":  {says: "a season, or a month: a row for each", example: "winter"},
-		"Temp":    {says: "mean temperature of the air in it", example: "70", metric: "21"},
-		"RH":      {says: "mean humidity of the air in it", example: "32"},
-		"From":    {says: "who says so", example: "designer, mechanical schedule, 2025-04"},
-	}
-}
-
 func instrumentNotes() map[string]note {
 	return map[string]note{
 		"Instrument": {says: "a short name; the readings name the instrument by it", example: "M1"},
@@ -28,15 +18,6 @@ func instrumentNotes() map[string]note {
 		"Certificate":      {says: "number of the certificate", example: "CAL-2209"},
 		"Uncertainty":      {says: "expanded (k = 2), in the unit of its readings", example: "1.8"},
 		"Uncertainty temp": {says: "the same of its temperatures", example: "0.7", metric: "0.4"},
-	}
-}
-
-func instrumentCheckNotes() map[string]note {
-	return map[string]note{
-		"Checked at": {says: "day and time it was held to a standard", example: "2026-02-09 15:40"},
-		"Standard":   {says: "what it was held to; NaCl at 23 C fills a blank Expected", example: "NaCl at 23 C"},
-		"Expected":   {says: "what it should have read", example: "75.4"},
-		"Read":       {says: "what it did read", example: "75.8"},
 	}
 }
 
@@ -86,15 +67,6 @@ func otherNotes() map[string]note {
 	}
 }
 
-func airNotes() map[string]note {
-	return map[string]note{
-		"Area":       {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
-		"Instrument": {says: "the air instrument, as listed in Instruments", example: "AL1"},
-		"Temp":       {says: "temperature of the air", example: "70.9", metric: "21.6"},
-		"RH":         {says: "humidity of the air", example: "40.1"},
-	}
-}
-
 func woodNotes() map[string]note {
 	return map[string]note{
 		"Instrument": {says: "the meter or oven, as listed in Instruments", example: "PM1"},
@@ -111,30 +83,6 @@ func woodNotes() map[string]note {
 		"Wood temp":      {says: "temperature of the wood", example: "66", metric: "19"},
 		"Temp corrected": {says: "whether the meter corrected for it", example: "yes"},
 		"Set aside":      {says: "yes for a board that was culled; say why in the note", example: "no"},
-	}
-}
-
-func scanNotes() map[string]note {
-	return map[string]note{
-		"Reading": {says: "relative number of the meter; never a moisture content", example: "44"},
-		"Over":    {says: "bare, or the flooring in place; blank is bare", example: "bare"},
-	}
-}
-
-func eventNotes() map[string]note {
-	return map[string]note{
-		"Area":    {says: "the area, as listed in Areas; blank is the whole site", example: "A1"},
-		"At":      {says: "day and time it happened", example: "2026-02-12 11:30"},
-		"What":    {says: "what happened; water starts the tests anew", example: "other"},
-		"Remarks": {says: "what happened, in words", example: "building closed in"},
-	}
-}
-
-func photoNotes() map[string]note {
-	return map[string]note{
-		"File":     {says: "name of the picture", example: "a1-h1.jpg"},
-		"Taken at": {says: "day and time it was taken", example: "2026-03-02 09:11"},
-		"Of":       {says: "what it shows", example: "reading at hole H1"},
 	}
 }
 

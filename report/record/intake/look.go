@@ -25,12 +25,7 @@ type survey struct {
 	style        style                 // of the first time
 	first        mention               // the first time
 	comma, point mention               // the first number with each
-	units        [][]unitMention       // of each tie, from behind its numbers
-}
-
-type unitMention struct {
-	unit evidence.Unit
-	at   mention
+	units        [][]unitSaid          // of each tie, from behind its numbers
 }
 
 // look goes over all the rows.
@@ -38,7 +33,7 @@ func (t export) survey(l layout, ties []tie) (survey, error) {
 	from := t.lines()
 	k := survey{
 		orders:  yearFirst | dayFirst | monthFirst,
-		against: map[dateOrder]mention{}, units: make([][]unitMention, len(ties)),
+		against: map[dateOrder]mention{}, units: make([][]unitSaid, len(ties)),
 	}
 	var cells []string
 	for from.next() {
@@ -129,8 +124,8 @@ func (k *survey) number(i int, t tie, at mention) {
 		k.point = mention{at.line, number}
 	}
 	u, ok := evidence.UnitMeant(unit, t.Units)
-	if ok && !slices.ContainsFunc(k.units[i], func(m unitMention) bool { return m.unit == u }) {
-		k.units[i] = append(k.units[i], unitMention{u, at})
+	if ok && !slices.ContainsFunc(k.units[i], func(s unitSaid) bool { return s.unit == u }) {
+		k.units[i] = append(k.units[i], unitSaid{u, "from " + at.String()})
 	}
 }
 

@@ -109,7 +109,7 @@ func (b *matcher) zone(t tie) *time.Duration {
 	return nil
 }
 
-func (b *matcher) unit(t *tie, cells []unitMention) error {
+func (b *matcher) unit(t *tie, cells []unitSaid) error {
 	name := unitsIn(t.Column, b.names[t.at])
 	below := ""
 	if t.at < len(b.units) {
@@ -126,13 +126,12 @@ func (b *matcher) unit(t *tie, cells []unitMention) error {
 	if isUnder {
 		said = append(said, unitSaid{under, "from the line below the header"})
 	}
-	for _, m := range cells {
-		said = append(said, unitSaid{m.unit, "from " + m.at.String()})
-	}
-	if len(said) == 0 && len(t.Units) == 1 {
+	said = append(said, cells...)
+	switch {
+	case len(said) > 0:
+	case len(t.Units) == 1:
 		said = append(said, unitSaid{t.Units[0], "its only unit"})
-	}
-	if len(said) == 0 {
+	default:
 		return b.fail(t.at, "its unit is not told; add --column %s", evidence.Either(t.ways(b.tellable(t.at))))
 	}
 	for _, s := range said[1:] {
