@@ -2,7 +2,6 @@ package outlook
 
 import (
 	"math"
-	"strconv"
 
 	"gonum.org/v1/gonum/stat"
 
@@ -29,18 +28,16 @@ func airOf(s report.Site) *ahead.Air {
 		return nil
 	}
 	o := &ahead.Air{
-		RHLowPct: whole(math.Ceil(low)), RHHighPct: whole(math.Floor(high)), TempF: whole(math.Round(tempC*9/5 + 32)),
+		RHLowPct: places(math.Ceil(low), 0), RHHighPct: places(math.Floor(high), 0),
+		TempF: places(math.Round(tempC*9/5+32), 0),
 	}
 	if kg, known := waterKG(s, target.Mid.Value.Float()); known {
-		o.WaterKG = strconv.FormatFloat(kg, 'f', 1, 64)
-		o.WaterLb = strconv.FormatFloat(kg/poundKG, 'f', 1, 64)
+		o.WaterKG, o.WaterLb = places(kg, 1), places(kg/poundKG, 1)
 	}
 	return o
 }
 
 const poundKG = 0.45359237 // exactly
-
-func whole(x float64) string { return strconv.FormatFloat(x, 'f', 0, 64) }
 
 // subfloorMM stands in for the thickness of a subfloor, which no record holds:
 // 3/4 in (practice).

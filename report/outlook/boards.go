@@ -1,8 +1,6 @@
 package outlook
 
 import (
-	"strconv"
-
 	"firstboard/acclimate"
 	"firstboard/acclimate/settling"
 	"firstboard/report"
@@ -44,7 +42,7 @@ func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []e
 		o.Why = err.Error()
 		return o
 	}
-	o.Status, o.EndPct, o.Why = f.Prospect, strconv.FormatFloat(f.EndPct, 'f', 1, 64), f.Why
+	o.Status, o.EndPct, o.Why = f.Prospect, places(f.EndPct, 1), f.Why
 	if f.Prospect == evidence.Losing || f.Prospect == evidence.Gaining {
 		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
 	}

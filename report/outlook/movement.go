@@ -69,4 +69,5 @@ func across(p *limits.Product, floor *wood.Installed) (written string, known boo
 	return strconv.FormatFloat(floor.Coefficient, 'f', -1, 64), true
 }
 
+// places is a number with so many decimals.
 func places(x float64, n int) string { return strconv.FormatFloat(x, 'f', n, 64) }

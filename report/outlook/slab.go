@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"strconv"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
@@ -146,7 +145,7 @@ func slabOutlook(h drying.Hole, name string, limit evidence.Reading) ahead.Slab 
 	}
 	o.Status, o.Why = f.Prospect, f.Why
 	if f.CoveredPct > 0 {
-		o.CoveredPct = strconv.FormatFloat(f.CoveredPct, 'f', 1, 64)
+		o.CoveredPct = places(f.CoveredPct, 1)
 	}
 	if f.Prospect == evidence.Losing {
 		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)

@@ -19,6 +19,7 @@ func (p *planner) surveyDishes() {
 	p.dishes = survey(p, task{
 		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
 		how: "weighed first", table: "Slab MVER", column: "Dish", from: p.dishesFrom(), mend: p.dried, heated: true,
+		asked: asked(slab.HolesNeeded, f.Sizes...), head: headDish,
 	}, f.JudgedDishes(), f.Dishes, func(d slab.Dish) seen {
 		return seen{
 			area: d.Area, id: d.Dish, row: instruments.DishRow("", d), spoiled: p.spoiltDish(d),
@@ -33,12 +34,6 @@ func (p *planner) surveyDishes() {
 			x.open, x.again = false, "it lay for more than "+most.String()+" (write down when it is lifted)"
 			x.blank = []string{"Retrieved at"}
 		}
-	}
-}
-
-func (p *planner) nameDishes() {
-	if f := p.Slab; f.NoDishes == "" && f.UnfitForDishes() == "" {
-		p.dishes.more = p.taken.more(headDish, asked(slab.HolesNeeded, p.Slab.Sizes...)-len(p.dishes.things))
 	}
 }
 

@@ -40,7 +40,7 @@ func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 	p.broken, p.distrusted = p.overs(), p.disagreeing()
 	p.taken = p.takenNames()
 	p.survey()
-	p.nameMore()
+	p.nameHoles()
 	p.holdAir()
 	p.shareBoards()
 	p.days = p.daysBack()

@@ -19,35 +19,20 @@ func (p *planner) survey() {
 	p.surveySurfaces()
 }
 
-// nameMore names what is still to be made.
-func (p *planner) nameMore() {
-	p.nameHoles()
-	p.nameDishes()
-	if p.Slab.NoPH == "" {
-		p.pH.more = p.taken.more(headPH, max(0, slab.PHSpots-len(p.pH.things)))
-	}
-	if p.Slab.NoCM == "" {
-		p.cm.more = p.taken.more(headCarbide, max(0, slab.CarbidesNeeded(p.Slab.Sizes...)-len(p.cm.things)))
-	}
-	p.nameWood()
-	if (p.Room.NoDew == "" || p.Room.NoMax == "") && len(p.surfaces.things) == 0 {
-		p.surfaces.more = p.taken.more(headSurface, 1)
-	}
-}
-
 // surveySpots looks at the spots of pH and carbide, and at further tests.
 func (p *planner) surveySpots() {
 	f := p.Slab
 	if f.NoPH == "" {
 		p.pH = survey(p, p.onSlab(task{
 			one: "pH spot", many: "pH spots", verb: "read", tool: aPHMeter(), checks: also("slab-ph"), recounts: true,
-			table: "Slab pH", column: "Spot", mend: p.neutral,
+			table: "Slab pH", column: "Spot", mend: p.neutral, asked: slab.PHSpots, head: headPH,
 		}), f.JudgedPH(), f.PHs, seePH)
 	}
 	if f.NoCM == "" {
 		p.cm = survey(p, p.onSlab(task{
 			one: "carbide spot", many: "carbide spots", verb: "sample", tool: aCarbideKit(), checks: also("slab-cm"),
 			recounts: true, table: "Slab CM", column: "Spot", mend: p.dried,
+			asked: slab.CarbidesNeeded(f.Sizes...), head: headCarbide,
 		}), f.JudgedCarbides(), f.Carbides, func(r slab.Carbide) seen {
 			return seen{area: r.Area, id: r.Spot, row: instruments.CarbideRow("", r), read: r.CM.Shown()}
 		})

@@ -26,6 +26,8 @@ type task struct {
 	recounts  bool   // rows of the 24 h before a reading count as well
 	how       string // where and how, empty where nothing says
 	from      time.Time
+	asked     int    // how many of them there must be
+	head      string // of the names of those still to be made
 	things    []thing
 	more      []string
 	planned   bool // another act has the rows of those still to be made

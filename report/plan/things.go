@@ -60,7 +60,7 @@ func (s seen) saysNothing() bool {
 }
 
 // survey is a task with its things, looked at one by one among all rows on
-// record. A row that is open may be the latest, so nothing else is asked of its
+// record, and names for those still to be made. A row that is open may be the latest, so nothing else is asked of its
 // thing.
 func survey[T any](p *planner, t task, things []evidence.Judged[T], all []T, see func(T) seen) task {
 	rows := map[[2]string][]seen{}
@@ -95,6 +95,7 @@ func survey[T any](p *planner, t task, things []evidence.Judged[T], all []T, see
 		x.blank = slices.Compact(x.blank)
 		t.things = append(t.things, x)
 	}
+	t.more = p.taken.more(t.head, t.asked-len(t.things))
 	return t
 }
 

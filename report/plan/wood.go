@@ -33,11 +33,13 @@ func (p *planner) surveyWood() {
 	if f.NoBelow == "" && !f.BelowUnknown {
 		t.one, t.many, t.of, t.stage = "joist", "joists", wood.OfJoist, ofJoists
 		t.checks = []string{"joists-dry", "calibration", "reading-age"}
+		t.asked, t.head = p.pieces(wood.PerJoist), headJoist
 		p.joists = survey(p, t, f.Pieces(t.of), f.Of(t.of), seeWood)
 	}
 	if f.NoSubfloor == "" {
 		t.one, t.many, t.of, t.stage = "subfloor piece", "subfloor pieces", wood.OfSubfloor, ofSubfloor
 		t.from, t.heated, t.recounts = latest(t.from, p.warm()), true, true
+		t.asked, t.head = p.pieces(wood.PerSubfloor), headSubfloor
 		t.checks = []string{
 			"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run", "calibration",
 			"reading-age",
@@ -47,6 +49,7 @@ func (p *planner) surveyWood() {
 	if f.NoFlooring == "" {
 		p.surveyLots()
 		p.surveyDifference()
+		p.nameBoards()
 	}
 }
 
@@ -59,20 +62,6 @@ func (p *planner) surveyDifference() {
 	for i := range p.subfloor.things {
 		x := &p.subfloor.things[i]
 		x.over, x.open, x.again = append(x.over, "wood-difference"), false, ""
-	}
-}
-
-// nameWood names the pieces and boards still to be read.
-func (p *planner) nameWood() {
-	f := p.Wood
-	if f.NoSubfloor == "" {
-		p.subfloor.more = p.taken.more(headSubfloor, max(0, p.pieces(wood.PerSubfloor)-len(p.subfloor.things)))
-	}
-	if f.NoBelow == "" && !f.BelowUnknown {
-		p.joists.more = p.taken.more(headJoist, max(0, p.pieces(wood.PerJoist)-len(p.joists.things)))
-	}
-	if f.NoFlooring == "" {
-		p.nameBoards()
 	}
 }
 
@@ -160,10 +149,10 @@ func (p *planner) nameBoards() {
 	for i := range p.lots {
 		w := &p.lots[i]
 		culled := max(0, w.setAside*wood.OneAsideIn-w.read)
-		w.more = p.taken.more(headBoard, max(0, least-len(w.things), culled))
+		w.more = p.taken.more(headBoard, max(least-len(w.things), culled))
 		left -= len(w.things) + len(w.more)
 	}
-	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, max(0, left))...)
+	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, left)...)
 }
 
 // shareBoards says which lots are read anew: the boards of a visit count

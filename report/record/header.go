@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record/alike"
 	"firstboard/report/record/sheet"
 )
@@ -54,10 +55,8 @@ func unmatched(table, header string, columns []Column) (meant int, complaint str
 				evidence.Either(columns[meant].Titles()))
 		}
 	}
-	var names, titles []string
-	for _, c := range columns {
-		names, titles = append(names, c.Name), append(titles, c.Titles()...)
-	}
+	names := lists.Each(columns, func(c Column) string { return c.Name })
+	titles := slices.Concat(lists.Each(columns, Column.Titles)...)
 	near, text := slices.Index(names, evidence.NearMiss(name, names)),
 		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
 	if near < 0 {
