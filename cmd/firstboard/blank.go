@@ -29,7 +29,7 @@ func blankCommand() *cli.Command {
 			"sheet, or " + readMe + ", says which tables a small job needs. Imperial columns\n" +
 			"ask for F, in, ft, ft2 and lb, metric ones for C, mm, m, m2 and g.",
 		Flags: []cli.Flag{
-			&cli.StringFlag{Name: "units", Value: "imperial", Usage: "columns in these `UNITS`: imperial or metric"},
+			usualFlag("units", "imperial", "columns in these `UNITS`: imperial or metric"),
 			forceFlag("replace a file that exists, never a folder"),
 		},
 		Action: blank,

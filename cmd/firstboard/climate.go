@@ -31,23 +31,11 @@ func climateCommand() *cli.Command {
 			"is never changed. Exit code: 0 done, 2 the command, the weather file or the\nrecord is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "name", Usage: "`NAME` of the climate, as areas name it"},
-			&cli.StringFlag{Name: "heat-to", Value: "68F", Usage: "`TEMP` that heating keeps, such as 68F"},
-			&cli.StringFlag{
-				Name: "cool-to", Value: "75F",
-				Usage: "`TEMP` that cooling keeps, such as 75F, or off where there is none",
-			},
-			&cli.StringFlag{
-				Name: "warmer", Value: "3C",
-				Usage: "`DEGREES` warmer than outdoors between them, such as 3C",
-			},
-			&cli.StringFlag{
-				Name: "moisture", Value: "2",
-				Usage: "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)",
-			},
-			&cli.StringFlag{
-				Name: "coil", Value: "55F",
-				Usage: "`TEMP` of the dew point that the cooling coil holds at most, such as 55F",
-			},
+			usualFlag("heat-to", "68F", "`TEMP` that heating keeps, such as 68F"),
+			usualFlag("cool-to", "75F", "`TEMP` that cooling keeps, such as 75F, or off where there is none"),
+			usualFlag("warmer", "3C", "`DEGREES` warmer than outdoors between them, such as 3C"),
+			usualFlag("moisture", "2", "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"),
+			usualFlag("coil", "55F", "`TEMP` of the dew point that the cooling coil holds at most, such as 55F"),
 			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
 			outputFlag("write the copy to `NEW`, a folder or FILE.xlsx"),
 			forceFlag("replace a workbook that exists"),

@@ -15,6 +15,11 @@ func outputFlag(use string) cli.Flag {
 
 func forceFlag(use string) cli.Flag { return &cli.BoolFlag{Name: "force", Usage: use} }
 
+// usualFlag is a flag with a value where none is given.
+func usualFlag(name, value, use string) cli.Flag {
+	return &cli.StringFlag{Name: name, Value: value, Usage: use}
+}
+
 // flagsFirst puts the flags of a command before its arguments: the library
 // ignores a flag that follows one, and people write them there.
 func flagsFirst(app *cli.App, args []string) ([]string, error) {

@@ -66,10 +66,10 @@ func (p *planner) air() {
 	p.airRows()
 	held := evidence.Duration(p.Job.Settings.HeldConditions.Exact())
 	switch {
-	case p.readsHeld() && (p.now.IsZero() || p.kept.from.After(p.now)):
+	case p.readsHeld() && (p.now.IsZero() || p.kept.After(p.now)):
 		a := p.airAct("for "+p.Job.Settings.HeldConditions.String(), p.heldHow())
 		p.broughtIn(&a, "air-held", "air-range")
-		a.stage, a.from, a.takes = ofAir, p.kept.from.Add(-held), held
+		a.stage, a.from, a.takes = ofAir, p.kept.Add(-held), held
 		if p.now.IsZero() {
 			a.from = time.Time{}
 		}
@@ -193,7 +193,7 @@ func (p *planner) rest() {
 		undated := id == "slab-age" && !p.Area.InstallOn.Shown() // that day is asked for anyway
 		if !undated && !p.serves(id) {
 			f := p.finding(id)
-			p.unsettled(f, installer, "see to "+id, f.Reason)
+			p.unsettled(f.Outcome == evidence.NotMet, installer, []string{id}, "see to "+id, f.Reason)
 		}
 	}
 }

@@ -11,14 +11,6 @@ import (
 	"firstboard/report/lists"
 )
 
-// holding is what the air log says of the readings to come: from when on one of
-// them counts, whether those on record have to be made anew, and since when the
-// log that runs now can be counted.
-type holding struct {
-	from time.Time // zero where no reading tells what day it is
-	anew string    // why every reading the air is held for is made anew, empty where none is
-}
-
 // heldOnSlab says whether the air must be held for the readings of the slab.
 func (p *planner) heldOnSlab() bool { return p.Room.NoHeld == "" && !p.Slab.Loose }
 
@@ -58,19 +50,19 @@ func (p *planner) holdAir() {
 	}
 	switch {
 	case len(kept) == 0 && !toCome, len(kept) > 0 && p.held(p.airOnly(), times...):
-		p.kept.from = p.now
+		p.kept = p.now
 		return
 	case len(kept) > 0:
-		p.kept.anew = "the air was not shown in range for " + p.Job.Settings.HeldConditions.String() + " before it"
+		anew := "the air was not shown in range for " + p.Job.Settings.HeldConditions.String() + " before it"
 		for _, things := range p.heldThings() {
 			for i, t := range things {
 				if t.stays() {
-					things[i].open, things[i].again = false, p.kept.anew
+					things[i].open, things[i].again = false, anew
 				}
 			}
 		}
 	}
-	p.kept.from = p.countsFrom()
+	p.kept = p.countsFrom()
 }
 
 func moment(t time.Time) evidence.Time {

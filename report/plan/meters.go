@@ -241,7 +241,7 @@ func (p *planner) probesToCome() {
 			How: "or another standard (Instrument checks), at most " + instruments.ProbeLife().Most.Number.String() +
 				" before the holes are read: " + why,
 			Who: tester, Checks: []string{"probe-check"}, Things: 1, stage: probing,
-			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept.from).Add(-evidence.Again)),
+			from: latest(from, latest(latest(p.youngSlab(), p.warm()), p.kept).Add(-evidence.Again)),
 		}
 		if p.Compared[evidence.Key(m.ID)].Begun() {
 			a.Fills = []Fill{{"Instrument checks", "", m.ID, []string{"Checked at", "Expected", "Read"}}}

@@ -2,10 +2,15 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
+	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // naming gives names to things still to be made. No name is given twice, and
@@ -32,31 +37,19 @@ const (
 // tests, and of the instruments.
 func (p *planner) takenNames() naming {
 	all := naming{map[string]bool{}, map[string]int{}}
-	take := func(names ...string) {
-		for _, n := range names {
-			all.taken[evidence.Key(n)] = true
-		}
+	for key := range p.Job.Instruments {
+		all.taken[key] = true
 	}
-	for _, m := range p.Job.Instruments {
-		take(m.ID)
-	}
-	for _, h := range p.Slab.Holes {
-		take(h.Hole)
-	}
-	for _, d := range p.Slab.Dishes {
-		take(d.Dish)
-	}
-	for _, r := range p.Slab.PHs {
-		take(r.Spot)
-	}
-	for _, r := range p.Slab.Carbides {
-		take(r.Spot)
-	}
-	for _, r := range p.Room.Surfaces {
-		take(r.Spot)
-	}
-	for _, r := range p.Wood.Rows {
-		take(r.Piece, r.Lot)
+	for _, name := range slices.Concat(
+		lists.Each(p.Slab.Holes, func(r slab.Hole) string { return r.Hole }),
+		lists.Each(p.Slab.Dishes, func(r slab.Dish) string { return r.Dish }),
+		lists.Each(p.Slab.PHs, func(r slab.PH) string { return r.Spot }),
+		lists.Each(p.Slab.Carbides, func(r slab.Carbide) string { return r.Spot }),
+		lists.Each(p.Room.Surfaces, func(r acclimate.Surface) string { return r.Spot }),
+		lists.Each(p.Wood.Rows, func(r wood.Row) string { return r.Piece }),
+		lists.Each(p.Wood.Rows, func(r wood.Row) string { return r.Lot }),
+	) {
+		all.taken[evidence.Key(name)] = true
 	}
 	return all
 }

@@ -83,7 +83,7 @@ func (p *planner) fit() {
 
 func (p *planner) unfits(id, who, short, how string) {
 	if f := p.finding(id); f.Blocks() {
-		p.unsettled(f, who, short, sentence(how, f.Reason))
+		p.unsettled(f.Outcome == evidence.NotMet, who, []string{id}, short, sentence(how, f.Reason))
 	}
 }
 
@@ -106,16 +106,10 @@ func (p *planner) lacksThickness() bool {
 // there is what the record holds already, in words: what was read and can
 // stay, the air log, and the calibrations that reach to the readings.
 func (p *planner) there() []string {
-	var all []string
-	tasks := []task{p.holes, p.dishes, p.pH, p.cm, p.others, p.subfloor, p.joists}
-	for _, lot := range p.lots {
-		if !lot.isAnew() {
-			tasks = append(tasks, lot.task)
-		}
-	}
-	for _, t := range append(tasks, p.surfaces) {
-		all = append(all, t.there()...)
-	}
+	kept := lists.Where(p.lots, func(lot lotWork) bool { return !lot.isAnew() })
+	tasks := slices.Concat([]task{p.holes, p.dishes, p.pH, p.cm, p.others, p.subfloor, p.joists},
+		lists.Each(kept, func(lot lotWork) task { return lot.task }), []task{p.surfaces})
+	all := slices.Concat(lists.Each(tasks, task.there)...)
 	if first, last := p.Room.Earliest(), p.Room.Latest(); last.Shown() {
 		all = append(all, "air from "+first.Written+" to "+last.Written)
 	}

@@ -29,7 +29,7 @@ type planner struct {
 	walls                         int                  // exterior walls at which a hole is lacking
 	unknownWall                   []string             // holes of which it is not known whether they are at one
 
-	kept holding
+	kept time.Time // from when on a reading counts that the air is held for; zero where no reading tells what day it is
 	days days
 	acts []Act
 }
@@ -47,18 +47,17 @@ func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 	return p
 }
 
-// ask adds an act that is done with pen and paper.
+// ask adds an act that is done with pen and paper, on as many things as there are
+// rows to fill in.
 func (p *planner) ask(who string, checks []string, short, how string, fills ...Fill) {
-	p.add(Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, Fills: fills, stage: onPaper})
+	p.add(Act{
+		Short: short, How: how, Who: who, Checks: checks, Things: max(1, len(fills)), Fills: fills, stage: onPaper,
+	})
 }
 
-// unsettled adds an act of which nothing tells when it can end where its check is
-// over a limit.
-func (p *planner) unsettled(f evidence.Finding, who, short, how string) {
-	p.add(Act{
-		Short: short, How: how, Who: who, Checks: []string{f.ID}, Things: 1, stage: onPaper,
-		open: f.Outcome == evidence.NotMet,
-	})
+// unsettled adds an act of which nothing may tell when it can end.
+func (p *planner) unsettled(open bool, who string, checks []string, short, how string) {
+	p.add(Act{Short: short, How: how, Who: who, Checks: checks, Things: 1, stage: onPaper, open: open})
 }
 
 // ofArea is a blank of the area's own row.

@@ -65,12 +65,12 @@ func seePH(r slab.PH) seen {
 func (p *planner) slab() {
 	f := p.Slab
 	if unfit := f.UnfitForHoles(); f.NoHoles == "" && unfit != "" {
-		p.unfit(holeIDs(), unfit)
+		p.unsettled(true, maker, holeIDs(), otherTest, unfit)
 	} else {
 		p.drill()
 	}
 	if unfit := f.UnfitForDishes(); f.NoDishes == "" && unfit != "" {
-		p.unfit(dishIDs(), unfit)
+		p.unsettled(true, maker, dishIDs(), otherTest, unfit)
 	}
 	p.setDishes()
 	p.do(p.pH)
@@ -84,13 +84,8 @@ func (p *planner) onSlab(t task) task {
 	return t
 }
 
-// unfit asks for a test that is made for the slab.
-func (p *planner) unfit(checks []string, why string) {
-	p.add(Act{
-		Short: "name a test that is made for this slab", How: why, Who: maker, Checks: checks, Things: 1,
-		stage: onPaper, open: true,
-	})
-}
+// otherTest is asked for where the method of holes or dishes does not suit the slab.
+const otherTest = "name a test that is made for this slab"
 
 func holeIDs() []string {
 	return also("slab-holes", "slab-edge", "slab-depth", "slab-wait", "slab-temp", "slab-rh", "probe-check")
@@ -116,19 +111,16 @@ func (p *planner) leaveOut() {
 	if len(p.wrong) == 0 {
 		return
 	}
-	a := Act{
-		Short: "write wrong depth in Discarded of " + p.holes.called(names(p.wrong)),
-		How:   "(Slab RH): another hole takes the place of each", Who: tester,
-		Checks: []string{"slab-depth", "slab-holes"}, Things: len(p.wrong), stage: onPaper,
-	}
-	for _, x := range p.wrong {
+	fills := lists.Each(p.wrong, func(x thing) Fill {
 		columns := []string{"Discarded"}
 		for _, h := range p.rowsOf(x) {
 			columns = append(columns, blanks(cell{"Read at", h.ReadAt.Shown()})...)
 		}
-		a.Fills = append(a.Fills, p.holes.fill(x, slices.Compact(columns)...))
-	}
-	p.add(a)
+		return p.holes.fill(x, slices.Compact(columns)...)
+	})
+	p.ask(tester, []string{"slab-depth", "slab-holes"},
+		"write wrong depth in Discarded of "+p.holes.called(names(p.wrong)),
+		"(Slab RH): another hole takes the place of each", fills...)
 }
 
 // seal adds the drilling and sealing of holes that are new, or on record without
@@ -163,14 +155,10 @@ func (p *planner) wallDistance(t task) {
 	if len(which) == 0 {
 		return
 	}
-	p.add(Act{
-		Short: "write down how far " + t.called(names(which)) +
-			" lie from the exterior wall and which wall that is",
-		How: "(Slab RH, To exterior wall and Wall), with a tape: one hole within " + slab.NearWall().String() +
-			" of each",
-		Who: tester, Checks: []string{"slab-edge"}, Things: len(which), stage: onPaper,
-		Fills: t.fills(which, "To exterior wall", "Wall"),
-	})
+	p.ask(tester, []string{"slab-edge"},
+		"write down how far "+t.called(names(which))+" lie from the exterior wall and which wall that is",
+		"(Slab RH, To exterior wall and Wall), with a tape: one hole within "+slab.NearWall().String()+" of each",
+		t.fills(which, "To exterior wall", "Wall")...)
 }
 
 // holeRows are the rows of holes to be drilled, with their depth in words.

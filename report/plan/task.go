@@ -183,12 +183,11 @@ func (p *planner) complete(t task) {
 
 func (p *planner) write(t task, which []thing) {
 	first, subject := which[0], t.called(names(which))
-	a := Act{Who: t.who, Checks: t.checks, Things: len(which), stage: onPaper, Fills: t.fills(which, first.blank...)}
-	a.Short, a.How = "write down "+evidence.List(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
+	short, how := "write down "+evidence.List(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
 	if len(first.blank) == 0 {
-		a.Short, a.How = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
+		short, how = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
 	}
-	p.add(a)
+	p.ask(t.who, t.checks, short, how, t.fills(which, first.blank...)...)
 }
 
 // called are things by kind and name: "holes H1 and H2".

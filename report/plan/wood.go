@@ -171,7 +171,7 @@ func (p *planner) shareBoards() {
 
 // soonest is when a board can be read at the earliest.
 func (p *planner) soonest() time.Time {
-	return latest(latest(p.now, p.kept.from), latest(p.youngWood(), p.warm()))
+	return latest(latest(p.now, p.kept), latest(p.youngWood(), p.warm()))
 }
 
 // visitEnds is the latest time at which a board counts with those that a lot's

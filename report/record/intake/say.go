@@ -55,10 +55,9 @@ func (x *arrival) sayTime(t tie) string {
 		says = "columns " + evidence.Quote(x.names[t.at]) + " and " + evidence.Quote(x.names[t.clock])
 	}
 	k := x.look
-	switch {
-	case k.style.counted:
+	if k.style.counted {
 		says += ", counted from 1970 in UTC"
-	default:
+	} else {
 		says += ", dates " + x.order.String()
 	}
 	if k.style.half {
