@@ -81,18 +81,11 @@ func blankFile(path string, b fill.Blank, force bool) error {
 
 // untouched are the tables of empty records: nobody typed what stands in them.
 func untouched() []grid.Table {
-	var all []grid.Table
-	for _, f := range append(forms.Empty(forms.Imperial), forms.Empty(forms.Metric)...) {
-		t := grid.Table{Name: f.Name, Header: []string{f.Fields[0].Header}}
-		for i, item := range f.Rows {
-			t.Rows = append(t.Rows, grid.Row{
-				Number: i + 2,
-				Cells:  []grid.Cell{{Kind: grid.TextCell, Text: item.Header}},
-			})
-		}
-		all = append(all, t)
-	}
-	return all
+	empty := append(forms.Empty(forms.Imperial), forms.Empty(forms.Metric)...)
+	return lists.Each(empty, func(f grid.Form) grid.Table {
+		items := lists.Each(f.Rows, func(item grid.Field) []string { return []string{item.Header} })
+		return grid.Table{Name: f.Name}.With([]string{f.Fields[0].Header}, items...)
+	})
 }
 
 // readMe is the file that tells of an empty record in a folder. It is no table.

@@ -128,10 +128,7 @@ func (g gathering) targets() []target {
 
 func (g gathering) writeBook(w io.Writer) error {
 	listings := g.Sheets()
-	var tables []grid.Table
-	for _, l := range listings {
-		tables = append(tables, l.Table)
-	}
+	tables := lists.Each(listings, func(l grid.Listing) grid.Table { return l.Table })
 	says := record.GatheredMark + seal.OfTables(tables)
 	return workbook.WriteListings(w, madeWith(), "Verdicts of many records", says, listings)
 }

@@ -2,9 +2,11 @@ package ahead
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // When is when the slab and each lot of boards will be ready, a sentence each
@@ -12,19 +14,19 @@ import (
 func (o Outlook) When() []string {
 	var all []string
 	if s := o.Slab; s.Status != "" && s.Status != evidence.Unasked {
-		line := expected(strings.TrimSpace("slab, hole "+s.Hole), s.Status, s.Ready, s.From, s.To, s.Why)
-		if s.Hole == "" {
-			line = expected("slab", s.Status, s.Ready, s.From, s.To, s.Why)
+		what := "slab"
+		if s.Hole != "" {
+			what += ", hole " + s.Hole
 		}
+		line := expected(what, s.Status, s.Ready, s.From, s.To, s.Why)
 		if s.CoveredPct != "" {
 			line += "; covered today it settles to " + s.CoveredPct + " % RH"
 		}
 		all = append(all, line)
 	}
-	for _, b := range o.Boards {
-		all = append(all, expected("boards"+ofLot(b.Lot), b.Status, b.Ready, b.From, b.To, b.Why))
-	}
-	return all
+	return append(all, lists.Each(o.Boards, func(b Boards) string {
+		return expected("boards"+ofLot(b.Lot), b.Status, b.Ready, b.From, b.To, b.Why)
+	})...)
 }
 
 func expected(what string, status evidence.Prospect, ready, from, to, why string) string {
@@ -76,10 +78,7 @@ func (o Outlook) IfInstalled() []string {
 		}
 		all = append(all, line)
 	}
-	for _, m := range o.Movement {
-		all = append(all, m.says())
-	}
-	return append(all, o.Damage...)
+	return slices.Concat(all, lists.Each(o.Movement, Movement.says), o.Damage)
 }
 
 // says is the movement of a lot in words: free movement, without a discount.
@@ -114,10 +113,7 @@ func (n Next) Says(most int) string {
 	if len(n.Acts) == 0 {
 		return "nothing is left to do before installing"
 	}
-	var clauses []string
-	for _, a := range n.Acts[:min(most, len(n.Acts))] {
-		clauses = append(clauses, a.Says())
-	}
+	clauses := lists.Each(n.Acts[:min(most, len(n.Acts))], Act.Says)
 	if left := len(n.Acts) - len(clauses); left > 0 {
 		clauses = append(clauses, fmt.Sprintf("and %d more", left))
 	}

@@ -108,13 +108,8 @@ func (a Area) copiedRows(mine []point) []string {
 }
 
 func series(points []point, kind string) []string {
-	var readings []string
-	for _, p := range points {
-		if p.kind == kind && p.reading.Shown() {
-			readings = append(readings, p.reading.Value.String())
-		}
-	}
-	return readings
+	read := lists.Where(points, func(p point) bool { return p.kind == kind && p.reading.Shown() })
+	return lists.Each(read, func(p point) string { return p.reading.Value.String() })
 }
 
 // twoPlacesAtOnce finds an instrument that was read in another area in the

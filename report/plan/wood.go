@@ -13,12 +13,11 @@ import (
 // boards are read anew: those of one visit count together.
 type lotWork struct {
 	task
-	again    string
-	over     []string  // the checks whose limit its mean or its spread is over
-	apart    bool      // the subfloor lies too far from it
-	until    time.Time // when its visit ends; zero where it has not begun
-	read     int       // boards of its last visit, those set aside included
-	setAside int
+	again  string
+	over   []string  // the checks whose limit its mean or its spread is over
+	apart  bool      // the subfloor lies too far from it
+	until  time.Time // when its visit ends; zero where it has not begun
+	culled int       // how many more boards of it are read where too many of its last visit were set aside
 }
 
 // isAnew says whether all its boards are read once more.
@@ -86,7 +85,7 @@ func (p *planner) surveyLots() {
 	rows := evidence.ByKey(p.Wood.Of(wood.OfFlooring), func(r wood.Row) string { return r.Lot })
 	cited := p.citedOfLots()
 	for _, lot := range p.Wood.Lots() {
-		w := lotWork{until: visitEnds(lot), read: lot.Read, setAside: lot.SetAside}
+		w := lotWork{until: visitEnds(lot), culled: lot.SetAside*wood.OneAsideIn - lot.Read}
 		ofLot := rows[evidence.Key(lot.Name)]
 		w.task = survey(p, p.ofBoards(lot.Name), lot.Boards, ofLot, seeWood)
 		if lot.Read == 0 {
@@ -148,8 +147,7 @@ func (p *planner) nameBoards() {
 	}
 	for i := range p.lots {
 		w := &p.lots[i]
-		culled := max(0, w.setAside*wood.OneAsideIn-w.read)
-		w.more = p.taken.more(headBoard, max(least-len(w.things), culled))
+		w.more = p.taken.more(headBoard, max(least-len(w.things), w.culled))
 		left -= len(w.things) + len(w.more)
 	}
 	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, left)...)

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record/sheet"
 )
 
@@ -84,10 +85,7 @@ type List []Fault
 // first thousand, and how many follow.
 func (fs List) Error() string {
 	const most = 1000
-	var lines []string
-	for _, f := range fs[:min(len(fs), most)] {
-		lines = append(lines, f.Error())
-	}
+	lines := lists.Each(fs[:min(len(fs), most)], Fault.Error)
 	if n := len(fs) - most; n > 0 {
 		lines = append(lines, fmt.Sprintf("and %d more like these", n))
 	}

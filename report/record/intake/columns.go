@@ -140,12 +140,7 @@ func (l layout) column(told string) (at int, unit, complaint string) {
 		func(name string) bool { b, _ := unbracketed(name); return squashed(b) == squashed(base) },
 	}
 	for i, same := range ways {
-		var found []int
-		for j, name := range l.names {
-			if name != "" && same(name) {
-				found = append(found, j)
-			}
-		}
+		found := l.where(func(_ int, name string) bool { return same(name) })
 		switch {
 		case len(found) > 1:
 			return 0, "", fmt.Sprintf("columns #%d and #%d both have that name; write the number", found[0]+1,
@@ -173,6 +168,17 @@ func (l layout) tellable(at int) string {
 		return fmt.Sprintf("#%d", at+1)
 	}
 	return l.names[at]
+}
+
+// where are the columns that have a name and that a test holds of.
+func (l layout) where(holds func(at int, name string) bool) []int {
+	var found []int
+	for at, name := range l.names {
+		if name != "" && holds(at, name) {
+			found = append(found, at)
+		}
+	}
+	return found
 }
 
 // named are the names of the columns that have one.

@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/faults"
 	"firstboard/report/record/sheet"
@@ -58,9 +59,7 @@ func newArrival(
 		}
 	}
 	x.batch = &sheet.Table{Table: grid.Table{Name: table}, File: text.name, Comma: look.comma.line > 0}
-	for _, t := range b.ties {
-		x.batch.Header = append(x.batch.Header, evidence.Heading(t.Name, t.unit))
-	}
+	x.batch.Header = lists.Each(b.ties, func(t tie) string { return evidence.Heading(t.Name, t.unit) })
 	for _, c := range b.heads {
 		if c.Star && !b.tied(c.Name) {
 			x.batch.Header = append(x.batch.Header, c.Title())

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // say puts into words how the file was read and what is left to do.
@@ -20,14 +21,9 @@ func (x *arrival) say() {
 	if x.look.comma.line > 0 {
 		x.guess("numbers: decimal comma, as in %s", x.look.comma)
 	}
-	var unused []string
-	for i, name := range x.names {
-		if name != "" && !x.taken(i) {
-			unused = append(unused, evidence.Quote(name))
-		}
-	}
-	if len(unused) > 0 {
-		x.guess("not used: %s", strings.Join(unused, ", "))
+	if unused := x.where(func(at int, _ string) bool { return !x.taken(at) }); len(unused) > 0 {
+		quoted := lists.Each(unused, func(at int) string { return evidence.Quote(x.names[at]) })
+		x.guess("not used: %s", strings.Join(quoted, ", "))
 	}
 	x.sayConverted()
 	x.sayToFill()

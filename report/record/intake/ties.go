@@ -187,12 +187,7 @@ func (b *matcher) guess(head int) error {
 	if b.tied(c.Name) || b.short {
 		return nil
 	}
-	var found []int
-	for at, name := range b.names {
-		if name != "" && !b.taken(at) && fits(c, name) {
-			found = append(found, at)
-		}
-	}
+	found := b.where(func(at int, name string) bool { return !b.taken(at) && fits(c, name) })
 	switch {
 	case len(found) > 1:
 		return b.several(c, found)

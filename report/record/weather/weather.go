@@ -7,6 +7,8 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"golang.org/x/text/encoding/charmap"
+
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/record/sheet"
@@ -63,10 +65,7 @@ func letters(data []byte) string {
 	if utf8.Valid(data) {
 		return string(data)
 	}
-	all := make([]rune, len(data))
-	for i, b := range data {
-		all[i] = rune(b)
-	}
+	all, _ := charmap.ISO8859_1.NewDecoder().Bytes(data) // which has a letter for every byte
 	return string(all)
 }
 
