@@ -8,67 +8,52 @@ const printedOfVerdicts = 12
 
 // verdictColumns are the columns of the table of verdicts.
 func verdictColumns() []column[Row] {
-	text := func(name string, width float64, of func(Row) Text) column[Row] {
-		return column[Row]{name, width, func(r Row) grid.Cell { return textCell(of(r)) }}
-	}
-	list := func(name string, width float64, of func(Row) []Text) column[Row] {
-		return column[Row]{name, width, func(r Row) grid.Cell { return listCell(of(r)) }}
-	}
-	day := func(name string, of func(Row) Text) column[Row] {
-		return column[Row]{name, 10.5, func(r Row) grid.Cell { return dayCell(of(r)) }}
-	}
-	moment := func(name string, of func(Row) Moment) column[Row] {
-		return column[Row]{name, 16, func(r Row) grid.Cell { return momentCell(of(r)) }}
-	}
-	figure := func(name string, of func(Row) Figure) column[Row] {
-		return column[Row]{name, 10, func(r Row) grid.Cell { return figureCell(of(r)) }}
-	}
 	return []column[Row]{
-		text("Record", 16, func(r Row) Text { return r.Record }),
-		text("Job", 17, func(r Row) Text { return r.Job }),
-		text("Area", 7, func(r Row) Text { return r.Area }),
-		text("Name", 14, func(r Row) Text { return r.Name }),
-		text("Verdict", 9, func(r Row) Text { return r.Verdict }),
-		text("Why", 11.5, Row.whyShown),
-		list("Blocking", 16, func(r Row) []Text { return r.Blocking }),
-		day("Install on", func(r Row) Text { return r.InstallOn }),
-		day("Good until", func(r Row) Text { return r.GoodUntil }),
-		day("Earliest GO", func(r Row) Text { return r.Earliest }),
-		text("Next act", 24, func(r Row) Text { return r.NextAct }),
-		text("Whose", 10.5, func(r Row) Text { return r.NextWho }),
+		{"Record", 16, func(r Row) grid.Cell { return textCell(r.Record) }},
+		{"Job", 17, func(r Row) grid.Cell { return textCell(r.Job) }},
+		{"Area", 7, func(r Row) grid.Cell { return textCell(r.Area) }},
+		{"Name", 14, func(r Row) grid.Cell { return textCell(r.Name) }},
+		{"Verdict", 9, func(r Row) grid.Cell { return textCell(r.Verdict) }},
+		{"Why", 11.5, func(r Row) grid.Cell { return textCell(r.whyShown()) }},
+		{"Blocking", 16, func(r Row) grid.Cell { return listCell(r.Blocking) }},
+		{"Install on", 10.5, func(r Row) grid.Cell { return dayCell(r.InstallOn) }},
+		{"Good until", 10.5, func(r Row) grid.Cell { return dayCell(r.GoodUntil) }},
+		{"Earliest GO", 10.5, func(r Row) grid.Cell { return dayCell(r.Earliest) }},
+		{"Next act", 24, func(r Row) grid.Cell { return textCell(r.NextAct) }},
+		{"Whose", 10.5, func(r Row) grid.Cell { return textCell(r.NextWho) }},
 
-		text("Reason", 44, func(r Row) Text { return r.Reason }),
-		text("When", 34, func(r Row) Text { return r.When }),
-		day("Slab ready", func(r Row) Text { return r.SlabReady }),
-		day("Boards ready", func(r Row) Text { return r.BoardsReady }),
-		moment("Next act ends", func(r Row) Moment { return r.NextEnds }),
-		list("To read again", 20, func(r Row) []Text { return r.ReRead }),
-		list("Waived", 16, func(r Row) []Text { return r.Waived }),
-		list("Waived in doubt", 16, func(r Row) []Text { return r.WaivedDoubts }),
-		list("Accepted by", 18, func(r Row) []Text { return r.AcceptedBy }),
-		text("Site", 24, func(r Row) Text { return r.Site }),
-		figure("Size (ft2)", func(r Row) Figure { return r.SizeFt2 }),
-		text("Acceptance", 11, func(r Row) Text { return r.Acceptance }),
-		text("Flooring", 14, func(r Row) Text { return r.Flooring }),
-		text("Flooring kind", 16, func(r Row) Text { return r.FlooringKind }),
-		text("Data sheet", 28, func(r Row) Text { return r.DataSheet }),
-		text("Adhesive", 14, func(r Row) Text { return r.Adhesive }),
-		text("Membrane", 14, func(r Row) Text { return r.Membrane }),
-		list("Lots", 14, func(r Row) []Text { return r.Lots }),
-		figure("Slab RH (%)", func(r Row) Figure { return r.SlabRHPct }),
-		figure("Slab RH limit (%)", func(r Row) Figure { return r.SlabRHLimitPct }),
-		figure("MVER", func(r Row) Figure { return r.MVER }),
-		figure("MVER limit", func(r Row) Figure { return r.MVERLimit }),
-		text("MVER in", 16, func(r Row) Text { return r.MVERUnit }),
-		figure("Subfloor MC (%)", func(r Row) Figure { return r.SubfloorMCPct }),
-		figure("Subfloor MC limit (%)", func(r Row) Figure { return r.SubfloorMCLimitPct }),
-		figure("Flooring MC mean (%)", func(r Row) Figure { return r.FlooringMeanPct }),
-		figure("Target MC (%)", func(r Row) Figure { return r.TargetPct }),
-		figure("Difference (points)", func(r Row) Figure { return r.WoodDifference }),
-		figure("Difference limit (points)", func(r Row) Figure { return r.WoodDifferenceLimit }),
-		moment("Latest reading", func(r Row) Moment { return r.LastReading }),
-		text("Seal", 70, func(r Row) Text { return r.Seal }),
-		text("SHA-256", 70, func(r Row) Text { return r.SHA256 }),
+		{"Reason", 44, func(r Row) grid.Cell { return textCell(r.Reason) }},
+		{"When", 34, func(r Row) grid.Cell { return textCell(r.When) }},
+		{"Slab ready", 10.5, func(r Row) grid.Cell { return dayCell(r.SlabReady) }},
+		{"Boards ready", 10.5, func(r Row) grid.Cell { return dayCell(r.BoardsReady) }},
+		{"Next act ends", 16, func(r Row) grid.Cell { return momentCell(r.NextEnds) }},
+		{"To read again", 20, func(r Row) grid.Cell { return listCell(r.ReRead) }},
+		{"Waived", 16, func(r Row) grid.Cell { return listCell(r.Waived) }},
+		{"Waived in doubt", 16, func(r Row) grid.Cell { return listCell(r.WaivedDoubts) }},
+		{"Accepted by", 18, func(r Row) grid.Cell { return listCell(r.AcceptedBy) }},
+		{"Site", 24, func(r Row) grid.Cell { return textCell(r.Site) }},
+		{"Size (ft2)", 10, func(r Row) grid.Cell { return figureCell(r.SizeFt2) }},
+		{"Acceptance", 11, func(r Row) grid.Cell { return textCell(r.Acceptance) }},
+		{"Flooring", 14, func(r Row) grid.Cell { return textCell(r.Flooring) }},
+		{"Flooring kind", 16, func(r Row) grid.Cell { return textCell(r.FlooringKind) }},
+		{"Data sheet", 28, func(r Row) grid.Cell { return textCell(r.DataSheet) }},
+		{"Adhesive", 14, func(r Row) grid.Cell { return textCell(r.Adhesive) }},
+		{"Membrane", 14, func(r Row) grid.Cell { return textCell(r.Membrane) }},
+		{"Lots", 14, func(r Row) grid.Cell { return listCell(r.Lots) }},
+		{"Slab RH (%)", 10, func(r Row) grid.Cell { return figureCell(r.SlabRHPct) }},
+		{"Slab RH limit (%)", 10, func(r Row) grid.Cell { return figureCell(r.SlabRHLimitPct) }},
+		{"MVER", 10, func(r Row) grid.Cell { return figureCell(r.MVER) }},
+		{"MVER limit", 10, func(r Row) grid.Cell { return figureCell(r.MVERLimit) }},
+		{"MVER in", 16, func(r Row) grid.Cell { return textCell(r.MVERUnit) }},
+		{"Subfloor MC (%)", 10, func(r Row) grid.Cell { return figureCell(r.SubfloorMCPct) }},
+		{"Subfloor MC limit (%)", 10, func(r Row) grid.Cell { return figureCell(r.SubfloorMCLimitPct) }},
+		{"Flooring MC mean (%)", 10, func(r Row) grid.Cell { return figureCell(r.FlooringMeanPct) }},
+		{"Target MC (%)", 10, func(r Row) grid.Cell { return figureCell(r.TargetPct) }},
+		{"Difference (points)", 10, func(r Row) grid.Cell { return figureCell(r.WoodDifference) }},
+		{"Difference limit (points)", 10, func(r Row) grid.Cell { return figureCell(r.WoodDifferenceLimit) }},
+		{"Latest reading", 16, func(r Row) grid.Cell { return momentCell(r.LastReading) }},
+		{"Seal", 70, func(r Row) grid.Cell { return textCell(r.Seal) }},
+		{"SHA-256", 70, func(r Row) grid.Cell { return textCell(r.SHA256) }},
 	}
 }
 

@@ -188,8 +188,7 @@ func (d *drawing) key(series []pictures.Series, course []ahead.Course) {
 		if x > d.wide-rightRoom-60 {
 			x, y = leftRoom+12, y+14
 		}
-		d.mark(i, d.x0+(x-leftRoom)/(d.wide-leftRoom-rightRoom)*(d.x1-d.x0),
-			d.y0+(d.high-bottomRoom-y)/(d.high-topRoom-bottomRoom)*(d.y1-d.y0), s.Name)
+		d.shape(i, x, y, s.Name)
 		d.words(x+8, y+4, "start", "tick", s.Name)
 		x += 22 + 6.5*float64(len(s.Name))
 	}

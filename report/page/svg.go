@@ -75,8 +75,11 @@ func (d *drawing) band(xs, low, top []float64) {
 
 // mark draws a point in a shape of its own, so that series are told apart
 // without color.
-func (d *drawing) mark(shape int, x, y float64, title string) {
-	px, py, r := d.x(x), d.y(y), 4.0
+func (d *drawing) mark(shape int, x, y float64, title string) { d.shape(shape, d.x(x), d.y(y), title) }
+
+// shape draws the shape of a series at a place of the drawing.
+func (d *drawing) shape(shape int, px, py float64, title string) {
+	const r = 4.0
 	says := "<title>" + html.EscapeString(title) + "</title>"
 	class := fmt.Sprintf("mark s%d", shape%5)
 	switch shape % 5 {

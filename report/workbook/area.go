@@ -38,7 +38,7 @@ func (d *desk) areaPage(nth int) writer.Page {
 	}
 	return writer.Page{
 		Name: name, Widths: areaWidths(), Rows: writer.Numbered(rows), Last: len(rows), Head: first - 1,
-		Tints: areaTints(first, last), Charts: charts, Tight: true, Shown: len(rows),
+		Tints: areaTints(first, last), Charts: charts, Tight: true, Printed: len(areaWidths()),
 	}
 }
 

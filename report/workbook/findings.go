@@ -144,19 +144,19 @@ func (d *desk) findingsNote() string {
 // findingRow is a finding in full, in a row of its area's sheet.
 func (d *desk) findingRow(f evidence.Finding, sheet string, number int) writer.Row {
 	w := d.worked(f, sheet, number)
-	id, follows := writer.Text(f.ID), "no"
+	follows := "no"
 	switch {
 	case d.filed:
 		follows = ""
 	case w.follows:
 		follows = "yes"
 	}
-	id.Look.Bold, w.outcome.Look.Bold = true, true
+	w.outcome.Look.Bold = true
 	if f.Blocks() {
 		w.outcome.Look.Tone = style.Orange
 	}
 	return writer.Row{Cells: []writer.Cell{
-		id, w.outcome, writer.Text(counts(f.Deciding)), w.value, w.limit, writer.Text(string(f.Unit)),
+		bold(f.ID), w.outcome, writer.Text(counts(f.Deciding)), w.value, w.limit, writer.Text(string(f.Unit)),
 		writer.Text(f.Reason),
 		sources(f.Evidence, d.titles, areaWidths()[evidenceColumn-1]), writer.Text(cited(f.Cite)),
 		writer.Text(follows),

@@ -67,19 +67,23 @@ func foldedLimits(area, says string, all []string) []writer.Row {
 const limitColumns = 8
 
 func limitRow(l limits.Line, t names.Titles) writer.Row {
+	where := writer.Text("")
+	if l.Place != nil {
+		where = leadingTo(writer.Text(t.Place(l.Place)), l.Place, t, placeWidth)
+	}
 	cells := []writer.Cell{
 		writer.Text(l.Area), writer.Text(l.What), writer.Figure(l.Limit), writer.Text(string(l.Unit)),
-		writer.Text(l.Whose),
-		writer.Text(cited(l.Cite)), writer.Text(""), writer.Text(l.Note),
-	}
-	if l.Place != nil {
-		const where = 6
-		cells[where] = leadingTo(writer.Text(t.Place(l.Place)), l.Place, t, placeWidth)
+		writer.Text(l.Whose), writer.Text(cited(l.Cite)), where, writer.Text(l.Note),
 	}
 	for i := range cells {
 		cells[i].Look.Gray = l.Limit == ""
 	}
 	return writer.Row{Cells: cells}
+}
+
+// bold is a boxed text in bold.
+func bold(s string) writer.Cell {
+	return writer.Cell{Value: s, Look: style.Look{Boxed: true, Bold: true}}
 }
 
 // checksPage is the catalog: what every area is asked, what the standings mean,
@@ -91,19 +95,15 @@ func (d *desk) checksPage() writer.Page {
 		writer.Header("Standing", "What it means"),
 	}
 	for _, s := range standings() {
-		name := writer.Text(string(s.standing))
-		name.Look.Bold = true
 		rows = append(rows, writer.Row{Cells: []writer.Cell{
-			name,
+			bold(string(s.standing)),
 			{Value: s.means, Look: style.Look{Boxed: true}, Across: len(checksWidths()) - 1},
 		}})
 	}
 	rows = append(rows, writer.Row{}, writer.Header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
 	for _, r := range d.book.Catalog {
-		id := writer.Text(r.ID)
-		id.Look.Bold = true
 		rows = append(rows, writer.Row{Cells: []writer.Cell{
-			id, writer.Text(r.Asks), writer.Text(r.Default), writer.Text(r.Cite.Source),
+			bold(r.ID), writer.Text(r.Asks), writer.Text(r.Default), writer.Text(r.Cite.Source),
 			writer.Text(string(r.Cite.Standing)),
 			writer.Text(counts(r.Deciding)),
 		}})
@@ -153,8 +153,7 @@ func cautionsPage(b Book, t names.Titles) writer.Page {
 		for i, s := range c.Sentences {
 			label := writer.Text("")
 			if i == 0 {
-				label = writer.Text(c.Heading)
-				label.Look.Bold = true
+				label = bold(c.Heading)
 			}
 			rows = append(rows, writer.Row{Cells: []writer.Cell{label, writer.Text(s)}})
 		}

@@ -3,6 +3,8 @@ package workbook
 import (
 	"slices"
 
+	"firstboard/report/lists"
+	"firstboard/report/pictures"
 	"firstboard/report/workbook/said"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -17,27 +19,30 @@ const (
 // pictures are the rows of an area's pictures, side by side, to stand below
 // so many rows of its sheet, and the pictures in them.
 func (d *desk) pictures(area, above int, widths []float64) ([]writer.Row, []writer.Chart) {
-	titles := d.plots.Titles(area)
-	if len(titles) == 0 {
+	shown := d.plots.Pictures(area)
+	if len(shown) == 0 {
 		return nil, nil
 	}
 	const gap = 1
-	var wide []bool
-	for i := range titles {
-		wide = append(wide, d.plots.Wide(area, i))
-	}
+	wide := lists.Each(shown, twiceWide)
 	slots, lines, abeam := packed(wide)
 	place := writer.Total(widths) / float64(abeam)
 	var charts []writer.Chart
-	for i, title := range titles {
+	for i, picture := range shown {
 		across := place*float64(1+ones(wide[i])) - gap
 		charts = append(charts, writer.Chart{
 			Row: above + slots[i].line + 1, From: float64(slots[i].place) * place, Wide: across,
-			Title: title, Part: d.plots.Part(area, i, across*style.UnitPoints, pictureTall-4),
+			Title: picture.Title, Part: d.plots.Part(area, i, across*style.UnitPoints, pictureTall-4),
 		})
 	}
 	rows := slices.Repeat([]writer.Row{{Least: pictureTall}}, lines)
 	return append(rows, entryRows(said.Labelled{Label: "Pictures", Lines: said.Joined(d.plots.Notes(area))}, 1)...), charts
+}
+
+// twiceWide says whether a picture asks for twice the width: it names many lines.
+func twiceWide(p pictures.Picture) bool {
+	const many = 6
+	return p.Shows == pictures.WoodMoisture || len(p.Series) > many
 }
 
 // slot is where a picture stands: its line, and the first place it takes there.

@@ -56,16 +56,9 @@ func Lay(sheet string, areas []Area, find Find) *Plots {
 // Widest is how many columns the sheet of numbers takes, 0 without a picture.
 func (p *Plots) Widest() int { return p.widest }
 
-// Titles are those of an area's pictures, by the number of the area from 0.
-func (p *Plots) Titles(area int) []string {
-	return lists.Each(p.areas[area], func(b *block) string { return b.picture.Title })
-}
-
-// Wide says whether a picture asks for twice the width: it names many lines.
-func (p *Plots) Wide(area, nth int) bool {
-	const many = 6
-	picture := p.areas[area][nth].picture
-	return picture.Shows == pictures.WoodMoisture || len(picture.Series) > many
+// Pictures are an area's pictures, by the number of the area from 0.
+func (p *Plots) Pictures(area int) []pictures.Picture {
+	return lists.Each(p.areas[area], func(b *block) pictures.Picture { return b.picture })
 }
 
 // Notes are what an area's pictures leave out and cannot tell, each once.

@@ -25,12 +25,11 @@ type Page struct {
 	Hidden bool
 
 	Filtered bool // its rows can be picked by their entries
-	Printed  int  // how many of its columns are printed, 0 for all
+	Printed  int  // how many of its columns are told to be printed, 0 where nothing is told
 
 	Tight     bool // rows of one line are no higher than print asks
 	Small     bool // its letters are of 8 points
 	Unprinted bool
-	Shown     int   // number of the last row that is printed, 0 for all
 	Breaks    []int // numbers of the rows that begin a printed page; then nothing is fitted to the paper
 	Tints     []Tint
 	Charts    []Chart

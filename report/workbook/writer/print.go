@@ -95,19 +95,17 @@ func (p Page) foot(says string) string {
 	return "&L" + size + "&A&C" + size + footed(says) + "&R" + size + "&P / &N"
 }
 
-// confine prints the first rows alone, or nothing.
+// confine prints the first columns alone, or nothing.
 func (b *binder) confine(p Page) error {
 	from, corner := "$A$1", "$A$1"
 	switch {
 	case p.Unprinted: // a cell that holds nothing
 		from = formula.Fixed(excelize.MaxColumns, 1)
 		corner = from
-	case p.Printed > 0:
-		corner = formula.Fixed(p.Printed, max(p.Last, 1))
-	case p.Shown == 0:
+	case p.Printed == 0:
 		return nil
 	default:
-		corner = formula.Fixed(len(p.Widths), p.Shown)
+		corner = formula.Fixed(p.Printed, max(p.Last, 1))
 	}
 	return b.file.SetDefinedName(&excelize.DefinedName{
 		Name: "_xlnm.Print_Area", Scope: p.Name, RefersTo: formula.Quoted(p.Name) + "!" + from + ":" + corner,

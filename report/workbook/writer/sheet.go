@@ -18,10 +18,7 @@ type sheet struct {
 	sw     *excelize.StreamWriter
 	values []any // of the row in hand
 	cells  []excelize.Cell
-	links  []link
 }
-
-type link struct{ from, to string }
 
 // write adds one row, as high as its longest text asks.
 func (s *sheet) write(number int, r Row) error {
@@ -64,11 +61,13 @@ func (s *sheet) lay(c excelize.Cell) {
 	s.values = append(s.values, &s.cells[len(s.cells)-1])
 }
 
-// join merges a cell across its columns and notes where it leads.
+// join merges a cell across its columns and makes it lead where it does.
 func (s *sheet) join(number, column int, c Cell) error {
 	from := formula.Name(column, number)
 	if c.link != "" {
-		s.links = append(s.links, link{from, c.link})
+		if err := s.file.SetCellHyperLink(s.page.Name, from, c.link, "Location"); err != nil {
+			return err
+		}
 	}
 	if c.Across < 2 {
 		return nil
@@ -78,11 +77,6 @@ func (s *sheet) join(number, column int, c Cell) error {
 
 // close sets all that stands after the rows.
 func (s *sheet) close() error {
-	for _, l := range s.links {
-		if err := s.file.SetCellHyperLink(s.page.Name, l.from, l.to, "Location"); err != nil {
-			return err
-		}
-	}
 	for _, t := range s.page.Tints {
 		if err := s.tint(t); err != nil {
 			return err
