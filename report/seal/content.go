@@ -168,15 +168,14 @@ func no(attribute string) bool { return attribute == "0" || attribute == "false"
 
 // strange are parts of the file that bring in programs or data from outside.
 func (b *book) strange() []string {
+	kinds := []string{
+		"vbaproject", "macrosheets", "externallinks", "pivottables", "querytables", "connections", "embeddings",
+		"activex", "customui", "slicers",
+	}
 	var all []string
 	for _, part := range slices.Sorted(maps.Keys(b.parts)) {
-		for _, kind := range []string{
-			"vbaproject", "macrosheets", "externallinks", "pivottables", "querytables", "connections", "embeddings",
-			"activex", "customui", "slicers",
-		} {
-			if strings.Contains(strings.ToLower(part), kind) {
-				all = append(all, "the part "+part)
-			}
+		if slices.ContainsFunc(kinds, func(kind string) bool { return strings.Contains(strings.ToLower(part), kind) }) {
+			all = append(all, "the part "+part)
 		}
 	}
 	return all

@@ -40,7 +40,7 @@ func (v *verifier) follows() {
 	}
 	findings := 0
 	var verdicts, says []string
-	for i, d := range v.Was {
+	for _, d := range v.Was {
 		at := slices.IndexFunc(v.Now, func(n report.Decision) bool { return evidence.Same(n.Area.ID, d.Area.ID) })
 		if at < 0 {
 			verdicts = append(verdicts, d.Area.ID+" is gone")
@@ -48,7 +48,7 @@ func (v *verifier) follows() {
 		}
 		now := v.Now[at]
 		if d.Says() != now.Says() {
-			verdicts = append(verdicts, fmt.Sprintf("%s from %s to %s", v.Was[i].Area.ID, d.Says(), now.Says()))
+			verdicts = append(verdicts, fmt.Sprintf("%s from %s to %s", d.Area.ID, d.Says(), now.Says()))
 		}
 		findings += changedFindings(d, now)
 	}
@@ -97,18 +97,15 @@ func (v *verifier) signatures() {
 // rows are the rows of a sheet in words, without those that hold nothing.
 func (c Content) rows(name string) []string {
 	s, _ := c.sheet(name)
-	byRow := map[int][]string{}
+	var all []string
 	last := 0
 	for _, place := range s.places(s) {
-		row, _ := position(place)
-		byRow[row] = append(byRow[row], s.Cells[place].asRead())
-		last = max(last, row)
-	}
-	var all []string
-	for row := 1; row <= last; row++ {
-		if cells := byRow[row]; len(cells) > 0 {
-			all = append(all, strings.Join(cells, ", "))
+		said := s.Cells[place].asRead()
+		if row, _ := position(place); row != last {
+			all, last = append(all, said), row
+			continue
 		}
+		all[len(all)-1] += ", " + said
 	}
 	return all
 }

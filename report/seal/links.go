@@ -3,6 +3,8 @@ package seal
 import (
 	"path"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // links are what a part refers to, in the order in which it tells them.
@@ -33,13 +35,8 @@ func (l links) kind(kind string) string {
 
 // kinds are all parts of a kind: the last word of what the file calls it.
 func (l links) kinds(kind string) []string {
-	var all []string
-	for _, one := range l {
-		if one.kind == kind && !one.outside {
-			all = append(all, one.target)
-		}
-	}
-	return all
+	inside := lists.Where(l, func(one link) bool { return one.kind == kind && !one.outside })
+	return lists.Each(inside, func(one link) string { return one.target })
 }
 
 // links reads what a part refers to; the empty name is the file itself.

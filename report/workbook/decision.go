@@ -143,13 +143,11 @@ func (d *desk) decisionRow(nth int, decision report.Decision, n notes) writer.Ro
 // next is who does what first and by when, and the earliest day; else what is
 // missing first.
 func (d *desk) next(nth int, decision report.Decision) string {
-	if next := d.book.advice(nth).Next; len(next.Acts) > 0 {
-		return next.Short()
-	}
-	switch {
-	case len(d.book.advice(nth).Missing) > 0:
-		missing := d.book.advice(nth).Missing
-		return missing[0].What + more(len(missing)-1)
+	switch a := d.book.advice(nth); {
+	case len(a.Next.Acts) > 0:
+		return a.Next.Short()
+	case len(a.Missing) > 0:
+		return a.Missing[0].What + more(len(a.Missing)-1)
 	case decision.Verdict == evidence.Go:
 		return "install"
 	}

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"firstboard/report/grid"
@@ -219,12 +220,11 @@ func (g guard) copies() []writer.Page {
 
 // hasText says whether a column holds a text.
 func hasText(t grid.Table, column int) bool {
-	for _, r := range t.Rows {
-		if column <= len(r.Cells) {
-			if _, text := writer.Copied(r.Cells[column-1]).Value.(string); text {
-				return true
-			}
+	return slices.ContainsFunc(t.Rows, func(r grid.Row) bool {
+		if column > len(r.Cells) {
+			return false
 		}
-	}
-	return false
+		_, text := writer.Copied(r.Cells[column-1]).Value.(string)
+		return text
+	})
 }

@@ -70,13 +70,7 @@ func (p pack) damaged(format string, args ...any) error {
 }
 
 // wide is s as UTF-16.
-func wide(s string) []byte {
-	var b []byte
-	for _, c := range []byte(s) {
-		b = append(b, c, 0)
-	}
-	return b
-}
+func wide(s string) []byte { return []byte(strings.Join(strings.Split(s, ""), "\x00") + "\x00") }
 
 func (p pack) has(part string) bool { return p.parts[strings.ToLower(part)] != nil }
 

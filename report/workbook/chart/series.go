@@ -68,15 +68,9 @@ func (p *Plots) labels(b *block, l line) string {
 // namesAt puts names beside points, on another side for other things: they may
 // lie close together.
 func namesAt(l line) string {
-	side := "r"
-	switch l.role {
-	case pictures.Subfloor, pictures.Joist:
-		side = "l"
-	case pictures.Scan:
-		side = "b"
-	case pictures.Flooring, pictures.Dish:
-		side = "t"
-	}
+	side := cmp.Or(map[pictures.Role]string{
+		pictures.Subfloor: "l", pictures.Joist: "l", pictures.Scan: "b", pictures.Flooring: "t", pictures.Dish: "t",
+	}[l.role], "r")
 	s := `<c:dLbls>`
 	for i, name := range l.labels {
 		s += fmt.Sprintf(`<c:dLbl><c:idx val="%d"/><c:tx><c:rich><a:bodyPr/>%s</c:rich></c:tx><c:dLblPos val="%s"/>%s</c:dLbl>`,

@@ -1,6 +1,10 @@
 package chart
 
-import "firstboard/report/pictures"
+import (
+	"cmp"
+
+	"firstboard/report/pictures"
+)
 
 // The inks of pictures. Blues are dark and oranges light,
 // or lines that differ in their dashes and marks as well.
@@ -40,13 +44,12 @@ func strokeOf(l line, shows pictures.Shows) stroke {
 
 // lineStroke tells many lines apart; one of very many points has small marks.
 func lineStroke(l line) stroke {
-	if l.role == pictures.Others {
+	switch l.role {
+	case pictures.Others:
 		return stroke{ink: midGrey, width: 0.75, dash: "solid", mark: "circle", size: 2}
-	}
-	if l.role == pictures.Expected {
+	case pictures.Expected:
 		return stroke{ink: darkGrey, width: 1.5, dash: "lgDash"}
-	}
-	if l.role == pictures.ExpectedEnd {
+	case pictures.ExpectedEnd:
 		return stroke{ink: midGrey, width: 1, dash: "sysDot"}
 	}
 	const crowded = 60
@@ -76,21 +79,14 @@ func boundStroke(l line) stroke {
 }
 
 func markStroke(r pictures.Role) stroke {
-	switch r {
-	case pictures.Discarded:
-		return stroke{ink: deepOrange, mark: "x", size: 9}
-	case pictures.Dish:
-		return stroke{ink: deepOrange, mark: "square", size: 9}
-	case pictures.Flooring:
-		return stroke{ink: darkGrey, mark: "triangle", size: 7}
-	case pictures.Subfloor:
-		return stroke{ink: deepOrange, fill: paleOrange, mark: "diamond", size: 8}
-	case pictures.Joist:
-		return stroke{ink: darkGrey, mark: "plus", size: 8}
-	case pictures.Scan:
-		return stroke{ink: midGrey, mark: "circle", size: 5}
-	}
-	return stroke{ink: deepBlue, mark: "circle", size: 9}
+	return cmp.Or(map[pictures.Role]stroke{
+		pictures.Discarded: {ink: deepOrange, mark: "x", size: 9},
+		pictures.Dish:      {ink: deepOrange, mark: "square", size: 9},
+		pictures.Flooring:  {ink: darkGrey, mark: "triangle", size: 7},
+		pictures.Subfloor:  {ink: deepOrange, fill: paleOrange, mark: "diamond", size: 8},
+		pictures.Joist:     {ink: darkGrey, mark: "plus", size: 8},
+		pictures.Scan:      {ink: midGrey, mark: "circle", size: 5},
+	}[r], stroke{ink: deepBlue, mark: "circle", size: 9})
 }
 
 func pick(n int, of ...string) string { return of[n%len(of)] }

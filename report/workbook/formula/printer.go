@@ -134,13 +134,10 @@ func (p *Printer) args(workings []evidence.Working) (all []expr, ok bool) {
 func (p *Printer) onFigures(w evidence.Working, args []expr) (expr, bool) {
 	a := args[0].text
 	b := args[len(args)-1].text
+	signs := map[evidence.Op]string{evidence.OpLess: "-", evidence.OpTimes: "*", evidence.OpOver: "/"}
 	switch w.Op {
-	case evidence.OpLess:
-		return expr{text: "(" + a + "-" + b + ")"}, true
-	case evidence.OpTimes:
-		return expr{text: "(" + a + "*" + b + ")"}, true
-	case evidence.OpOver:
-		return expr{text: "(" + a + "/" + b + ")"}, true
+	case evidence.OpLess, evidence.OpTimes, evidence.OpOver:
+		return expr{text: "(" + a + signs[w.Op] + b + ")"}, true
 	case evidence.OpUnsigned:
 		return expr{text: "ABS(" + a + ")"}, true
 	case evidence.OpUp:

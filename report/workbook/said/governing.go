@@ -99,16 +99,13 @@ func Stops(d report.Decision, sheet string) string {
 	}
 	const most = 6
 	var all []string
-	for _, part := range []struct {
-		says string
-		ids  []string
-	}{{"Over: ", over}, {"Not proven: ", lacking}} {
-		ids := part.ids
+	for _, part := range []Labelled{{"Over: ", over}, {"Not proven: ", lacking}} {
+		ids := part.Lines
 		if n := len(ids); n > most {
 			ids = append(slices.Clone(ids[:most]), fmt.Sprintf("%d more on sheet %s", n-most, sheet))
 		}
 		if len(ids) > 0 {
-			all = append(all, part.says+strings.Join(ids, ", "))
+			all = append(all, part.Label+strings.Join(ids, ", "))
 		}
 	}
 	if len(all) == 0 {
