@@ -22,21 +22,14 @@ type areaView struct {
 	Anchor   string
 	Heading  string
 	Good     bool
-	Over     []finding
-	Unproven []finding
-	Met      []finding
-	Unneeded []finding
+	Over     []evidence.Finding
+	Unproven []evidence.Finding
+	Met      []evidence.Finding
+	Unneeded []evidence.Finding
 	Facts    []pair
 	Figures  []figure
 	Open     bool // its pictures are unfolded: there are few areas
 	Signed   []report.SignOff
-}
-
-// finding is one answer as the page shows it.
-type finding struct {
-	evidence.Finding
-	Where  string
-	Source string
 }
 
 // figure is a picture with what it shows in words.
@@ -50,14 +43,16 @@ type figure struct {
 const mostOpen = 12
 
 func (p Page) area(i int, d report.Decision) areaView {
+	answered := func(o evidence.Outcome) []evidence.Finding {
+		return lists.Where(d.Findings, func(f evidence.Finding) bool { return f.Outcome == o })
+	}
 	a := areaView{
 		Decision: d, Advice: p.Advice[i],
 		Anchor: fmt.Sprintf("area-%d", i+1), Heading: strings.TrimSpace(d.Area.ID + " " + d.Area.Name),
 		Good: d.Verdict == evidence.Go, Facts: facts(d), Open: len(p.Decisions) <= mostOpen,
 		Signed: lists.Where(p.Job.SignOffs, func(s report.SignOff) bool { return evidence.Same(s.Area, d.Area.ID) }),
-	}
-	for _, f := range d.Findings {
-		a.sort(f)
+		Over:   answered(evidence.NotMet), Unproven: answered(evidence.NotShown),
+		Met: answered(evidence.Met), Unneeded: answered(evidence.NotNeeded),
 	}
 	course := a.Outlook.Slab.Course
 	for n, picture := range pictures.Of(d.Site) {
@@ -66,23 +61,8 @@ func (p Page) area(i int, d report.Decision) areaView {
 	return a
 }
 
-// sort puts a finding into the group it belongs to.
-func (a *areaView) sort(f evidence.Finding) {
-	shown := finding{
-		Finding: f, Source: f.Cite.Source + " (" + string(f.Cite.Standing) + ")",
-		Where: evidence.List(report.PlaceNames(f.Evidence)),
-	}
-	switch f.Outcome {
-	case evidence.NotMet:
-		a.Over = append(a.Over, shown)
-	case evidence.NotShown:
-		a.Unproven = append(a.Unproven, shown)
-	case evidence.Met:
-		a.Met = append(a.Met, shown)
-	case evidence.NotNeeded:
-		a.Unneeded = append(a.Unneeded, shown)
-	}
-}
+// places are the names of places in words.
+func places(all []evidence.Place) string { return evidence.List(report.PlaceNames(all)) }
 
 // apart is how far the means of boards and subfloor may lie apart, in points; 0
 // where nothing is asked.

@@ -91,5 +91,5 @@ const layout = `<!doctype html>
 </html>
 {{define "finding"}}<li><p><span class="id">{{.ID}}</span> <strong>{{.Outcome}}</strong>{{if not .Deciding}} (advice){{end}}: {{.Reason}}</p>
 {{if or .Value .Limit}}<p class="soft">{{with .Value}}Value {{.}}{{end}}{{with .Limit}}; limit {{.}}{{end}} {{.Unit}}</p>{{end}}
-<p class="soft">{{.Source}}{{with .Where}}; {{.}}{{end}}</p></li>
+<p class="soft">{{.Cite.Source}} ({{.Cite.Standing}}){{with places .Evidence}}; {{.}}{{end}}</p></li>
 {{end}}`

@@ -36,7 +36,7 @@ type Photo struct {
 
 // Write writes the page. An error is that of w.
 func Write(w io.Writer, p Page) error {
-	t, err := template.New("page").Funcs(template.FuncMap{"embedded": embedded}).Parse(layout)
+	t, err := template.New("page").Funcs(template.FuncMap{"embedded": embedded, "places": places}).Parse(layout)
 	if err != nil {
 		return err
 	}

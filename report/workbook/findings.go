@@ -3,10 +3,12 @@ package workbook
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -191,42 +193,28 @@ func unneededRows(all []evidence.Finding) []writer.Row {
 	return rows
 }
 
-// group are findings under one heading.
-type group struct {
-	heading  string
-	findings []evidence.Finding
-}
-
-// findingGroups are findings by what they mean to a reader, the order of the catalog
-// within each.
-func findingGroups(all []evidence.Finding) []group {
-	g := []group{{heading: "Over a limit or not proven"}, {heading: "Met"}, {heading: "Not needed"}}
-	for _, f := range all {
-		n := 0
-		switch f.Outcome {
-		case evidence.Met:
-			n = 1
-		case evidence.NotNeeded:
-			n = 2
-		}
-		g[n].findings = append(g[n].findings, f)
-	}
-	return g
-}
-
-// findingRows are all findings of an area below so many rows of its sheet.
+// findingRows are all findings of an area below so many rows of its sheet, by
+// what they mean to a reader, the order of the catalog within each group.
 func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []writer.Row {
 	rows := []writer.Row{writer.Line(d.findingsNote(), style.Look{}, followsColumn), d.findingHeader()}
-	for _, g := range findingGroups(all) {
-		if len(g.findings) == 0 {
+	for _, group := range []struct {
+		heading  string
+		outcomes []evidence.Outcome
+	}{
+		{"Over a limit or not proven", []evidence.Outcome{evidence.NotMet, evidence.NotShown}},
+		{"Met", []evidence.Outcome{evidence.Met}},
+		{"Not needed", []evidence.Outcome{evidence.NotNeeded}},
+	} {
+		findings := lists.Where(all, func(f evidence.Finding) bool { return slices.Contains(group.outcomes, f.Outcome) })
+		if len(findings) == 0 {
 			continue
 		}
-		rows = append(rows, writer.Line(g.heading, style.Look{Bold: true}, followsColumn))
-		if g.findings[0].Outcome == evidence.NotNeeded {
-			rows = append(rows, unneededRows(g.findings)...)
+		rows = append(rows, writer.Line(group.heading, style.Look{Bold: true}, followsColumn))
+		if findings[0].Outcome == evidence.NotNeeded {
+			rows = append(rows, unneededRows(findings)...)
 			continue
 		}
-		for _, f := range g.findings {
+		for _, f := range findings {
 			rows = append(rows, d.findingRow(f, sheet, above+len(rows)+1))
 		}
 	}
