@@ -8,12 +8,12 @@ import (
 	"golang.org/x/term"
 )
 
-// newBar is a bar on the terminal up to so many steps, or nil on anything that
-// cannot draw one.
+// newBar is a bar on the terminal up to so many steps, or a silent one on anything
+// that cannot draw it.
 func newBar(on io.Writer, doing string, steps int64) *progressbar.ProgressBar {
 	screen, ok := on.(*os.File)
 	if !ok || !term.IsTerminal(int(screen.Fd())) || os.Getenv("TERM") == "dumb" {
-		return nil
+		return progressbar.DefaultSilent(steps)
 	}
 	const width = 40
 	return progressbar.NewOptions64(steps, progressbar.OptionSetWriter(screen), progressbar.OptionSetDescription(doing),
@@ -23,14 +23,10 @@ func newBar(on io.Writer, doing string, steps int64) *progressbar.ProgressBar {
 }
 
 // watched is a file with a bar on the terminal as it is read, and what takes
-// the bar away; on anything but a terminal, the file alone. A file is read
-// three times at most.
+// the bar away. A file is read three times at most.
 func watched(f io.ReadSeeker, size int64, on io.Writer) (io.ReadSeeker, func()) {
 	const passes = 3
 	bar := newBar(on, "reading", passes*size)
-	if bar == nil {
-		return f, func() {}
-	}
 	return counted{f, bar}, func() { bar.Finish() }
 }
 

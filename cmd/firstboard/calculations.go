@@ -45,12 +45,9 @@ func humidityFor(c *cli.Context) (answer, error) {
 }
 
 func air(c *cli.Context) (answer, error) {
-	x, err := floats(c, "temp", "rh")
-	if err != nil {
-		return answer{}, err
-	}
-	pa, err := airPressure(c)
-	if err != nil {
+	x, noAir := floats(c, "temp", "rh")
+	pa, noPressure := airPressure(c)
+	if err := cmp.Or(noAir, noPressure); err != nil {
 		return answer{}, err
 	}
 	a, err := moistAir(askedUnit(c, "temp"), x[0], x[1], pa)

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"slices"
@@ -118,12 +119,9 @@ func asked(c *cli.Context) (*service, error) {
 
 // building reads how the building is heated and cooled.
 func (s *service) building(c *cli.Context) error {
-	heat, err := quantity(c, "heat-to")
-	if err != nil {
-		return err
-	}
-	warmer, err := warmth(c, "warmer")
-	if err != nil {
+	heat, noHeat := quantity(c, "heat-to")
+	warmer, noWarmer := warmth(c, "warmer")
+	if err := cmp.Or(noHeat, noWarmer); err != nil {
 		return err
 	}
 	s.in.HeatToC, s.in.WarmerC = heat.Float(), warmer.Float()

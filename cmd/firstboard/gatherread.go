@@ -35,9 +35,7 @@ func readAll(
 		busy.Go(func() {
 			for i := range next {
 				all[i] = alone(found[i], read)
-				if bar != nil {
-					bar.Add(1)
-				}
+				bar.Add(1)
 			}
 		})
 	}
@@ -46,9 +44,7 @@ func readAll(
 	}
 	close(next)
 	busy.Wait()
-	if bar != nil {
-		bar.Finish()
-	}
+	bar.Finish()
 	for _, o := range all {
 		if o.unread.What != "" {
 			unread = append(unread, o.unread)

@@ -1,5 +1,7 @@
 package lists
 
+import "slices"
+
 // Each is what f gives of each of some things, in their order.
 func Each[T, S any](things []T, f func(T) S) []S {
 	var all []S
@@ -36,4 +38,9 @@ func Groups[T any, K comparable](things []T, key func(T) K) [][]T {
 		all[i] = append(all[i], x)
 	}
 	return all
+}
+
+// Among are those of some things that another list holds too.
+func Among[T comparable](things, list []T) []T {
+	return Where(things, func(x T) bool { return slices.Contains(list, x) })
 }

@@ -38,3 +38,9 @@ func TestGroupsKeepTheOrder(t *testing.T) {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
+
+func TestAmongKeepsTheOrder(t *testing.T) {
+	if got := lists.Among([]string{"c", "a", "b"}, []string{"a", "c", "d"}); !slices.Equal(got, []string{"c", "a"}) {
+		t.Errorf("got %q", got)
+	}
+}

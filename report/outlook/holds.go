@@ -97,7 +97,7 @@ func (h *holder) moved() {
 func (h *holder) ofNoGo() {
 	blocking := h.blocking()
 	ids := idsOf(blocking)
-	if len(ids) == 0 || len(among(ids, ofReadings())) < len(ids) {
+	if len(ids) == 0 || len(lists.Among(ids, ofReadings())) < len(ids) {
 		return
 	}
 	apart := slices.ContainsFunc(blocking, func(f evidence.Finding) bool {
@@ -119,7 +119,7 @@ func (h *holder) ofNoGo() {
 // movedBack looks for the one reading that is within its limit at an end of its
 // uncertainty, where no other stops the area.
 func (h *holder) movedBack(blocking []evidence.Finding) {
-	if h.site.Job.Guarded || len(among(idsOf(blocking), ofSingles())) < len(blocking) {
+	if h.site.Job.Guarded || len(lists.Among(idsOf(blocking), ofSingles())) < len(blocking) {
 		return
 	}
 	for _, m := range h.all {
@@ -193,7 +193,7 @@ func (h *holder) goesWithout(m measured) bool {
 // stops the area as it is comes first: it mostly still does.
 func (h *holder) passes(some []measured, ids []string, pass func(evidence.Finding) bool) bool {
 	site := h.site.Again(without(some))
-	stopping := among(ids, idsOf(h.blocking()))
+	stopping := lists.Among(ids, idsOf(h.blocking()))
 	for _, part := range [][]string{stopping, beside(ids, stopping)} {
 		if slices.ContainsFunc(h.find(site, part), func(f evidence.Finding) bool { return !pass(f) }) {
 			return false
@@ -225,11 +225,6 @@ func allPass(found []evidence.Finding) bool {
 
 func idsOf(found []evidence.Finding) []string {
 	return lists.Each(found, func(f evidence.Finding) string { return f.ID })
-}
-
-// among are the names that another list holds too.
-func among(names, list []string) []string {
-	return lists.Where(names, func(n string) bool { return slices.Contains(list, n) })
 }
 
 // beside are the names that another list does not hold.

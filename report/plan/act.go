@@ -1,12 +1,10 @@
 package plan
 
 import (
-	"slices"
 	"strings"
 	"time"
 
 	"firstboard/report/evidence"
-	"firstboard/report/lists"
 )
 
 // Act is one thing to do.
@@ -128,9 +126,4 @@ func sentence(clauses ...string) string {
 		all.WriteString(c)
 	}
 	return all.String()
-}
-
-// among are the names of a list that another holds, in the order of the other.
-func among(list, other []string) []string {
-	return lists.Where(other, func(x string) bool { return slices.Contains(list, x) })
 }

@@ -81,7 +81,8 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 
 // spoiltProbe says why the probe of a hole cannot be believed.
 func (p *planner) spoiltProbe(h slab.Hole) string {
-	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
+	items := p.ProbeItems("hole "+h.Hole, h)
+	for _, it := range items {
 		switch {
 		case !it.Breaks(evidence.Acceptance{}):
 		case it.Limit.Unit() == evidence.Hour:
@@ -93,7 +94,12 @@ func (p *planner) spoiltProbe(h slab.Hole) string {
 	if p.Disagrees(h) {
 		return "a check of " + h.Instrument + " does not agree with its standard"
 	}
-	return p.unchecked(h)
+	meter, _ := p.Job.Instruments.Find(h.Instrument)
+	lacking := func(it evidence.Item) bool { return it.Lack != "" }
+	if meter.Has(evidence.Probe) && slices.ContainsFunc(items, lacking) {
+		return "no check of " + meter.ID + " before the reading is on record (one that was made and is not there will do)"
+	}
+	return ""
 }
 
 // nameHoles names the holes still to be drilled: as many as the size asks for,

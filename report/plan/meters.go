@@ -163,21 +163,6 @@ func (p *planner) needs() []need {
 	return all
 }
 
-// unchecked says why a hole has to be read again: its probe has no check before
-// the reading.
-func (p *planner) unchecked(h slab.Hole) string {
-	meter, _ := p.Job.Instruments.Find(h.Instrument)
-	if !meter.Has(evidence.Probe) {
-		return ""
-	}
-	for _, it := range p.ProbeItems("hole "+h.Hole, h) {
-		if it.Lack != "" {
-			return "no check of " + meter.ID + " before the reading is on record (one that was made and is not there will do)"
-		}
-	}
-	return ""
-}
-
 // checksInFull asks for what checks of instruments lack.
 func (p *planner) checksInFull(once asker) {
 	speaks := map[string]bool{}

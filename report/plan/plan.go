@@ -124,7 +124,7 @@ func (p Plan) move() Act {
 func (p Plan) open() Act {
 	return p.first("take "+p.Area.Membrane+" off the slab where it is read, and put it back after that",
 		"covered on "+p.Area.CoveredOn.Written+" now (Areas, Covered on): what is read of the slab after that day does not count",
-		"Covered on", among(append(holeIDs(), append(dishIDs(), "slab-ph", "slab-cm")...), p.Decision.Blocking()))
+		"Covered on", lists.Among(p.Decision.Blocking(), append(holeIDs(), append(dishIDs(), "slab-ph", "slab-cm")...)))
 }
 
 // first is an act on a day of the area, before all others.
@@ -178,13 +178,11 @@ func (p Plan) InTurn() []Act {
 func (p Plan) Missing() []ahead.Missing {
 	blocking := p.Decision.Blocking()
 	acts := slices.Clone(p.Acts)
-	slices.SortStableFunc(acts, func(a, b Act) int {
-		return cmp.Or(cmp.Compare(len(among(b.Checks, blocking)), len(among(a.Checks, blocking))),
-			cmp.Compare(b.Things, a.Things))
-	})
+	slices.SortStableFunc(acts, func(a, b Act) int { return cmp.Compare(b.Things, a.Things) })
 	all := lists.Each(acts, func(a Act) ahead.Missing {
-		return ahead.Missing{What: a.Short, Checks: among(a.Checks, blocking)}
+		return ahead.Missing{What: a.Short, Checks: lists.Among(blocking, a.Checks)}
 	})
+	slices.SortStableFunc(all, func(a, b ahead.Missing) int { return cmp.Compare(len(b.Checks), len(a.Checks)) })
 	return lists.Where(all, func(m ahead.Missing) bool { return len(m.Checks) > 0 })
 }
 

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
@@ -116,16 +117,10 @@ func (p *planner) shortOfMargin(s acclimate.Surface, a *acclimate.Air) (shortF, 
 	if s.Temp.Unit == evidence.Celsius {
 		margin = p.Room.DewC.Number.Exact().Float() * 9 / 5
 	}
-	dewC, err := acclimate.DewPoint(airC, a.RH.Exact().Float())
-	if err != nil {
-		return 0, 0, false
-	}
-	wanted, err := acclimate.SaturationPressure((surfaceF - margin - 32) / 1.8)
-	if err != nil {
-		return 0, 0, false
-	}
-	full, err := acclimate.SaturationPressure(airC)
-	if err != nil {
+	dewC, noDew := acclimate.DewPoint(airC, a.RH.Exact().Float())
+	wanted, noWanted := acclimate.SaturationPressure((surfaceF - margin - 32) / 1.8)
+	full, noFull := acclimate.SaturationPressure(airC)
+	if cmp.Or(noDew, noWanted, noFull) != nil {
 		return 0, 0, false
 	}
 	return dewC*1.8 + 32 + margin - surfaceF, 100 * wanted / full, true

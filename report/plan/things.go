@@ -87,9 +87,9 @@ func survey[T any](p *planner, t task, things []evidence.Judged[T], all []T, see
 		case x.open && x.waits:
 			x.again, x.blank, x.lack, x.over = "", nil, "", nil
 		case x.open:
-			x.blank, x.lack = among(x.blank, lasting()), ""
+			x.blank, x.lack = lists.Among(lasting(), x.blank), ""
 		case toRead(x):
-			x.not, x.blank = latest(x.not, after(x.to)), among(x.blank, lasting())
+			x.not, x.blank = latest(x.not, after(x.to)), lists.Among(lasting(), x.blank)
 		}
 		slices.Sort(x.blank)
 		x.blank = slices.Compact(x.blank)

@@ -5,9 +5,9 @@ import (
 	"errors"
 	"fmt"
 	"slices"
-	"strings"
 
 	"firstboard/report"
+	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/lists"
 	"firstboard/report/record/sheet"
@@ -113,14 +113,13 @@ func emptyToo(from *sheet.Source) string {
 		src := from.Tables[table]
 		return src != nil && src.Blank()
 	})
-	switch n := len(empty); n {
+	switch len(empty) {
 	case 0:
 		return ""
 	case 1:
 		return "; " + empty[0] + " is empty too"
-	default:
-		return "; " + strings.Join(empty[:n-1], ", ") + " and " + empty[n-1] + " are empty too"
 	}
+	return "; " + evidence.List(empty) + " are empty too"
 }
 
 // CopyPrefix begins the name of a hidden sheet that holds a table as it was

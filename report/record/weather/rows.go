@@ -1,6 +1,7 @@
 package weather
 
 import (
+	"cmp"
 	"fmt"
 	"strconv"
 	"strings"
@@ -71,12 +72,9 @@ func (r *weatherRows) read(line string) error {
 
 // add reads the air of a row.
 func (r *weatherRows) add(fields []string) error {
-	temp, hasTemp, err := r.degrees(fields[dryBulb], "dry bulb")
-	if err != nil {
-		return err
-	}
-	dew, hasDew, err := r.degrees(fields[dewPoint], "dew point")
-	if err != nil {
+	temp, hasTemp, noTemp := r.degrees(fields[dryBulb], "dry bulb")
+	dew, hasDew, noDew := r.degrees(fields[dewPoint], "dew point")
+	if err := cmp.Or(noTemp, noDew); err != nil {
 		return err
 	}
 	h := acclimate.OutdoorHour{Month: r.last.month, Missing: !hasTemp || !hasDew}
