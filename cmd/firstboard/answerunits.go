@@ -11,7 +11,7 @@ import (
 
 // askedUnit is the unit that a flag was given in, in which the answer is told.
 func askedUnit(c *cli.Context, flag string) evidence.Unit {
-	_, unit := flagCalled(flag).split(c.String(flag))
+	_, unit := quantityOf(flag).split(c.String(flag))
 	return unit
 }
 

@@ -43,7 +43,7 @@ func calculation(name, use, example string, compute func(*cli.Context) (answer, 
 		UsageText: fmt.Sprintf("%s calc %s %s", toolName, name, example),
 	}
 	for _, flag := range flags {
-		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag, Usage: flagCalled(flag).help})
+		cmd.Flags = append(cmd.Flags, &cli.StringFlag{Name: flag, Usage: quantityOf(flag).help})
 	}
 	cmd.Flags = append(cmd.Flags, &cli.BoolFlag{Name: "json", Usage: "print one JSON object, unrounded"})
 	cmd.Action = func(c *cli.Context) error {
@@ -62,43 +62,4 @@ func calculation(name, use, example string, compute func(*cli.Context) (answer, 
 		return nil
 	}
 	return cmd
-}
-
-// quantityHelp says what a flag of a calculation takes.
-func quantityHelp(flag string) string {
-	switch flag {
-	case "temp":
-		return "`TEMP` of the air, such as 70F or 21.5C"
-	case "rh":
-		return "relative humidity `RH` of the air, such as 45%"
-	case "emc":
-		return "moisture content `MC` that the wood is to come to, such as 8%; the answer is the humidity"
-	case "surface":
-		return "`TEMP` of a surface, such as 62F; the answer tells how far it lies above the dew point"
-	case "pressure":
-		return "`PRESSURE` of the air, such as 84000Pa; that of sea level where neither it nor an elevation is given"
-	case "elevation":
-		return "`HEIGHT` above sea level, such as 5280ft, which gives the pressure"
-	case "width":
-		return "`WIDTH` of the board across the grain, such as 5in"
-	case "species":
-		return "`NAME` of the wood as the Wood Handbook or the trade has it, such as \"red oak\""
-	case "cut":
-		return "`CUT` of the board: plainsawn, quartersawn, riftsawn or mixed"
-	case "coefficient":
-		return "change `COEFFICIENT` from the product's data sheet: the part of the width for 1 % MC, such as 0.00245"
-	case "from", "to":
-		return "moisture content `MC` that the change runs " + flag + ", such as 6%"
-	case "thickness":
-		return "`THICKNESS` of the slab, such as 4in"
-	case "faces":
-		return "`NUMBER` of faces that the slab dries from: 1 (on a retarder, a deck or the ground) or 2"
-	case "gain":
-		return "`MASS` that the dish gained, such as 4.0g"
-	case "area":
-		return "`SIZE` of the concrete under the dome less the dish, such as 0.449ft2"
-	case "hours":
-		return "`TIME` from setting to retrieving, such as 66h"
-	}
-	return ""
 }

@@ -29,7 +29,7 @@ func printPlan(w io.Writer, p plan.Plan) {
 	if len(p.There) > 0 {
 		say(w, "there already: "+strings.Join(p.There, "; "), "    ")
 	}
-	for _, f := range p.Over {
+	for _, f := range p.Over() {
 		say(w, "over a limit, and must change first: "+f.ID+": "+f.Reason, "    ")
 	}
 	if len(p.Acts) == 0 {

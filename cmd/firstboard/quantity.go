@@ -33,10 +33,10 @@ func quantityFlags() []quantityFlag {
 	part := measure{[]evidence.Unit{percent}, percent}
 	size := measure{[]evidence.Unit{"ft2", "in2", "m2", "cm2"}, evidence.SquareFoot}
 	return []quantityFlag{
-		{"temp", temperature(), "`TEMP` of the air, such as 70F or 21.5C"},
+		{"temp", tempMeasure(), "`TEMP` of the air, such as 70F or 21.5C"},
 		{"rh", part, "relative humidity `RH` of the air, such as 45%"},
 		{"emc", part, "moisture content `MC` that the wood is to come to, such as 8%; the answer is the humidity"},
-		{"surface", temperature(), "`TEMP` of a surface, such as 62F; the answer tells how far it lies above the dew point"},
+		{"surface", tempMeasure(), "`TEMP` of a surface, such as 62F; the answer tells how far it lies above the dew point"},
 		{"pressure", measure{[]evidence.Unit{pascal}, pascal},
 			"`PRESSURE` of the air, such as 84000Pa; that of sea level where neither it nor an elevation is given"},
 		{"elevation", length, "`HEIGHT` above sea level, such as 5280ft, which gives the pressure"},
@@ -55,17 +55,17 @@ func quantityFlags() []quantityFlag {
 	}
 }
 
-func temperature() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
+func tempMeasure() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.Celsius} }
 
-// flagCalled is the flag of the calculations with a name; any other holds a
+// quantityOf is the flag of the calculations with a name; any other holds a
 // temperature.
-func flagCalled(name string) quantityFlag {
+func quantityOf(name string) quantityFlag {
 	for _, f := range quantityFlags() {
 		if f.name == name {
 			return f
 		}
 	}
-	return quantityFlag{name: name, measure: temperature()}
+	return quantityFlag{name: name, measure: tempMeasure()}
 }
 
 // quantity reads a flag such as 70F or 4 in. A bare number is refused with
@@ -74,7 +74,7 @@ func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	fail := func(why string) (evidence.Exact, error) {
 		return evidence.Exact{}, fmt.Errorf("--%s %s: %s", flag, c.String(flag), why)
 	}
-	text, m := c.String(flag), flagCalled(flag).measure
+	text, m := c.String(flag), quantityOf(flag).measure
 	digits, unit := m.split(text)
 	switch {
 	case strings.TrimSpace(text) == "":

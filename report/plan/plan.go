@@ -16,10 +16,9 @@ import (
 type Plan struct {
 	Area     report.Area
 	Decision report.Decision
-	Acts     []Act    // in the order to do them
-	There    []string // what is there already, in words
-	LookUp   []string // limits that were not looked up
-	Over     []evidence.Finding
+	Acts     []Act         // in the order to do them
+	There    []string      // what is there already, in words
+	LookUp   []string      // limits that were not looked up
 	Earliest evidence.Date // the first day on which the area could be GO; blank where that cannot be told
 	Moved    bool          // the day of installing has to be moved to the earliest day or later
 	Opened   bool          // the slab has to be opened again, which was covered
@@ -45,7 +44,7 @@ func Of(d report.Decision, coming ahead.Outlook) Plan {
 			return p.led()
 		}
 		again := planOf(d.As(as), coming)
-		again.Area, again.Decision, again.Over = d.Area, d, p.Over
+		again.Area, again.Decision = d.Area, d
 		again.Moved, again.Opened = p.Moved, p.Opened
 		if as.InstallOn != d.Area.InstallOn && again.Earliest.Shown() && again.Earliest.Day < as.InstallOn.Day {
 			again.Earliest = as.InstallOn
@@ -89,7 +88,7 @@ func planOf(d report.Decision, coming ahead.Outlook) Plan {
 		p.rest()
 	}
 	plan := Plan{
-		Area: d.Area, Decision: d, There: p.there(), LookUp: p.Floor().LookUp(), Over: over(d),
+		Area: d.Area, Decision: d, There: p.there(), LookUp: p.Floor().LookUp(),
 		Drills: d.Verdict != evidence.Go && (p.drills() || p.cm.left()),
 	}
 	p.scheduled()
@@ -97,9 +96,11 @@ func planOf(d report.Decision, coming ahead.Outlook) Plan {
 	return plan
 }
 
-// over are the findings that are over a limit.
-func over(d report.Decision) []evidence.Finding {
-	return lists.Where(d.Findings, func(f evidence.Finding) bool { return f.Deciding && f.Outcome == evidence.NotMet })
+// Over are the findings that are over a limit.
+func (p Plan) Over() []evidence.Finding {
+	return lists.Where(p.Decision.Findings, func(f evidence.Finding) bool {
+		return f.Deciding && f.Outcome == evidence.NotMet
+	})
 }
 
 // installOn is the day that the plan is made for.

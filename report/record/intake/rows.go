@@ -21,7 +21,6 @@ type arrival struct {
 	matcher
 	look    survey
 	order   dateOrder
-	table   string
 	job     report.Job
 	settler record.Settler
 	batch   *sheet.Table
@@ -42,7 +41,7 @@ func newArrival(
 	rec record.Record, table string, text export, b matcher, look survey, order dateOrder,
 ) (*arrival, error) {
 	x := &arrival{
-		export: text, matcher: b, look: look, order: order, table: table, job: rec.Job,
+		export: text, matcher: b, look: look, order: order, job: rec.Job,
 		settler: record.NewSettler(rec.Job), left: sheet.NewRoom(), blanks: make([]int, len(b.heads)),
 	}
 	x.goal = goalOf(rec, table, b)
