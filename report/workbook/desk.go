@@ -20,7 +20,6 @@ import (
 type desk struct {
 	book    Book
 	titles  names.Titles
-	typed   typed
 	figures *formula.Figures
 	guard   guard
 	plots   *chart.Plots
@@ -29,7 +28,6 @@ type desk struct {
 
 func deskOf(b Book) *desk {
 	t := names.New(b.Tables, lists.Each(b.Decisions, func(d report.Decision) string { return d.Area.ID }))
-	typed := typedIn(b, t)
 	var areas []chart.Area
 	for i, d := range b.Decisions {
 		pictures := pictures.Of(d.Site)
@@ -38,17 +36,15 @@ func deskOf(b Book) *desk {
 		}
 		areas = append(areas, chart.Area{Name: t.Areas[i], Pictures: pictures})
 	}
-	return &desk{
-		plots: chart.Lay(t.Plotted, areas, typed.at),
-		book:  b, titles: t, typed: typed, guard: guardOf(b, t),
-		figures: formula.NewFigures(t.Figures, figuresHead+1),
-	}
+	d := &desk{book: b, titles: t, guard: guardOf(b, t), figures: formula.NewFigures(t.Figures, figuresHead+1)}
+	d.plots = chart.Lay(t.Plotted, areas, d.typed)
+	return d
 }
 
 // find is the cell that holds what a leaf of a working holds.
 func (d *desk) find(w evidence.Working) (formula.Cell, bool) {
 	c, _ := d.titles.Cell(w.Place)
-	entry, known := d.typed.at(w.Place)
+	entry, known := d.typed(w.Place)
 	switch value := entry.Value.(type) {
 	case float64:
 		c.Number = value == w.Value.Float()

@@ -22,14 +22,10 @@ func (d *desk) verdict(decision report.Decision, first, last int) string {
 			good++
 		}
 	}
-	stands := fmt.Sprintf("%s,%s=%d", d.guard.same(), deciding(evidence.Met, first, last), good)
+	met := fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding",
+		between(outcomeColumn, first, last), evidence.Met)
+	stands := fmt.Sprintf("%s,%s=%d", d.guard.same(), met, good)
 	return fmt.Sprintf("IF(IFERROR(AND(%s),0),%q,%q)", stands, decision.Says(), changed)
-}
-
-// deciding counts the deciding findings of an outcome.
-func deciding(o evidence.Outcome, first, last int) string {
-	return fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding",
-		between(outcomeColumn, first, last), o)
 }
 
 func between(column, first, last int) string {

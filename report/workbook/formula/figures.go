@@ -71,17 +71,15 @@ func (f *Figures) beside(first expr, second Figure) expr {
 	return reference(c)
 }
 
-// mark is how many rows there are, and undo takes back those added since: what
-// turned out to have no form leaves nothing behind.
-func (f *Figures) mark() int { return len(f.Rows) }
-
-func (f *Figures) undo(mark int) {
-	if len(f.Rows) == mark {
+// undo leaves the first rows alone: what turned out to have no form leaves
+// nothing behind.
+func (f *Figures) undo(first int) {
+	if len(f.Rows) == first {
 		return
 	}
-	f.Rows = f.Rows[:mark]
+	f.Rows = f.Rows[:first]
 	for text, c := range f.known {
-		if c.Sheet == f.Sheet && c.Row >= f.First+mark {
+		if c.Sheet == f.Sheet && c.Row >= f.First+first {
 			delete(f.known, text)
 		}
 	}

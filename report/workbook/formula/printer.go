@@ -43,10 +43,10 @@ func cellsOf(w evidence.Working) int {
 // Print is a working as a formula without its equals sign; ok is false where it
 // has no form.
 func (p *Printer) Print(w evidence.Working) (text string, ok bool) {
-	mark := p.Figures.mark()
+	before := len(p.Figures.Rows)
 	e, ok := p.expr(w)
 	if !ok {
-		p.Figures.undo(mark)
+		p.Figures.undo(before)
 	}
 	return e.text, ok
 }

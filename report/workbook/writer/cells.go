@@ -59,12 +59,8 @@ func (c Cell) Leading(to string, width float64) Cell {
 }
 
 // Decimals are the places a number needs, six at most.
-func Decimals(value any) int {
+func Decimals(x float64) int {
 	const most = 6
-	x, isNumber := value.(float64)
-	if !isNumber {
-		return 0
-	}
 	_, fraction, _ := strings.Cut(strings.TrimRight(strconv.FormatFloat(x, 'f', most, 64), "0"), ".")
 	return len(fraction)
 }
