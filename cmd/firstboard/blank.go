@@ -48,7 +48,7 @@ func blank(c *cli.Context) error {
 	b := fill.Blank{Tool: toolName + " " + version, Steps: forms.FirstSteps(), Forms: forms.Empty(system)}
 	switch ext := strings.ToLower(filepath.Ext(path)); {
 	case ext == ".xlsx":
-		err = blankFile(path, b, c.Bool("force"))
+		err = saveBook(path, b.Write, "", untouched(), c.Bool("force"))
 	case slices.Contains([]string{".xls", ".xlsm", ".ods", ".csv", ".txt"}, ext):
 		err = fmt.Errorf("blank %s: an empty record is an .xlsx workbook or a folder; name it with .xlsx, or without %s", path, ext)
 	default:
@@ -69,14 +69,6 @@ func systemOf(units string) (forms.System, error) {
 		return forms.Metric, nil
 	}
 	return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
-}
-
-func blankFile(path string, b fill.Blank, force bool) error {
-	targets := []target{{path, b.Write}}
-	if err := free(targets, "", untouched(), force); err != nil {
-		return err
-	}
-	return save(targets, force)
 }
 
 // untouched are the tables of empty records: nobody typed what stands in them.

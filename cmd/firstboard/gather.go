@@ -7,6 +7,7 @@ import (
 	"io"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -102,10 +103,8 @@ func (g gathering) found() ([]candidate, error) {
 func (g gathering) mayWrite(found []candidate) error {
 	targets := g.targets()
 	for _, t := range targets {
-		for _, f := range found {
-			if sameFile(t.path, f.path) || isTable(t.path, f.path) {
-				return exit{exitUnusable, fmt.Errorf("%s: it is one of the records or a table of one; name another file", t.path)}
-			}
+		if slices.ContainsFunc(found, func(f candidate) bool { return sameFile(t.path, f.path) || isTable(t.path, f.path) }) {
+			return exit{exitUnusable, fmt.Errorf("%s: it is one of the records or a table of one; name another file", t.path)}
 		}
 	}
 	if out := g.c.String("output"); out != "" && !strings.EqualFold(filepath.Ext(out), ".xlsx") {

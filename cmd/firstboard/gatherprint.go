@@ -26,7 +26,8 @@ func (g gathering) print() error {
 	say(w, g.Says(), "")
 	printReasons(w, g.Reasons())
 	g.printDue(w)
-	printTwins(w, g.Twins())
+	sayMost(w, unreadTold, "in several records, each counted (keep the one that holds):",
+		lists.Each(g.Twins(), gather.Twin.Says))
 	g.printUnread(w, "cannot be read:", gather.Faulty)
 	g.printUnread(w, "no record:", gather.Another)
 	g.printUnread(w, "gathered already:", gather.Again)
@@ -57,12 +58,6 @@ func (g gathering) printDue(w io.Writer) {
 	next := lists.Where(g.FallsDue(), func(f gather.Falls) bool { return f.On >= g.Latest })
 	sayMost(w, dueTold, "falls due from "+string(g.Latest)+" on, the day of the latest reading:",
 		lists.Each(next, func(f gather.Falls) string { return fmt.Sprintf("%s: %s: %s", f.On, f.What, f.Where) }))
-}
-
-// printTwins lists the areas that stand in several records.
-func printTwins(w io.Writer, twins []gather.Twin) {
-	sayMost(w, unreadTold, "in several records, each counted (keep the one that holds):",
-		lists.Each(twins, gather.Twin.Says))
 }
 
 // printUnread lists what was not gathered for one reason.

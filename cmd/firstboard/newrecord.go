@@ -29,12 +29,7 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []grid.T
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
 		return saveTables(out, path, tables)
 	}
-	f := filling(rec, tables, sheets)
-	targets := []target{{out, f.Write}}
-	if err := free(targets, path, tables, c.Bool("force")); err != nil {
-		return err
-	}
-	return save(targets, c.Bool("force"))
+	return saveBook(out, filling(rec, tables, sheets).Write, path, tables, c.Bool("force"))
 }
 
 // filling is a record to be filled in further, its tables in the order of an

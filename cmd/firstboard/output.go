@@ -107,6 +107,17 @@ func sameFile(a, b string) bool {
 	return errX == nil && errY == nil && os.SameFile(x, y)
 }
 
+// saveBook writes one workbook where it is free to be written.
+func saveBook(
+	path string, write func(io.Writer) error, record string, tables []grid.Table, force bool,
+) error {
+	targets := []target{{path, write}}
+	if err := free(targets, record, tables, force); err != nil {
+		return err
+	}
+	return save(targets, force)
+}
+
 // save writes a draft of every target first and puts them in their places only
 // when all are whole. A failed run leaves no file: what was new is taken away
 // again.

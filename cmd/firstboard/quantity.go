@@ -78,11 +78,11 @@ func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	digits, unit := m.split(text)
 	switch {
 	case strings.TrimSpace(text) == "":
-		return evidence.Exact{}, fmt.Errorf("--%s is missing; give a number with its unit: %s", flag, names(m.units))
+		return evidence.Exact{}, fmt.Errorf("--%s is missing; give a number with its unit: %s", flag, spelledOut("", m.units))
 	case strings.Contains(text, ","):
 		return fail("write the number with a point, not a comma: " + strings.ReplaceAll(text, ",", "."))
 	case !plainDecimal(digits):
-		return fail("write a plain number with its unit: " + names(m.units))
+		return fail("write a plain number with its unit: " + spelledOut("", m.units))
 	case unit == "":
 		return fail("its unit is missing; write " + spelledOut(digits, m.units))
 	case !slices.Contains(m.units, unit):
@@ -136,8 +136,6 @@ func plainDecimal(s string) bool {
 	_, err := strconv.ParseFloat(s, 64)
 	return err == nil && len(s) < 40 && !strings.HasPrefix(s, "+")
 }
-
-func names(units []evidence.Unit) string { return spelledOut("", units) }
 
 func spelledOut(digits string, units []evidence.Unit) string {
 	return evidence.Either(lists.Each(units, func(u evidence.Unit) string { return digits + string(u) }))

@@ -132,12 +132,9 @@ func wetSide(rows []wood.Row) string {
 
 // coveredScans says what has to be opened before a scan counts.
 func (a Area) coveredScans() []string {
-	var advice []string
-	for _, r := range a.Slab.Scans {
-		if !r.Bare() {
-			advice = append(advice, fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; "+
-				"a scan over a flooring is not judged", r.Spot, r.Over))
-		}
-	}
-	return advice
+	covered := lists.Where(a.Slab.Scans, func(r slab.Scan) bool { return !r.Bare() })
+	return lists.Each(covered, func(r slab.Scan) string {
+		return fmt.Sprintf("spot %s was scanned over %s: open it there and read the substrate itself; "+
+			"a scan over a flooring is not judged", r.Spot, r.Over)
+	})
 }

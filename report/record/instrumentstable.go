@@ -16,24 +16,19 @@ func instrumentKinds() []string {
 
 func instrumentsTable() table[evidence.Instrument] {
 	type meter = evidence.Instrument
-	return table[meter]{
-		name: "Instruments",
-		columns: []column[meter]{
-			listed("Instrument", func(d *decoder) *index { return &d.instruments },
-				func(m *meter) *string { return &m.ID }).always(),
-			kinds(func(m *meter) *[]string { return &m.Kinds }).always(),
-			text("Make and model", func(m *meter) *string { return &m.Model }),
-			text("Serial", func(m *meter) *string { return &m.Serial }),
-			date("Calibrated on", since90(), func(m *meter) *evidence.Date { return &m.CalibratedOn }),
-			date("Due on", since90(), func(m *meter) *evidence.Date { return &m.DueOn }),
-			text("Certificate", func(m *meter) *string { return &m.Certificate }),
-			number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
-			number("Uncertainty temp", fahrenheit(), notNegative,
-				func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
-		},
-		place: func(m *meter) *evidence.Place { return &m.Place },
-		more:  func(d *decoder, m *meter) { d.job.Instruments[evidence.Key(m.ID)] = *m },
-	}
+	return tableOf("Instruments", nil, func(m *meter) *evidence.Place { return &m.Place },
+		listed("Instrument", func(d *decoder) *index { return &d.instruments },
+			func(m *meter) *string { return &m.ID }).always(),
+		kinds(func(m *meter) *[]string { return &m.Kinds }).always(),
+		text("Make and model", func(m *meter) *string { return &m.Model }),
+		text("Serial", func(m *meter) *string { return &m.Serial }),
+		date("Calibrated on", since90(), func(m *meter) *evidence.Date { return &m.CalibratedOn }),
+		date("Due on", since90(), func(m *meter) *evidence.Date { return &m.DueOn }),
+		text("Certificate", func(m *meter) *string { return &m.Certificate }),
+		number("Uncertainty", unitless(), notNegative, func(m *meter) *evidence.Reading { return &m.Uncertainty }),
+		number("Uncertainty temp", fahrenheit(), notNegative,
+			func(m *meter) *evidence.Reading { return &m.UncertaintyTemp }),
+	).asking(func(d *decoder, m *meter) { d.job.Instruments[evidence.Key(m.ID)] = *m })
 }
 
 func checksTable() table[instruments.Comparison] {

@@ -19,18 +19,14 @@ type jobItem struct {
 
 func jobTable() table[jobItem] {
 	items := jobItems()
-	return table[jobItem]{
-		name: "Job",
-		columns: []column[jobItem]{
-			name("Item", func(i *jobItem) *string { return &i.name }).always(),
-			column[jobItem]{Column{Name: "Entry"}, func(_ *decoder, c *grid.Cell, i *jobItem) { i.entry = c }}.must(),
-		},
-		more: func(d *decoder, i *jobItem) {
-			if i.name != "" {
-				d.readItem(i, items)
-			}
-		},
-	}
+	return tableOf("Job", nil, nil,
+		name("Item", func(i *jobItem) *string { return &i.name }).always(),
+		column[jobItem]{Column{Name: "Entry"}, func(_ *decoder, c *grid.Cell, i *jobItem) { i.entry = c }}.must(),
+	).asking(func(d *decoder, i *jobItem) {
+		if i.name != "" {
+			d.readItem(i, items)
+		}
+	})
 }
 
 // jobNamed faults a table Job with rows of which none is the item Job.

@@ -30,7 +30,8 @@ type table[T any] struct {
 	more    func(d *decoder, row *T) // nil where nothing is
 }
 
-// tableOf is a table whose rows the job keeps in a list.
+// tableOf is a table with its columns, whose rows go into a list of the job and
+// have a place, where they do.
 func tableOf[T any](
 	name string, rows func(*report.Job) *[]T, place func(*T) *evidence.Place, columns ...column[T],
 ) table[T] {
