@@ -92,8 +92,6 @@ func (p *planner) air() {
 	}
 }
 
-const day = 24 * time.Hour
-
 // broughtIn puts before the reading of the air what is done about it, where it is
 // out of its range.
 func (p *planner) broughtIn(a *Act, checks ...string) {
