@@ -11,8 +11,8 @@ import (
 func steadyCheck() evidence.Check[Room] {
 	return evidence.Check[Room]{
 		ID: "flooring-steady", Judge: flooringSteady,
-		Asks: fmt.Sprintf("are the means of each lot's last visit and of the nearest one that ended %s h or more before it within %s point, "+
-			"and the last within %s points of the EMC of the mean air of air-range?",
+		Asks: fmt.Sprintf("are the means of each lot's last visit and of the nearest one that ended %s h or more before it "+
+			"within %s point, and the last within %s points of the EMC of the mean air of air-range?",
 			evidence.Hours(wood.Visit).Text(), tenths(steadyTenths).Text(), tenths(settledTenths).Text()),
 		Default: fmt.Sprintf("%s and %s points", tenths(steadyTenths).Text(), tenths(settledTenths).Text()),
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},

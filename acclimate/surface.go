@@ -15,7 +15,8 @@ func surfaceChecks() []evidence.Check[Room] {
 	return []evidence.Check[Room]{
 		{
 			ID: "surface-dew", Deciding: true, Judge: surfaceDew,
-			Asks: fmt.Sprintf("is every surface at least %s (%s) above the dew point of the air row nearest in time, at most %s h away?",
+			Asks: fmt.Sprintf("is every surface at least %s (%s) above the dew point of the air row nearest in time, "+
+				"at most %s h away?",
 				DefaultDewF(), DefaultDewC(), evidence.Hours(Nearest).Text()),
 			Default: fmt.Sprintf("%s, or %s for a surface read in C", DefaultDewF(), DefaultDewC()),
 			Cite: evidence.Cite{

@@ -53,7 +53,8 @@ func Checks() []evidence.Check[Floor] {
 		},
 		{
 			ID: "wood-difference", Deciding: true, Judge: difference,
-			Asks: fmt.Sprintf("is each lot's mean within %s points (face under %d in) or %s points (%d in and over) of the subfloor's mean?",
+			Asks: fmt.Sprintf("is each lot's mean within %s points (face under %d in) or %s points (%d in and over) "+
+				"of the subfloor's mean?",
 				narrowApart, wideFace, wideApart, wideFace),
 			Default: narrowApart + " or " + wideApart + " points",
 			Cite: evidence.Cite{

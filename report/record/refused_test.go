@@ -173,7 +173,10 @@ func TestLookAlikes(t *testing.T) {
 			t.Errorf("%s: %s", file, got)
 		}
 	}
-	for _, file := range []string{"contacts.csv", "notes.csv", "readme.txt", "surface.pdf", "air-a1.jpg", "woodland.csv", "roof.csv", "events.md", "job 12 decision.xlsx", "photos.zip"} {
+	for _, file := range []string{
+		"contacts.csv", "notes.csv", "readme.txt", "surface.pdf", "air-a1.jpg", "woodland.csv", "roof.csv",
+		"events.md", "job 12 decision.xlsx", "photos.zip",
+	} {
 		if rec := sound(t, map[string]string{file: "Name,Phone\n"}); len(rec.NotRead) != 1 || rec.NotRead[0] != file {
 			t.Errorf("%s: not read are %q", file, rec.NotRead)
 		}
