@@ -1,9 +1,24 @@
 package report
 
 import (
+	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
 )
+
+// Statement is all that the outputs for people say of a judged record.
+type Statement struct {
+	Job       Job
+	Record    string // name of the record
+	SHA256    string // of the record
+	Tool      string // name and version
+	Seal      string // of the record and the decisions
+	Decisions []Decision
+	Advice    []ahead.Advice // of the same areas; none where nobody gave any
+	Rules     []Rule
+	Limits    []limits.Line
+	Cautions  []Caution
+}
 
 // Rule is one check of the catalog as the outputs list it.
 type Rule struct {

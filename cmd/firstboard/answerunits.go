@@ -7,6 +7,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // askedUnit is the unit that a flag was given in, in which the answer is told.
@@ -17,10 +18,7 @@ func askedUnit(c *cli.Context, flag string) evidence.Unit {
 
 // tempIn is a temperature in F or C, degrees the same in words.
 func tempIn(unit evidence.Unit, tempC float64) float64 {
-	if unit == evidence.Fahrenheit {
-		return tempC*1.8 + 32
-	}
-	return tempC
+	return lists.If(unit == evidence.Fahrenheit, tempC*1.8+32, tempC)
 }
 
 func degrees(unit evidence.Unit, tempC float64) string {
@@ -29,10 +27,7 @@ func degrees(unit evidence.Unit, tempC float64) string {
 
 // span is a difference of temperatures in F or C.
 func span(unit evidence.Unit, c float64) string {
-	if unit == evidence.Fahrenheit {
-		return fmt.Sprintf("%.1f F", c*1.8)
-	}
-	return fmt.Sprintf("%.1f C", c)
+	return fmt.Sprintf("%.1f %s", lists.If(unit == evidence.Fahrenheit, c*1.8, c), unit)
 }
 
 // lengthIn is a length in the unit asked for, inches also to 1/32.
@@ -49,19 +44,13 @@ func lengthIn(unit evidence.Unit, mm float64) string {
 
 // signed is a change of a length with its sign.
 func signed(unit evidence.Unit, mm float64) string {
-	if mm > 0 {
-		return "+" + lengthIn(unit, mm)
-	}
-	return lengthIn(unit, mm)
+	return lists.If(mm > 0, "+", "") + lengthIn(unit, mm)
 }
 
 // thirtySeconds is a length in inches to the nearest 1/32, as a rule shows it.
 func thirtySeconds(inches float64) string {
 	const parts = 32
-	sign := ""
-	if inches < 0 {
-		sign = "-"
-	}
+	sign := lists.If(inches < 0, "-", "")
 	n := int(math.Round(math.Abs(inches) * parts))
 	whole, over, under := n/parts, n%parts, parts
 	for over > 0 && over%2 == 0 {

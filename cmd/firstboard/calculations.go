@@ -11,6 +11,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -93,17 +94,13 @@ func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 		return answer{}, err
 	}
 	absolute, enthalpy := acclimate.AbsoluteHumidity(vapor, tempC), acclimate.Enthalpy(tempC, ratio)
-	point := "dew point"
-	if dew < 0.01 {
-		point = "frost point"
-	}
 	return answer{
 		map[string]float64{
 			"dewPointC": dew, "humidityRatioGPerKg": ratio * 1000, "wetBulbC": wet,
 			"vaporPressurePa": vapor, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
 		},
 		[]string{
-			fmt.Sprintf("%s %s, wet bulb %s", point, degrees(unit, dew), degrees(unit, wet)),
+			fmt.Sprintf("%s point %s, wet bulb %s", lists.If(dew < 0.01, "frost", "dew"), degrees(unit, dew), degrees(unit, wet)),
 			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000,
 				acclimate.GrainsPerPound(ratio), absolute),
 			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy,
@@ -124,10 +121,8 @@ func move(c *cli.Context) (answer, error) {
 	}
 	mm, err := wood.Movement(x[0], coefficient, shrinkage, x[1], x[2])
 	unit := askedUnit(c, "width")
-	form := "Wood Handbook equation 13-2 (published)"
-	if !wood.Linear(x[1], x[2]) {
-		form = "outside 6 to 14 %: the handbook's shrinkage form (recalled)"
-	}
+	form := lists.If(wood.Linear(x[1], x[2]), "Wood Handbook equation 13-2 (published)",
+		"outside 6 to 14 %: the handbook's shrinkage form (recalled)")
 	return answer{map[string]float64{"changeMM": mm}, []string{
 		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm),
 			c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
@@ -168,10 +163,7 @@ func depth(c *cli.Context) (answer, error) {
 	if faces != "" && faces != "1" && faces != "2" {
 		return answer{}, fmt.Errorf("--faces %s: a slab dries from 1 or 2 faces", faces)
 	}
-	from := "one face"
-	if faces == "2" {
-		from = "both faces"
-	}
+	from := lists.If(faces == "2", "both faces", "one face")
 	if thickness.Sign() <= 0 {
 		return answer{}, fmt.Errorf("--thickness %s: a thickness is above 0", c.String("thickness"))
 	}

@@ -93,10 +93,8 @@ func check(c *cli.Context) error {
 
 // verdict is noGo unless every area is GO.
 func (j judged) verdict() error {
-	for _, d := range j.decisions {
-		if d.Verdict != evidence.Go {
-			return noGo
-		}
+	if slices.ContainsFunc(j.decisions, func(d report.Decision) bool { return d.Verdict != evidence.Go }) {
+		return noGo
 	}
 	return nil
 }
@@ -163,10 +161,13 @@ func makeFolder(dir string) (made []string, err error) {
 
 // book is all that the decision workbook shows.
 func (j judged) book() workbook.Book {
-	return workbook.Book{
-		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
-		Tables: j.Tables, Known: record.TableNames(), Decisions: j.decisions, Advice: j.advice,
-		Catalog: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
+	return workbook.Book{Statement: j.statement(), Tables: j.Tables, Known: record.TableNames()}
+}
+
+func (j judged) statement() report.Statement {
+	return report.Statement{
+		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal, Decisions: j.decisions,
+		Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions), Cautions: report.Cautions(),
 	}
 }
 

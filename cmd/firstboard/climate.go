@@ -158,20 +158,16 @@ func warmth(c *cli.Context, flag string) (evidence.Exact, error) {
 
 // given is a flag's value, and says so where it is the usual one.
 func given(c *cli.Context, flag string) string {
-	if c.IsSet(flag) {
-		return c.String(flag)
-	}
-	return c.String(flag) + " (not given: practice)"
+	return c.String(flag) + lists.If(c.IsSet(flag), "", " (not given: practice)")
 }
 
 func moistureClass(typed string) (acclimate.MoistureClass, error) {
-	for _, class := range acclimate.MoistureClasses() {
-		if strconv.Itoa(class.Class) == typed {
-			return class, nil
-		}
+	class, known := lists.First(acclimate.MoistureClasses(),
+		func(class acclimate.MoistureClass) bool { return strconv.Itoa(class.Class) == typed })
+	if !known {
+		return class, fmt.Errorf("--moisture %s: the humidity classes are 1 to 5; write one of them", typed)
 	}
-	return acclimate.MoistureClass{}, fmt.Errorf("--moisture %s: the humidity classes are 1 to 5; write one of them",
-		typed)
+	return class, nil
 }
 
 // reckon works out the months.

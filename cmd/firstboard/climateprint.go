@@ -33,14 +33,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 	fmt.Fprintf(w, "%-9s%6s%6s%6s%6s%5s\n", "month", s.unit, "Pa", s.unit, "%", "%")
 	for i, p := range s.periods() {
 		emc, _ := p.EMC() // known: the target is
-		mark := ""
-		switch {
-		case s.air[i].Saturated:
-			mark = " *"
-		case s.air[i].Cooling:
-			mark = " c"
-		}
-		out := s.out[i]
+		mark, out := lists.If(s.air[i].Saturated, " *", lists.If(s.air[i].Cooling, " c", "")), s.out[i]
 		fmt.Fprintf(w, "%-9s%6s%6.0f%6s%6s%5s%s\n", p.Name, tenths(s.shown(out.TempC)), out.VaporPa,
 			p.Temp.Written, p.RH.Written, emc.Value.Fixed(1), mark)
 	}
@@ -51,10 +44,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 
 // temperatures, vapor and cooling say how the months were worked out.
 func (s *service) temperatures() string {
-	cooled := "cooled to " + s.coolTo
-	if !s.in.Cooled {
-		cooled = "not cooled"
-	}
+	cooled := lists.If(s.in.Cooled, "cooled to "+s.coolTo, "not cooled")
 	return fmt.Sprintf("heated to %s, %s, in between %s warmer than outdoors", s.heatTo, cooled, s.warmer)
 }
 
@@ -63,10 +53,8 @@ func (s *service) vapor() string {
 }
 
 func (s *service) cooling() string {
-	if !s.in.Cooled {
-		return "nothing dries the air"
-	}
-	return "while the cooling runs its coil holds the dew point at or under " + s.coil
+	return lists.If(s.in.Cooled, "while the cooling runs its coil holds the dew point at or under "+s.coil,
+		"nothing dries the air")
 }
 
 // notes say how the months were worked out and what they leave out.
@@ -83,8 +71,12 @@ func (s *service) notes() []string {
 		"mean EMC of the year: " + tenths(mean) +
 			" %; interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
 	}
-	if missing := s.missing(); missing != "" {
-		notes = append(notes, "hours left out, their dry bulb or dew point missing: "+missing)
+	lacking := lists.Where(s.out[:], func(m acclimate.OutdoorMonth) bool { return m.Missing > 0 })
+	if len(lacking) > 0 {
+		notes = append(notes, "hours left out, their dry bulb or dew point missing: "+
+			strings.Join(lists.Each(lacking, func(m acclimate.OutdoorMonth) string {
+				return fmt.Sprintf("%s %d of %d", m.Month, m.Missing, m.Hours)
+			}), ", "))
 	}
 	if slices.ContainsFunc(s.air[:], func(a acclimate.IndoorAir) bool { return a.Cooling && !a.Saturated }) {
 		notes = append(notes, "c a month in which the cooling runs")
@@ -93,12 +85,4 @@ func (s *service) notes() []string {
 		notes = append(notes, "* more vapor than the air can hold, cut to 100 % RH: plant must dry this air, so the target above is not that of a floor")
 	}
 	return notes
-}
-
-// missing are the hours that were left out, by months.
-func (s *service) missing() string {
-	lacking := lists.Where(s.out[:], func(m acclimate.OutdoorMonth) bool { return m.Missing > 0 })
-	return strings.Join(lists.Each(lacking, func(m acclimate.OutdoorMonth) string {
-		return fmt.Sprintf("%s %d of %d", m.Month, m.Missing, m.Hours)
-	}), ", ")
 }

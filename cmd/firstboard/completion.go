@@ -44,12 +44,8 @@ func completions(app *cli.App, words []string) []string {
 }
 
 func subcommand(cmd *cli.Command, name string) *cli.Command {
-	for _, sub := range cmd.Subcommands {
-		if sub.HasName(name) {
-			return sub
-		}
-	}
-	return nil
+	sub, _ := lists.First(cmd.Subcommands, func(sub *cli.Command) bool { return sub.HasName(name) })
+	return sub
 }
 
 func flagNames(cmd *cli.Command) []string {

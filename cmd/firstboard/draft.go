@@ -104,14 +104,12 @@ func (d *draft) publish() error {
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
 	}
-	if (now == nil) != (d.before == nil) || now != nil && !untouchedSince(d.before, now) {
+	was := d.before
+	same := was != nil && now != nil && os.SameFile(was, now) && was.Size() == now.Size() && was.ModTime().Equal(now.ModTime())
+	if !same && (was != nil || now != nil) {
 		return errMoved
 	}
 	return os.Rename(d.name, d.target)
-}
-
-func untouchedSince(was, now fs.FileInfo) bool {
-	return os.SameFile(was, now) && was.Size() == now.Size() && was.ModTime().Equal(now.ModTime())
 }
 
 // drop takes a draft away, where it was not published, and lets other runs have

@@ -18,26 +18,19 @@ func (j judged) explain(w io.Writer, asked string) error {
 			j.decisions[0].Area.ID)
 	}
 	area, check := asked[:at], asked[at+1:]
-	for _, d := range j.decisions {
-		if evidence.Same(d.Area.ID, area) {
-			return explainFinding(w, d, check)
-		}
+	d, known := lists.First(j.decisions, func(d report.Decision) bool { return evidence.Same(d.Area.ID, area) })
+	if !known {
+		ids := lists.Each(j.decisions, func(d report.Decision) string { return d.Area.ID })
+		return fmt.Errorf("check: --explain: no area %q; %s", area, meant(area, ids))
 	}
-	ids := lists.Each(j.decisions, func(d report.Decision) string { return d.Area.ID })
-	return fmt.Errorf("check: --explain: no area %q; %s", area, meant(area, ids))
-}
-
-func explainFinding(w io.Writer, d report.Decision, check string) error {
-	for _, f := range d.Findings {
-		if !evidence.Same(f.ID, check) {
-			continue
-		}
-		fmt.Fprintln(w, d.Area.ID+":"+f.ID)
-		for _, line := range f.Explain() {
-			indent := line[:len(line)-len(strings.TrimLeft(line, " "))]
-			say(w, line, "    "+indent)
-		}
-		return nil
+	f, known := lists.First(d.Findings, func(f evidence.Finding) bool { return evidence.Same(f.ID, check) })
+	if !known {
+		return fmt.Errorf("check: --explain: no check %q; %s", check, meant(check, report.Order()))
 	}
-	return fmt.Errorf("check: --explain: no check %q; %s", check, meant(check, report.Order()))
+	fmt.Fprintln(w, d.Area.ID+":"+f.ID)
+	for _, line := range f.Explain() {
+		indent := line[:len(line)-len(strings.TrimLeft(line, " "))]
+		say(w, line, "    "+indent)
+	}
+	return nil
 }

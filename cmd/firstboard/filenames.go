@@ -9,6 +9,7 @@ import (
 	"golang.org/x/text/unicode/norm"
 
 	"firstboard/report"
+	"firstboard/report/lists"
 )
 
 // fileNames are the areas' ids with what no file name holds turned to a dash,
@@ -33,15 +34,9 @@ func fileNames(decisions []report.Decision) []string {
 func fileName(id string) string {
 	const most = 60
 	name := []rune(strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`/\:*?"<>|.`, r) || !unicode.IsPrint(r) {
-			return '-'
-		}
-		return r
+		return lists.If(strings.ContainsRune(`/\:*?"<>|.`, r) || !unicode.IsPrint(r), '-', r)
 	}, id))
-	if len(name) > most {
-		name = name[:most]
-	}
-	short := strings.TrimRight(string(name), " ")
+	short := strings.TrimRight(string(name[:min(len(name), most)]), " ")
 	if short == "" || slices.Contains(deviceNames(), strings.ToLower(short)) {
 		short += "-"
 	}

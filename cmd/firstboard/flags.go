@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"github.com/urfave/cli/v2"
+
+	"firstboard/report/lists"
 )
 
 // outputFlag and forceFlag are flags that several commands have.
@@ -80,11 +82,8 @@ func isFlag(cmd *cli.Command, arg string) bool {
 // none.
 func flagNamed(cmd *cli.Command, arg string) cli.Flag {
 	name, _, _ := strings.Cut(strings.TrimLeft(arg, "-"), "=")
-	at := slices.IndexFunc(cmd.Flags, func(f cli.Flag) bool { return slices.Contains(f.Names(), name) })
-	if at < 0 {
-		return nil
-	}
-	return cmd.Flags[at]
+	flag, _ := lists.First(cmd.Flags, func(f cli.Flag) bool { return slices.Contains(f.Names(), name) })
+	return flag
 }
 
 // takesValue says whether the next argument is this flag's value.

@@ -10,6 +10,7 @@ import (
 	"unicode"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 )
 
@@ -34,11 +35,7 @@ func candidates(args []string) ([]candidate, error) {
 			return nil, err
 		}
 		found := record.Search(path)
-		root := path
-		if slices.Contains(found, path) {
-			root = filepath.Dir(path)
-		}
-		roots = append(roots, root)
+		roots = append(roots, lists.If(slices.Contains(found, path), filepath.Dir(path), path))
 		for _, f := range found {
 			own, err := filepath.EvalSymlinks(f)
 			if err != nil {
@@ -86,10 +83,5 @@ func below(folder, path string) string {
 	if rel, err := filepath.Rel(folder, path); err == nil {
 		path = rel
 	}
-	return strings.Map(func(r rune) rune {
-		if !unicode.IsPrint(r) {
-			return '?'
-		}
-		return r
-	}, filepath.ToSlash(path))
+	return strings.Map(func(r rune) rune { return lists.If(unicode.IsPrint(r), r, '?') }, filepath.ToSlash(path))
 }

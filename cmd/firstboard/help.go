@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -54,7 +55,8 @@ func helpPage(app *cli.App, words []string, width int) (string, error) {
 		b.WriteString(wrapTo(width, cmd.Description, ""))
 	}
 	if cmd.UsageText != "" {
-		b.WriteString(gap(cmd.Description) + "Example:\n" + commandLine(width, cmd.UsageText))
+		gap := lists.If(cmd.Description == "", "", "\n")
+		b.WriteString(gap + "Example:\n" + commandLine(width, cmd.UsageText))
 	}
 	helpCommands(&b, cmd, width)
 	helpFlags(&b, cmd, width)
@@ -64,22 +66,11 @@ func helpPage(app *cli.App, words []string, width int) (string, error) {
 	return b.String(), nil
 }
 
-// gap is the blank line behind a text that is there.
-func gap(text string) string {
-	if text == "" {
-		return ""
-	}
-	return "\n"
-}
-
 func helpCommands(b *strings.Builder, cmd *cli.Command, width int) {
 	if len(cmd.Subcommands) == 0 {
 		return
 	}
-	longest := 0
-	for _, sub := range cmd.Subcommands {
-		longest = max(longest, len(sub.Name))
-	}
+	longest := slices.Max(lists.Each(cmd.Subcommands, func(sub *cli.Command) int { return len(sub.Name) }))
 	b.WriteString("\nCommands:\n")
 	for _, sub := range cmd.Subcommands {
 		lead := fmt.Sprintf("  %-*s  ", longest, sub.Name)
@@ -93,7 +84,7 @@ func helpFlags(b *strings.Builder, cmd *cli.Command, width int) {
 		if i == 0 {
 			b.WriteString("\nFlags:\n")
 		}
-		names := lists.Each(flag.Names(), dashed)
+		names := lists.Each(flag.Names(), func(name string) string { return lists.If(len(name) == 1, "-", "--") + name })
 		slices.Reverse(names)
 		takes, usage := placeholder(flag)
 		fmt.Fprintf(b, "  %s\n", strings.TrimSpace(strings.Join(names, ", ")+" "+takes))
@@ -115,29 +106,19 @@ func placeholder(flag cli.Flag) (takes, usage string) {
 	return takes, strings.Join(parts, "")
 }
 
-func dashed(name string) string {
-	if len(name) == 1 {
-		return "-" + name
-	}
-	return "--" + name
-}
-
 // unknown refuses a command that there is none of, with the nearest one.
 func unknown(cmd *cli.Command, path, word string) error {
-	for _, sub := range cmd.Subcommands {
-		if subcommand(sub, word) != nil {
-			return fmt.Errorf("%s: no command %q; did you mean %s %s?", path, word, sub.Name, word)
-		}
+	has := func(sub *cli.Command) bool { return subcommand(sub, word) != nil }
+	if sub, found := lists.First(cmd.Subcommands, has); found {
+		return fmt.Errorf("%s: no command %q; did you mean %s %s?", path, word, sub.Name, word)
 	}
 	return fmt.Errorf("%s: no command %q; %s", path, word, meant(word, commandNames(cmd)))
 }
 
 // meant asks whether a near name was meant, or lists what there is.
 func meant(typed string, names []string) string {
-	if at := slices.IndexFunc(names, func(n string) bool { return len(typed) > len("--o") && strings.HasPrefix(n, typed) }); at >= 0 {
-		return "did you mean " + names[at] + "?"
-	}
-	if near := evidence.NearMiss(typed, names); near != "" {
+	begun, _ := lists.First(names, func(n string) bool { return len(typed) > len("--o") && strings.HasPrefix(n, typed) })
+	if near := cmp.Or(begun, evidence.NearMiss(typed, names)); near != "" {
 		return "did you mean " + near + "?"
 	}
 	return "choose " + evidence.Either(names)

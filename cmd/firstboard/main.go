@@ -12,6 +12,8 @@ import (
 	"strings"
 
 	"github.com/urfave/cli/v2"
+
+	"firstboard/report/lists"
 )
 
 // Exit codes.
@@ -120,10 +122,7 @@ func withHelp(refusal string, app *cli.App, args []string) string {
 		}
 		page += " " + cmd.Name
 	}
-	if strings.HasSuffix(refusal, "?") {
-		return refusal + " See " + page + " --help"
-	}
-	return refusal + "; see " + page + " --help"
+	return refusal + lists.If(strings.HasSuffix(refusal, "?"), " See ", "; see ") + page + " --help"
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {
@@ -140,7 +139,9 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 			checkCommand(), verifyCommand(), planCommand(), gatherCommand(), logCommand(),
 			climateCommand(), rulesCommand(), calcCommand(), blankCommand(), completionCommand(),
 		},
-		Action:         noCommand,
+		Action: func(c *cli.Context) error {
+			return unknown(&cli.Command{Subcommands: c.App.Commands}, toolName, c.Args().First())
+		},
 		OnUsageError:   usage,
 		ExitErrHandler: func(*cli.Context, error) {},
 	}
@@ -158,7 +159,3 @@ func ours(commands []*cli.Command) {
 }
 
 func usage(_ *cli.Context, err error, _ bool) error { return err }
-
-func noCommand(c *cli.Context) error {
-	return unknown(&cli.Command{Subcommands: c.App.Commands}, toolName, c.Args().First())
-}

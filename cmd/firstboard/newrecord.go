@@ -39,14 +39,10 @@ func filling(rec record.Record, tables []grid.Table, sheets []grid.FieldSheet) f
 	tables = slices.SortedStableFunc(slices.Values(tables), func(a, b grid.Table) int {
 		return slices.Index(order, a.Name) - slices.Index(order, b.Name)
 	})
-	f := fill.Record{
+	return fill.Record{
 		Job: rec.Job, Tool: madeWith(), Sheets: sheets, Tables: tables, Sum: seal.OfTables(tables),
-		Most: untrusted.MostBytes,
+		Forms: lists.Each(tables, forms.For), Most: untrusted.MostBytes,
 	}
-	for _, t := range tables {
-		f.Forms = append(f.Forms, forms.For(t))
-	}
-	return f
 }
 
 // saveTables writes tables as a new folder, which is never made inside the record.

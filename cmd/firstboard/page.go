@@ -13,18 +13,13 @@ import (
 
 	"golang.org/x/image/draw"
 
-	"firstboard/report"
 	"firstboard/report/page"
 	"firstboard/report/untrusted"
 )
 
 // page is all that the web page shows, with photos where their folder is given.
 func (j judged) page(photos string) (page.Page, error) {
-	p := page.Page{
-		Job: j.Job, Record: j.Name, SHA256: j.SHA256, Tool: madeWith(), Seal: j.seal,
-		Decisions: j.decisions, Advice: j.advice, Rules: report.Rules(), Limits: report.LimitLines(j.decisions),
-		Cautions: report.Cautions(),
-	}
+	p := page.Page{Statement: j.statement()}
 	for _, of := range j.Job.Photos {
 		photo := page.Photo{Area: of.Area, File: of.File, Of: of.Of, TakenAt: of.TakenAt.Written}
 		if photos != "" {

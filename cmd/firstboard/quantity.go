@@ -66,12 +66,8 @@ func tempMeasure() measure { return measure{[]evidence.Unit{"F", "C"}, evidence.
 // quantityOf is the flag of the calculations with a name; any other holds a
 // temperature.
 func quantityOf(name string) quantityFlag {
-	for _, f := range quantityFlags() {
-		if f.name == name {
-			return f
-		}
-	}
-	return quantityFlag{name: name, measure: tempMeasure()}
+	known, found := lists.First(quantityFlags(), func(f quantityFlag) bool { return f.name == name })
+	return lists.If(found, known, quantityFlag{name: name, measure: tempMeasure()})
 }
 
 // quantity reads a flag such as 70F or 4 in. A bare number is refused with
@@ -121,12 +117,8 @@ func (m measure) split(text string) (digits string, unit evidence.Unit) {
 	text = strings.TrimSpace(strings.ReplaceAll(text, "°", ""))
 	digits = strings.TrimRight(text[:numberEnd(text)], " ")
 	unit = evidence.Unit(strings.TrimSpace(text[numberEnd(text):]))
-	for _, u := range m.units {
-		if strings.EqualFold(string(u), string(unit)) {
-			return digits, u
-		}
-	}
-	return digits, unit
+	own, found := lists.First(m.units, func(u evidence.Unit) bool { return strings.EqualFold(string(u), string(unit)) })
+	return digits, lists.If(found, own, unit)
 }
 
 // numberEnd is where the number at the head of a text ends.

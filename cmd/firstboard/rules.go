@@ -21,11 +21,7 @@ func rulesCommand() *cli.Command {
 }
 
 func printRule(w io.Writer, rule report.Rule) {
-	title := rule.ID
-	if !rule.Deciding {
-		title += " (advice)"
-	}
-	fmt.Fprintln(w, title)
+	fmt.Fprintln(w, rule.ID+lists.If(rule.Deciding, "", " (advice)"))
 	say(w, rule.Asks, "  ")
 	if rule.Default != "" {
 		say(w, "unless stated otherwise: "+rule.Default, "  ")

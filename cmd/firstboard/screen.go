@@ -5,6 +5,8 @@ import (
 	"os"
 
 	"golang.org/x/term"
+
+	"firstboard/report/lists"
 )
 
 // The columns of what is no terminal, and the fewest that are written to.
@@ -58,12 +60,8 @@ func columnsOf(w io.Writer) int {
 // tinted is a text in blue or orange where the writer shows colors. The text
 // says the same without them.
 func tinted(w io.Writer, text string, good bool) string {
-	s, ok := w.(*screen)
-	switch {
-	case !ok || !s.colors:
+	if s, ok := w.(*screen); !ok || !s.colors {
 		return text
-	case good:
-		return "\x1b[34m" + text + "\x1b[0m"
 	}
-	return "\x1b[38;5;166m" + text + "\x1b[0m"
+	return lists.If(good, "\x1b[34m", "\x1b[38;5;166m") + text + "\x1b[0m"
 }

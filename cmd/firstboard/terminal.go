@@ -28,12 +28,12 @@ func printDecisions(w io.Writer, decisions []report.Decision, advice []ahead.Adv
 // headline is an area's id, name and verdict with why and how long it holds.
 // Why names only the checks that are over a limit, where any is.
 func headline(d report.Decision) string {
-	head := strings.TrimSpace(d.Area.ID+" "+d.Area.Name) + ": " + d.Says()
-	if d.GoodUntil.Shown() {
-		return head + ", good until " + d.GoodUntil.Written
-	}
-	if over := d.Over(); len(over) > 0 {
-		return head + ": " + strings.Join(over, ", ")
+	head, over := strings.TrimSpace(d.Area.ID+" "+d.Area.Name)+": "+d.Says(), d.Over()
+	switch {
+	case d.GoodUntil.Shown():
+		head += ", good until " + d.GoodUntil.Written
+	case len(over) > 0:
+		head += ": " + strings.Join(over, ", ")
 	}
 	return head
 }

@@ -16,6 +16,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 	"firstboard/report/untrusted"
@@ -175,11 +176,7 @@ func givenSeal(c *cli.Context) (string, error) {
 }
 
 func printVerification(w io.Writer, name string, v seal.Verification) {
-	says := "holds"
-	if len(v.Broken) > 0 {
-		says = "does not hold"
-	}
-	say(w, name+": "+says, "")
+	say(w, name+": "+lists.If(len(v.Broken) > 0, "does not hold", "holds"), "")
 	sayEach(w, v.Broken, "    ")
 	sayEach(w, v.Notes, "")
 }

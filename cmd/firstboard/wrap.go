@@ -7,6 +7,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"firstboard/report/lists"
 )
 
 // hanging is by how much further in the lines after the first stand, so that it
@@ -76,7 +78,7 @@ func unbroken(text string) []string {
 	units := []string{"%", "RH", "MC", "CM", "F", "C", "in", "ft", "mm", "cm", "m", "h", "lb", "g", "points"}
 	var words []string
 	measured := false
-	for word := range strings.FieldsSeq(harmless(text)) {
+	for word := range strings.FieldsSeq(strings.Map(harmless, text)) {
 		bare := strings.TrimRight(word, ",.;:)")
 		if measured && slices.Contains(units, bare) {
 			words[len(words)-1] += " " + word
@@ -90,16 +92,9 @@ func unbroken(text string) []string {
 	return words
 }
 
-// harmless is a text without the letters by which a record could give a
+// harmless is a letter of a text, but for those by which a record could give a
 // terminal orders.
-func harmless(text string) string {
-	return strings.Map(func(r rune) rune {
-		if unicode.IsControl(r) && !unicode.IsSpace(r) {
-			return '?'
-		}
-		return r
-	}, text)
-}
+func harmless(r rune) rune { return lists.If(unicode.IsControl(r) && !unicode.IsSpace(r), '?', r) }
 
 // commandLine is a command in lines that a shell takes as one.
 func commandLine(columns int, command string) string {

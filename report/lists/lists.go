@@ -23,6 +23,16 @@ func Where[T any](things []T, holds func(T) bool) []T {
 	return all
 }
 
+// First is the first of some things that a test holds of, a zero value where it
+// holds of none.
+func First[T any](things []T, holds func(T) bool) (first T, found bool) {
+	at := slices.IndexFunc(things, holds)
+	if at < 0 {
+		return first, false
+	}
+	return things[at], true
+}
+
 // Groups are some things by a key of each: the groups in the order of their first
 // things, and the things of a group in theirs.
 func Groups[T any, K comparable](things []T, key func(T) K) [][]T {
@@ -38,6 +48,14 @@ func Groups[T any, K comparable](things []T, key func(T) K) [][]T {
 		all[i] = append(all[i], x)
 	}
 	return all
+}
+
+// If is the first of two things where a condition holds, else the second.
+func If[T any](holds bool, yes, no T) T {
+	if holds {
+		return yes
+	}
+	return no
 }
 
 // Among are those of some things that another list holds too.

@@ -44,3 +44,19 @@ func TestAmongKeepsTheOrder(t *testing.T) {
 		t.Errorf("got %q", got)
 	}
 }
+
+func TestFirstTellsWhetherThereIsOne(t *testing.T) {
+	over := func(least int) func(int) bool { return func(n int) bool { return n > least } }
+	if got, found := lists.First([]int{1, 3, 2, 4}, over(1)); got != 3 || !found {
+		t.Errorf("got %d, %t", got, found)
+	}
+	if got, found := lists.First([]int{1, 3}, over(3)); got != 0 || found {
+		t.Errorf("where none is: %d, %t", got, found)
+	}
+}
+
+func TestIfPicksByTheCondition(t *testing.T) {
+	if yes, no := lists.If(true, "a", "b"), lists.If(false, "a", "b"); yes != "a" || no != "b" {
+		t.Errorf("got %q and %q", yes, no)
+	}
+}

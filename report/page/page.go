@@ -5,25 +5,14 @@ import (
 	"io"
 
 	"firstboard/report"
-	"firstboard/report/ahead"
 	"firstboard/report/evidence"
-	"firstboard/report/limits"
 	"firstboard/report/lists"
 )
 
 // Page is all that the page shows.
 type Page struct {
-	Job       report.Job
-	Record    string // its name
-	SHA256    string // of the record
-	Tool      string // name and version
-	Seal      string
-	Decisions []report.Decision
-	Advice    []ahead.Advice // one a decision
-	Rules     []report.Rule
-	Limits    []limits.Line
-	Cautions  []report.Caution
-	Photos    []Photo
+	report.Statement // with advice on every area
+	Photos           []Photo
 }
 
 // Photo is a picture of the record by name and hash. Data is it scaled down as

@@ -24,11 +24,11 @@ func written(t *testing.T, path string, change func(*report.Job)) (string, []rep
 	}
 	decisions := report.Judge(rec.Job)
 	var out bytes.Buffer
-	p := page.Page{
+	p := page.Page{Statement: report.Statement{
 		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "test", Seal: strings.Repeat("ab", 32), Decisions: decisions,
 		Rules: report.Rules(), Limits: report.LimitLines(decisions), Cautions: report.Cautions(),
 		Advice: make([]ahead.Advice, len(decisions)),
-	}
+	}}
 	if err := page.Write(&out, p); err != nil {
 		t.Fatal(err)
 	}

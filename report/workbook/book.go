@@ -6,7 +6,6 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/grid"
-	"firstboard/report/limits"
 	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 	"firstboard/report/workbook/writer"
@@ -14,18 +13,9 @@ import (
 
 // Book is all that one workbook shows.
 type Book struct {
-	Job       report.Job
-	Record    string       // name of the record
-	SHA256    string       // of the record
-	Tool      string       // name and version
-	Seal      string       // of the tables and the decisions
-	Tables    []grid.Table // the record's tables, copied unchanged
-	Known     []string     // the names of all tables that a record may have
-	Decisions []report.Decision
-	Advice    []ahead.Advice // of the same areas; none where nobody gave any
-	Catalog   []report.Rule
-	Limits    []limits.Line
-	Cautions  []report.Caution
+	report.Statement
+	Tables []grid.Table // the record's tables, copied unchanged
+	Known  []string     // the names of all tables that a record may have
 }
 
 // advice is what was said under an area's verdict, if anything.

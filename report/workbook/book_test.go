@@ -45,7 +45,6 @@ func sample() workbook.Book {
 		Findings: []evidence.Finding{{ID: "slab-rh", Deciding: true, Outcome: evidence.Met, Value: "70", Limit: "75"}},
 	}
 	return workbook.Book{
-		Job: report.Job{Name: "Mill & Yard", Settings: report.DefaultSettings()}, Record: "job", SHA256: "00", Tool: "firstboard 0",
 		Tables: []grid.Table{{
 			Name: "Slab RH", Header: []string{"Area", "Hole", "Read at", "RH (%)", "Note"},
 			Rows: []grid.Row{
@@ -57,9 +56,13 @@ func sample() workbook.Book {
 				{Number: 4, Cells: []grid.Cell{textCell("A/1"), textCell("H3"), {}, numberCell("78.40"), textCell("=1+1")}},
 			},
 		}},
-		Decisions: []report.Decision{wet, dry}, Catalog: []report.Rule{{ID: "slab-rh", Deciding: true}},
-		Limits:   []limits.Line{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
-		Cautions: []report.Caution{{Heading: "Drilling", Sentences: []string{"Find the tendons first."}}},
+		Statement: report.Statement{
+			Job:    report.Job{Name: "Mill & Yard", Settings: report.DefaultSettings()},
+			Record: "job", SHA256: "00", Tool: "firstboard 0",
+			Decisions: []report.Decision{wet, dry}, Rules: []report.Rule{{ID: "slab-rh", Deciding: true}},
+			Limits:   []limits.Line{{Area: "A/1", What: "slab relative humidity", Limit: "75"}},
+			Cautions: []report.Caution{{Heading: "Drilling", Sentences: []string{"Find the tendons first."}}},
+		},
 	}
 }
 

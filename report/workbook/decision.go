@@ -204,7 +204,7 @@ func (d *desk) decisionFoot(n notes) []writer.Row {
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
 			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).",
 			style.Look{Gray: true}),
-		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Catalog),
+		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Rules),
 			d.whereToRead()), style.Look{Gray: true}),
 	)
 	sign := writer.Row{Least: signTall}

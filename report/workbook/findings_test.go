@@ -44,7 +44,7 @@ func drierThan(limit string) evidence.Check[[]evidence.Reading] {
 func withNewCheck(limit string) workbook.Book {
 	b := sample()
 	check := drierThan(limit)
-	b.Catalog = append(b.Catalog, report.Rule{ID: check.ID, Asks: check.Asks, Deciding: true})
+	b.Rules = append(b.Rules, report.Rule{ID: check.ID, Asks: check.Asks, Deciding: true})
 	f := check.Find([]evidence.Reading{readAt(2, "71.50"), readAt(4, "78.40")})
 	d := &b.Decisions[1]
 	d.Area.ID, d.Findings = "B", append(d.Findings, f)

@@ -101,7 +101,7 @@ func (d *desk) checksPage() writer.Page {
 		}})
 	}
 	rows = append(rows, writer.Row{}, writer.Header("Check", "Asks", "Default", "Source", "Standing", "Weight"))
-	for _, r := range d.book.Catalog {
+	for _, r := range d.book.Rules {
 		rows = append(rows, writer.Row{Cells: []writer.Cell{
 			bold(r.ID), writer.Text(r.Asks), writer.Text(r.Default), writer.Text(r.Cite.Source),
 			writer.Text(string(r.Cite.Standing)),

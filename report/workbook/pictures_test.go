@@ -29,10 +29,9 @@ func demonstration(t *testing.T) workbook.Book {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return workbook.Book{
-		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "firstboard 0", Tables: rec.Tables,
-		Decisions: report.Judge(rec.Job)[:2],
-	}
+	return workbook.Book{Tables: rec.Tables, Statement: report.Statement{
+		Job: rec.Job, Record: rec.Name, SHA256: rec.SHA256, Tool: "firstboard 0", Decisions: report.Judge(rec.Job)[:2],
+	}}
 }
 
 // drawnFrom is a reference of a chart with the values it carries.
