@@ -93,15 +93,14 @@ type run struct{ first, end int }
 // runs are the runs among the first readings.
 func (m *meter) runs(n int) []run {
 	var all []run
-	for i := 0; i < n; i++ {
-		if !m.readings[i].out() {
+	for i, x := range m.readings[:n] {
+		if !x.out() {
 			continue
 		}
-		first := i
-		for i < n && m.readings[i].out() {
-			i++
+		if i == 0 || !m.readings[i-1].out() {
+			all = append(all, run{first: i})
 		}
-		all = append(all, run{first, i})
+		all[len(all)-1].end = i + 1
 	}
 	return all
 }
