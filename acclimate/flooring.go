@@ -44,10 +44,10 @@ func (r Room) onBoards(judge func(lots []wood.Lot, target Target) evidence.Findi
 		return evidence.Unneeded("%s", r.Boards.NoFlooring)
 	}
 	target, lots := TargetOf(r.Service), r.Boards.Lots()
-	switch {
-	case len(lots) == 0:
+	if len(lots) == 0 {
 		return evidence.Unshown("%s", r.Boards.NoBoard())
-	case target.Lack != "":
+	}
+	if target.Lack != "" {
 		return evidence.Unshown("the target is not known: %s", target.Lack)
 	}
 	return judge(lots, target)

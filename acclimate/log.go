@@ -154,10 +154,10 @@ func after(rows []*Air, t time.Time) int {
 
 // merged joins two lists in order of time, without copying where one is empty.
 func merged(a, b []*Air) []*Air {
-	switch {
-	case len(b) == 0:
+	if len(b) == 0 {
 		return a
-	case len(a) == 0:
+	}
+	if len(a) == 0 {
 		return b
 	}
 	var all []*Air

@@ -99,10 +99,10 @@ func size(sizes []evidence.Reading) evidence.Working {
 // written is the size as it is told.
 func (f Floor) written() evidence.Reading {
 	w := size(f.Sizes)
-	switch {
-	case !w.Shown():
+	if !w.Shown() {
 		return evidence.Reading{}
-	case len(f.Sizes) == 1:
+	}
+	if len(f.Sizes) == 1 {
 		return f.Sizes[0]
 	}
 	return evidence.Reading{Written: w.Value.Text(), Value: w.Value.Decimal(), Unit: w.Unit}

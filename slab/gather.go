@@ -68,10 +68,10 @@ func gather[T any](f Floor, rows []T, t table[T], since reset) gathered[T] {
 		g.groups[i].part(t)
 	}
 	slices.SortFunc(g.groups, func(a, b group[T]) int {
-		switch {
-		case a.own == b.own:
+		if a.own == b.own {
 			return evidence.Order(a.Name, b.Name)
-		case a.own:
+		}
+		if a.own {
 			return -1
 		}
 		return 1

@@ -22,8 +22,7 @@ func levelChecks() []evidence.Check[Floor] {
 		{
 			ID: "slab-age", Deciding: true, Judge: slabAge,
 			Advises: func(f Floor) bool { return f.Loose && !f.StatesRH },
-			Asks: "wood flooring over a slab: was the slab placed " + LeastAge().String() +
-				" or more before installing?",
+			Asks:    fmt.Sprintf("wood flooring over a slab: was the slab placed %s or more before installing?", LeastAge()),
 			Default: LeastAge().String(),
 			Cite:    evidence.Cite{Source: "NWFA guidelines 2019", Standing: evidence.Recalled},
 		},
@@ -31,28 +30,36 @@ func levelChecks() []evidence.Check[Floor] {
 }
 
 func grade(f Floor) evidence.Finding {
-	found := evidence.Finding{Evidence: rowOf(f.Place)}
-	switch {
-	case f.NoSlab != "":
+	if f.NoSlab != "" {
 		return evidence.Unneeded("%s", f.NoSlab)
-	case f.Kind == "" && f.SolidWood:
-		found.Reason = "whether the slab lies below grade is not recorded; write its Slab kind"
-		return found
-	case f.Kind != BelowGrade:
-		return evidence.Unneeded("the slab does not lie below grade")
-	case f.BelowGrade == "yes":
-		found.Outcome, found.Reason = evidence.Met,
-			"the slab lies below grade, and the flooring's manufacturer allows it there"
-	case f.SolidWood:
-		found.Outcome = evidence.NotMet
-		found.Reason = "the slab lies below grade: solid wood is not installed there unless its manufacturer says so (Products, Below grade: yes)"
-	case f.BelowGrade == "no":
-		found.Outcome = evidence.NotMet
-		found.Reason = "the slab lies below grade, and the flooring's manufacturer does not allow it there"
-	default:
-		found.Reason = "the slab lies below grade, and whether the flooring may be installed there was not looked up (Products, Below grade)"
 	}
-	return found
+	if f.Kind == "" && f.SolidWood {
+		return evidence.Finding{
+			Reason:   "whether the slab lies below grade is not recorded; write its Slab kind",
+			Evidence: rowOf(f.Place),
+		}
+	}
+	if f.Kind != BelowGrade {
+		return evidence.Unneeded("the slab does not lie below grade")
+	}
+	outcome, why := f.allowed()
+	return evidence.Finding{Outcome: outcome, Reason: "the slab lies below grade" + why, Evidence: rowOf(f.Place)}
+}
+
+// allowed is whether the flooring may be installed below grade, and why.
+func (f Floor) allowed() (evidence.Outcome, string) {
+	if f.BelowGrade == "yes" {
+		return evidence.Met, ", and the flooring's manufacturer allows it there"
+	}
+	if f.SolidWood {
+		return evidence.NotMet,
+			": solid wood is not installed there unless its manufacturer says so (Products, Below grade: yes)"
+	}
+	if f.BelowGrade == "no" {
+		return evidence.NotMet, ", and the flooring's manufacturer does not allow it there"
+	}
+	return evidence.NotShown,
+		", and whether the flooring may be installed there was not looked up (Products, Below grade)"
 }
 
 // What lies under a slab, as it is typed.
@@ -62,26 +69,32 @@ const (
 )
 
 func retarder(f Floor) evidence.Finding {
-	found := evidence.Finding{Outcome: evidence.Met, Evidence: rowOf(f.Place)}
-	switch {
-	case f.NoSlab != "":
+	if f.NoSlab != "" {
 		return evidence.Unneeded("%s", f.NoSlab)
-	case !f.onGround():
-		return evidence.Unneeded("the slab is of the kind %s; one on or below grade would make it needed", f.Kind)
-	case f.Membrane != "":
-		found.Reason = "the flooring system has a membrane, " + f.Membrane
-	case f.Under == underRetarder:
-		found.Reason = "there is a vapor retarder under the slab"
-	case f.Under == underNone:
-		found.Outcome, found.Reason = evidence.NotMet,
-			"there is no vapor retarder under the slab, and no membrane in the flooring system"
-	case f.Under == "":
-		found.Outcome = evidence.NotShown
-		found.Reason = "what lies under the slab is not recorded; write unknown in Under slab where nobody knows"
-	default:
-		found.Reason = "it is not known whether there is a vapor retarder under the slab"
 	}
-	return found
+	if !f.onGround() {
+		return evidence.Unneeded("the slab is of the kind %s; one on or below grade would make it needed", f.Kind)
+	}
+	outcome, why := f.retarded()
+	return evidence.Finding{Outcome: outcome, Reason: why, Evidence: rowOf(f.Place)}
+}
+
+// retarded is whether vapor from the ground is held back, and by what. That
+// nobody knows what lies under the slab is an answer, and stops nothing.
+func (f Floor) retarded() (evidence.Outcome, string) {
+	if f.Membrane != "" {
+		return evidence.Met, "the flooring system has a membrane, " + f.Membrane
+	}
+	switch f.Under {
+	case underRetarder:
+		return evidence.Met, "there is a vapor retarder under the slab"
+	case underNone:
+		return evidence.NotMet, "there is no vapor retarder under the slab, and no membrane in the flooring system"
+	case "":
+		return evidence.NotShown,
+			"what lies under the slab is not recorded; write unknown in Under slab where nobody knows"
+	}
+	return evidence.Met, "it is not known whether there is a vapor retarder under the slab"
 }
 
 // LeastAge is how old a slab is before wood goes over it: 30 days (NWFA,

@@ -24,10 +24,10 @@ func belowCheck() evidence.Check[Floor] {
 }
 
 func belowDry(f Floor) evidence.Finding {
-	switch {
-	case f.NoBelow != "":
+	if f.NoBelow != "" {
 		return evidence.Unneeded("%s", f.NoBelow)
-	case f.BelowUnknown:
+	}
+	if f.BelowUnknown {
 		return evidence.Unshown("what lies below the floor is not recorded")
 	}
 	limit := f.joistLimit()

@@ -1,6 +1,7 @@
 package wood
 
 import (
+	"cmp"
 	"fmt"
 
 	"firstboard/report/evidence"
@@ -22,12 +23,7 @@ func difference(f Floor) evidence.Finding {
 // values: the two most distant pairs where something was read twice at once.
 func (f Floor) apart(lot Lot, boards, sub Span, u *evidence.Uncertainty) []evidence.Item {
 	it := evidence.Item{Name: lot.Title(), Limit: f.Difference, U: u, Place: lot.FirstPlace()}
-	switch {
-	case boards.Lack != "":
-		it.Lack = boards.Lack
-		return []evidence.Item{it}
-	case sub.Lack != "":
-		it.Lack = sub.Lack
+	if it.Lack = cmp.Or(boards.Lack, sub.Lack); it.Lack != "" {
 		return []evidence.Item{it}
 	}
 	items := []evidence.Item{pair(it, boards.High, sub.Low)}

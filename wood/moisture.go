@@ -40,10 +40,10 @@ func MoistureOf(r Row, flooringSpecies string) Moisture {
 	if evidence.Key(species) == "" && r.Of == OfFlooring {
 		species = flooringSpecies
 	}
-	switch lack := unreadable(r, species); {
-	case lack != "":
+	if lack := unreadable(r, species); lack != "" {
 		return Moisture{Lack: lack}
-	case r.Method != Pin:
+	}
+	if r.Method != Pin {
 		return asRead(r)
 	}
 	return correct(r, species)

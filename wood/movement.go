@@ -71,13 +71,14 @@ const (
 // S it follows from the coefficient, which is that form at 10 %. An installed
 // floor moves as much as a loose board (FPL): there is no discount.
 func Movement(width, coefficient, shrinkage, fromPct, toPct float64) (float64, error) {
-	switch {
-	case !(width > 0):
+	if !(width > 0) {
 		return 0, fmt.Errorf("a width of %.6g is not above 0", width)
-	case !(coefficient > 0 && coefficient < 0.02):
+	}
+	if !(coefficient > 0 && coefficient < 0.02) {
 		return 0, fmt.Errorf("a coefficient of %.6g is no fraction of the width per 1 %% of moisture content",
 			coefficient)
-	case !(fromPct >= 0 && fromPct <= saturated && toPct >= 0 && toPct <= saturated):
+	}
+	if !(fromPct >= 0 && fromPct <= saturated && toPct >= 0 && toPct <= saturated) {
 		return 0, fmt.Errorf("from %.6g to %.6g %% moisture content leaves 0 to 30 %%, where wood moves", fromPct,
 			toPct)
 	}

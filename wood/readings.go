@@ -57,10 +57,10 @@ func median(pieces [][]evidence.Item) (mid evidence.Working, known bool) {
 }
 
 func boardsMC(f Floor) evidence.Finding {
-	switch {
-	case f.NoFlooring != "":
+	if f.NoFlooring != "" {
 		return evidence.Unneeded("%s", f.NoFlooring)
-	case !f.Flooring.Shown():
+	}
+	if !f.Flooring.Shown() {
 		return evidence.Unneeded("no product states a moisture content for the flooring")
 	}
 	var items []evidence.Item

@@ -44,10 +44,10 @@ type Span struct {
 
 // Each is the mean, or both where the lowest and the highest differ.
 func (s Span) Each() []evidence.Working {
-	switch {
-	case s.Lack != "":
+	if s.Lack != "" {
 		return nil
-	case s.Low.Value.Equal(s.High.Value):
+	}
+	if s.Low.Value.Equal(s.High.Value) {
 		return []evidence.Working{s.Low}
 	}
 	return []evidence.Working{s.Low, s.High}

@@ -16,12 +16,13 @@ import (
 // range is an error.
 func Water(areaM2, thicknessMM, gravity, fromPct, toPct float64) (kg float64, err error) {
 	const heaviest = 1.5 // the wood substance itself
-	switch {
-	case !(areaM2 > 0 && thicknessMM > 0):
+	if !(areaM2 > 0 && thicknessMM > 0) {
 		return 0, fmt.Errorf("no wood is %.6g m2 at %.6g mm", areaM2, thicknessMM)
-	case !(gravity > 0 && gravity <= heaviest):
+	}
+	if !(gravity > 0 && gravity <= heaviest) {
 		return 0, fmt.Errorf("no wood has a specific gravity of %.6g", gravity)
-	case !(fromPct >= 0 && fromPct <= 200 && toPct >= 0 && toPct <= 200):
+	}
+	if !(fromPct >= 0 && fromPct <= 200 && toPct >= 0 && toPct <= 200) {
 		return 0, fmt.Errorf("from %.6g to %.6g %% MC leaves 0 to 200 %%", fromPct, toPct)
 	}
 	return areaM2 * thicknessMM * gravity * (toPct - fromPct) / 100, nil

@@ -213,8 +213,7 @@ func (e Exact) Round(places int) Exact {
 	scale := new(big.Rat).SetInt(new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(places)), nil))
 	x := new(big.Rat).Mul(e.rat(), scale)
 	q, m := new(big.Int).DivMod(x.Num(), x.Denom(), new(big.Int))
-	switch twice := m.Lsh(m, 1).Cmp(x.Denom()); {
-	case twice > 0, twice == 0 && q.Bit(0) == 1:
+	if twice := m.Lsh(m, 1).Cmp(x.Denom()); twice > 0 || twice == 0 && q.Bit(0) == 1 {
 		q.Add(q, big.NewInt(1))
 	}
 	return ofRat(new(big.Rat).Quo(new(big.Rat).SetInt(q), scale))

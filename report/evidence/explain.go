@@ -65,10 +65,10 @@ func (w Working) line() string {
 
 // from is the cell that a figure was typed in, or the step that gives it.
 func (w Working) from() string {
-	switch {
-	case w.Place != nil:
+	if w.Place != nil {
 		return ", " + w.Place.String()
-	case w.Op == OpStated || w.Op == OpTyped || w.Op == OpMoment:
+	}
+	if w.Op == OpStated || w.Op == OpTyped || w.Op == OpMoment {
 		return ""
 	}
 	return ", " + w.step()

@@ -160,10 +160,10 @@ func (t Tally) Find(size Reading) Finding {
 // make it enough, they stand in the sum and leave it not shown.
 func (t Tally) worked() Worked {
 	w := AtLeastSo(CountOf(t.Unit, t.Counted...), t.Needed, 0)
-	switch {
-	case len(t.Counted)+t.Unusable == 0:
+	if len(t.Counted)+t.Unusable == 0 {
 		w.Room = Working{}
-	case t.Unusable > 0 && w.Room.Value.Sign() < 0:
+	}
+	if t.Unusable > 0 && w.Room.Value.Sign() < 0 {
 		w.Unusable = t.Unusable
 		unusable := Stated("unusable", Whole(t.Unusable), t.Unit)
 		w.Room = Less(Total(w.Value, unusable), t.Needed)
@@ -174,12 +174,13 @@ func (t Tally) worked() Worked {
 // Enough answers a count: met if enough are usable; not shown if only the
 // unusable make it enough, or there is nothing at all; otherwise not met.
 func Enough(usable, unusable, needed int) Outcome {
-	switch {
-	case usable+unusable == 0:
+	if usable+unusable == 0 {
 		return NotShown
-	case usable >= needed:
+	}
+	if usable >= needed {
 		return Met
-	case usable+unusable >= needed:
+	}
+	if usable+unusable >= needed {
 		return NotShown
 	}
 	return NotMet

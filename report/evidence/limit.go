@@ -108,12 +108,7 @@ func Stricter(a, b Bound) Bound { return pick(a, b, -1) }
 func Higher(a, b Bound) Bound { return pick(a, b, 1) }
 
 func pick(a, b Bound, side int) Bound {
-	switch {
-	case !b.Shown():
-		return a
-	case !a.Shown():
-		return b
-	case b.Number.In(a.Number.Unit).Cmp(a.Number.Exact()) == side:
+	if b.Shown() && (!a.Shown() || b.Number.In(a.Number.Unit).Cmp(a.Number.Exact()) == side) {
 		return b
 	}
 	return a

@@ -10,10 +10,10 @@ import (
 // holes: H4, 87.9 % RH (limit 85 %, GLUE-W)".
 func (w Item) reason(usable []Item, acc Acceptance) string {
 	s := w.among(usable) + w.inWords(usable) + " (" + w.Limit.clause() + ")"
-	switch {
-	case w.U == nil || !w.U.Known:
+	if w.U == nil || !w.U.Known {
 		return s
-	case acc.Guarded:
+	}
+	if acc.Guarded {
 		return s + fmt.Sprintf(", its uncertainty of %s counted against it", join(w.U.Value.Short(), w.Limit.Unit()))
 	}
 	if room, _, bounded := w.margin(acc); bounded && room.Sign() >= 0 && room.Cmp(w.U.Value) < 0 {
@@ -87,8 +87,7 @@ func noun(items []Item) string {
 
 // named says whether a word is a name and no noun.
 func named(word string) bool {
-	return strings.IndexFunc(word, func(r rune) bool { return unicode.IsUpper(r) || unicode.IsDigit(r) }) == 0 ||
-		strings.ContainsFunc(word, unicode.IsDigit)
+	return strings.IndexFunc(word, unicode.IsUpper) == 0 || strings.ContainsFunc(word, unicode.IsDigit)
 }
 
 func plural(things string) string {

@@ -167,14 +167,14 @@ func parted(items []Item, acc Acceptance) (ordered []Item, broken, usable int) {
 }
 
 func answer(broken, lacking, good, usable []Item, acc Acceptance) Finding {
-	switch {
-	case len(broken) > 0:
+	if len(broken) > 0 {
 		f := tell(NotMet, broken, usable, acc)
 		if also := others(worst(broken), broken, noun(usable)); also != "" {
 			f.Reason += "; also " + broken[0].Limit.beyond() + ": " + also
 		}
 		return f
-	case len(lacking) > 0:
+	}
+	if len(lacking) > 0 {
 		f := lackFinding(lacking, acc)
 		if len(good) > 0 {
 			f.Value = worst(good).Written

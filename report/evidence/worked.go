@@ -14,12 +14,10 @@ type Worked struct {
 // Outcome is the answer that the figures give by themselves: not met where a
 // value breaks its limit, not shown where one cannot be used or there is none.
 func (w Worked) Outcome() Outcome {
-	switch {
-	case !w.Room.Shown():
-		return NotShown
-	case w.Room.Value.Sign() < 0:
+	if w.Room.Value.Sign() < 0 {
 		return NotMet
-	case w.Unusable > 0:
+	}
+	if w.Unusable > 0 || !w.Room.Shown() {
 		return NotShown
 	}
 	return Met
