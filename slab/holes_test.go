@@ -2,6 +2,7 @@ package slab_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"firstboard/report/evidence"
@@ -79,6 +80,10 @@ func TestZone(t *testing.T) {
 		{"a blank size", two("", evidence.SquareFoot), evidence.NotShown},
 	}.hold(t, "slab-holes")
 	f := sound()
+	f.Sizes[0] = num("500.0", evidence.SquareFoot)
+	if got := find(t, f, "slab-holes").Reason; !strings.HasSuffix(got, " on 500.0 ft2") {
+		t.Errorf("one size is told as it was typed, not: %s", got)
+	}
 	two("500", evidence.SquareFoot)(&f)
 	if got := find(t, f, "slab-holes"); got.Value != "3" || got.Reason != "3 holes usable; 3 are asked for on 1000 ft2" {
 		t.Errorf("%s: %s", got.Value, got.Reason)
@@ -140,10 +145,18 @@ func TestEdge(t *testing.T) {
 		{"water", func(f *slab.Floor) { f.Wet = clock("03-04 00:00").First }, evidence.NotShown},
 		{"no wall", func(f *slab.Floor) { f.ExteriorWalls = num("0", evidence.None) }, evidence.NotNeeded},
 		{"a blank", func(f *slab.Floor) { f.ExteriorWalls = evidence.Reading{} }, evidence.NotShown},
+		{"a blank where no hole is needed", func(f *slab.Floor) {
+			f.ExteriorWalls, f.NoHoles = evidence.Reading{}, "no"
+		}, evidence.NotNeeded},
 		{"suspended", func(f *slab.Floor) { f.Kind = "suspended" }, evidence.NotNeeded},
 		{"on grade", func(f *slab.Floor) { f.Kind = slab.OnGrade }, evidence.Met},
 		{"below grade", func(f *slab.Floor) { f.Kind = slab.BelowGrade }, evidence.Met},
 	}.hold(t, "slab-edge")
+	f := sound()
+	far(&f)
+	if got := find(t, f, "slab-edge").Worked.Value; len(got.Args) != 3 || got.Args[2].Value.Text() != "3.1" {
+		t.Errorf("beside 0 and 3 ft the nearest hole at 3.1 ft is told, and not %v", got)
+	}
 }
 
 // Of several walls each is named by a hole near it.

@@ -134,13 +134,13 @@ func TestUnused(t *testing.T) {
 	cm.ReadAt = clock("03-01 07:00")
 	f.Carbides = append(f.Carbides, cm)
 	dish := f.Dishes[0]
-	dish.SetAt, dish.RetrievedAt = clock("02-27 07:00"), clock("03-01 07:00")
+	dish.SetAt, dish.RetrievedAt = clock("02-27 07:00"), clock("03-02 07:00") // only holes are judged for a day
 	f.Dishes = append(f.Dishes, dish)
 	test := slab.Other{Test: "drop", Spot: "W1", ReadAt: clock("03-01 07:00")}
 	later := test
 	later.ReadAt = clock("03-02 07:00")
 	f.Others = []slab.Other{test, later, {Test: "drop", ReadAt: clock("03-01 07:00")}}
-	f.Scans = []slab.Scan{{ReadAt: clock("02-20 07:00")}, {ReadAt: clock("03-01 07:00")}, {Over: "oak"}}
+	f.Scans = []slab.Scan{{ReadAt: clock("02-20 07:00")}, {ReadAt: clock("03-01 07:00")}, {}, {Over: "oak"}}
 	want := []evidence.Unused{
 		{Table: "Slab RH", Rows: 2, Why: "history of a hole"},
 		{Table: "Slab RH", Rows: 1, Why: "before water"},

@@ -1,6 +1,7 @@
 package slab_test
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -217,20 +218,21 @@ func TestRetarder(t *testing.T) {
 	for _, c := range []struct {
 		kind, under, membrane string
 		want                  evidence.Outcome
+		says                  string
 	}{
-		{"", "retarder", "", evidence.Met},
-		{"", "none", "", evidence.NotMet},
-		{"", "none", "MEM", evidence.Met},
-		{"", "", "MEM", evidence.Met},
-		{"", "unknown", "", evidence.Met},
-		{"", "", "", evidence.NotShown},
-		{slab.BelowGrade, "none", "", evidence.NotMet},
-		{slab.OnGrade, "none", "", evidence.NotMet},
-		{"metal deck", "none", "", evidence.NotNeeded},
+		{"", "retarder", "", evidence.Met, "there is a vapor retarder"},
+		{"", "none", "", evidence.NotMet, "there is no vapor retarder"},
+		{"", "none", "MEM", evidence.Met, "a membrane, MEM"},
+		{"", "", "MEM", evidence.Met, "a membrane, MEM"},
+		{"", "unknown", "", evidence.Met, "it is not known"},
+		{"", "", "", evidence.NotShown, "is not recorded"},
+		{slab.BelowGrade, "none", "", evidence.NotMet, "there is no vapor retarder"},
+		{slab.OnGrade, "none", "", evidence.NotMet, "there is no vapor retarder"},
+		{"metal deck", "none", "", evidence.NotNeeded, "of the kind metal deck"},
 	} {
 		f := sound()
 		f.Kind, f.Under, f.Membrane = c.kind, c.under, c.membrane
-		if got := find(t, f, "retarder"); got.Outcome != c.want {
+		if got := find(t, f, "retarder"); got.Outcome != c.want || !strings.Contains(got.Reason, c.says) {
 			t.Errorf("%+v: %s (%s)", c, got.Outcome, got.Reason)
 		}
 		f.NoSlab = "wood"

@@ -67,6 +67,11 @@ func TestWhatAReadingSays(t *testing.T) {
 			t.Errorf("%s stands as read, and is %v", c.reading, m)
 		}
 	}
+	r := board("B1", 0, "8")
+	r.Method, r.Scale, r.Species = wood.Pin, "", "plywood"
+	if m := wood.MoistureOf(r, ""); m.Lack != "the meter's setting for a plywood panel is not recorded" {
+		t.Errorf("plywood without a scale: %s", m.Lack)
+	}
 }
 
 // Flooring without a species is of the flooring's; a subfloor is not.
