@@ -89,8 +89,11 @@ func (r AirRows) States() []evidence.AirState {
 	last := int64(-1)
 	for _, a := range r.Timed() {
 		at := a.ReadAt.First.Unix()
+		if at/hour == last {
+			continue
+		}
 		rh := a.Humidity()
-		if at/hour == last || !a.Temp.Shown() || !rh.Shown() {
+		if !a.Temp.Shown() || !rh.Shown() {
 			continue
 		}
 		last = at / hour

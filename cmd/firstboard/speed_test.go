@@ -1,8 +1,10 @@
 package main
 
 import (
+	"encoding/csv"
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
 	"strconv"
 	"testing"
@@ -36,6 +38,59 @@ func longLog(b testing.TB, rows int) string {
 		b.Fatal(err)
 	}
 	return dir
+}
+
+// BenchmarkSharedLog checks the demonstration with 200,000 rows of air, of each area
+// and of the whole site in turn. The ratio is what that costs in passes of the
+// standard library's reader over the same file.
+func BenchmarkSharedLog(b *testing.B) {
+	const rows = 200_000
+	tables, err := readTables(filepath.Join("..", "..", "testdata", "jobs", "millrace"))
+	if err != nil {
+		b.Fatal(err)
+	}
+	air := [][]string{{"Area", "Read at", "Temp (F)", "RH (%)", "Instrument"}}
+	for i := range rows {
+		air = append(air, []string{
+			[]string{"", "A1", "A2", "A3", "A4", "A5"}[i%6], minute(rows - i),
+			fmt.Sprintf("%.1f", 69+float64(i%20)/10), fmt.Sprintf("%.1f", 38+float64(i%40)/10), "AL1",
+		})
+	}
+	tables["air.csv"] = air
+	dir := b.TempDir()
+	if err := tables.write(dir); err != nil {
+		b.Fatal(err)
+	}
+	var check, pass time.Duration
+	for b.Loop() {
+		began := time.Now()
+		if code := run([]string{toolName, "check", dir}, io.Discard, io.Discard); code > exitNoGo {
+			b.Fatalf("exit code %d", code)
+		}
+		check += time.Since(began)
+		began = time.Now()
+		barePass(b, filepath.Join(dir, "air.csv"))
+		pass += time.Since(began)
+	}
+	b.ReportMetric(check.Seconds()/float64(b.N), "check-s")
+	b.ReportMetric(pass.Seconds()/float64(b.N), "pass-s")
+	b.ReportMetric(check.Seconds()/pass.Seconds(), "ratio")
+}
+
+// barePass reads a CSV file row by row.
+func barePass(b *testing.B, path string) {
+	f, err := os.Open(path)
+	if err != nil {
+		b.Fatal(err)
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	for err = error(nil); err == nil; {
+		_, err = r.Read()
+	}
+	if err != io.EOF {
+		b.Fatal(err)
+	}
 }
 
 // BenchmarkLongLog checks a record with 200,000 rows of air without and with a

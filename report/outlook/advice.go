@@ -29,7 +29,8 @@ func Of(d report.Decision) ahead.Outlook {
 // Ahead is when the slab and the boards of an area are ready, and what the air
 // must do.
 func Ahead(d report.Decision) ahead.Outlook {
-	return ahead.Outlook{Slab: slabOf(d.Site), Boards: boardsOf(d.Site), Air: airOf(d.Site)}
+	air := d.Site.Room.Air.States()
+	return ahead.Outlook{Slab: slabOf(d.Site, air), Boards: boardsOf(d.Site, air), Air: airOf(d.Site, air)}
 }
 
 // damageOf is what the checks that an area does not meet are known to damage.

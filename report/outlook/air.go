@@ -16,8 +16,8 @@ import (
 // airOf is the air that brings the boards of an area to their target, at the
 // temperature that the air has had, and the water that boards and subfloor give
 // up or take in on the way; nil where the target or the air is not known.
-func airOf(s report.Site) *ahead.Air {
-	target, air := acclimate.TargetOf(s.Room.Service), s.Room.Air.States()
+func airOf(s report.Site, air []evidence.AirState) *ahead.Air {
+	target := acclimate.TargetOf(s.Room.Service)
 	if s.Wood.NoFlooring != "" || target.Lack != "" || len(air) == 0 {
 		return nil
 	}

@@ -10,12 +10,12 @@ import (
 )
 
 // boardsOf is when each lot of an area is within tolerance of its target.
-func boardsOf(s report.Site) []ahead.Boards {
+func boardsOf(s report.Site, air []evidence.AirState) []ahead.Boards {
 	all := []ahead.Boards{}
 	if s.Wood.NoFlooring != "" {
 		return all
 	}
-	target, air := acclimate.TargetOf(s.Room.Service), s.Room.Air.States()
+	target := acclimate.TargetOf(s.Room.Service)
 	for _, lot := range s.Wood.Lots() {
 		all = append(all, boardsOutlook(s, lot, target, air))
 	}

@@ -18,7 +18,7 @@ import (
 const mostForecast = 9
 
 // slabOf is when the slowest hole of an area is at its limit.
-func slabOf(s report.Site) ahead.Slab {
+func slabOf(s report.Site, air []evidence.AirState) ahead.Slab {
 	limit := s.Slab.RH.Most.Number
 	none := func(why string) ahead.Slab {
 		return ahead.Slab{Status: evidence.Unasked, Standing: evidence.Derived, Why: why}
@@ -39,17 +39,18 @@ func slabOf(s report.Site) ahead.Slab {
 			Status: evidence.Unread, LimitPct: limit.Written, Standing: evidence.Derived, Why: "no hole was read",
 		}
 	}
-	return worst(forecasts(s, holes, limit))
+	return worst(forecasts(s, holes, air, limit))
 }
 
 // forecasts are those of the holes over their limit, the slowest by a straight
 // line first, or of the highest where all are at it.
-func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], limit evidence.Reading) []ahead.Slab {
+func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], air []evidence.AirState, limit evidence.Reading,
+) []ahead.Slab {
 	type named struct {
 		drying.Hole
 		name string
 	}
-	air, start := s.Room.Air.States(), began(s)
+	start := began(s)
 	over := lists.Each(holes, func(h evidence.Judged[slab.Hole]) named {
 		return named{holeOf(s, h, start, air, limit), h.Name}
 	})

@@ -11,17 +11,19 @@ import (
 
 // lines are a table in its canonical form, a line a row: first the names of
 // its columns, then each row behind its number. Columns without a name hold
-// nothing and are left out. Kinds are not told: a column has but one.
-func lines(t grid.Table) iter.Seq[string] {
-	return func(yield func(string) bool) {
+// nothing and are left out. Kinds are not told: a column has but one. A line holds
+// until the next.
+func lines(t grid.Table) iter.Seq[[]byte] {
+	return func(yield func([]byte) bool) {
 		names, at := columns(t)
-		if !yield(line(append([]string{"row"}, names...))) {
+		all := append([]string{"row"}, names...)
+		text := line(nil, all)
+		if !yield(text) {
 			return
 		}
-		var all []string
 		for _, r := range t.Rows {
 			all = fields(r, append(all[:0], strconv.Itoa(r.Number)), at)
-			if !yield(line(all)) {
+			if text = line(text[:0], all); !yield(text) {
 				return
 			}
 		}
@@ -91,6 +93,9 @@ func isTidy(s string) bool {
 // keeps them.
 func loose(s string) string {
 	s = tidied(s)
+	if !strings.Contains(s, "0") {
+		return s
+	}
 	var b strings.Builder
 	for s != "" {
 		n := len(s) - len(strings.TrimLeft(s, "0123456789"))
@@ -118,20 +123,16 @@ func withoutZeros(part string) string {
 	return ""
 }
 
-// line joins fields. Blank ones at its end are left out.
-func line(fields []string) string {
+// line adds fields as a line. Blank ones at its end are left out.
+func line(to []byte, fields []string) []byte {
 	for len(fields) > 0 && fields[len(fields)-1] == "" {
 		fields = fields[:len(fields)-1]
 	}
-	var b strings.Builder
 	for i, f := range fields {
 		if i > 0 {
-			b.WriteByte('|')
+			to = append(to, '|')
 		}
-		if strings.ContainsAny(f, `\|`) {
-			f = strings.ReplaceAll(strings.ReplaceAll(f, `\`, `\\`), "|", `\|`)
-		}
-		b.WriteString(f)
+		to = append(to, strings.ReplaceAll(strings.ReplaceAll(f, `\`, `\\`), "|", `\|`)...)
 	}
-	return b.String()
+	return to
 }

@@ -28,7 +28,7 @@ func Of(tool string, tables []grid.Table, a report.Answer) string {
 		}
 		write(h, []string{"table", t.Name})
 		for l := range lines(t) {
-			_, _ = io.WriteString(h, l+"\n")
+			h.Write(append(l, '\n'))
 		}
 	}
 	j := a.Job
@@ -52,7 +52,7 @@ func OfTables(tables []grid.Table) string {
 	for _, t := range slices.SortedFunc(slices.Values(tables), byName) {
 		write(h, []string{"table", t.Name})
 		for l := range lines(t) {
-			_, _ = io.WriteString(h, loose(l)+"\n")
+			_, _ = io.WriteString(h, loose(string(l))+"\n")
 		}
 	}
 	return hex.EncodeToString(h.Sum(nil))
@@ -65,7 +65,7 @@ func write(w io.Writer, fields []string) {
 	for i := range fields {
 		fields[i] = loose(fields[i])
 	}
-	_, _ = io.WriteString(w, line(fields)+"\n")
+	_, _ = w.Write(append(line(nil, fields), '\n'))
 }
 
 func decided(d report.AreaAnswer) [][]string {
@@ -111,12 +111,11 @@ func Typed(was, now, kept []grid.Table) []string {
 				continue
 			}
 			for l := range lines(o) {
-				known[l] = true
+				known[string(l)] = true
 			}
 		}
 		for l := range lines(t) {
-			if !known[l] && !strings.HasPrefix(l, "row|") {
-				number, _, _ := strings.Cut(l, "|")
+			if number, _, _ := strings.Cut(string(l), "|"); !known[string(l)] && number != "row" {
 				all = append(all, t.Name+" row "+number)
 			}
 		}

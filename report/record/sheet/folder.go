@@ -205,7 +205,7 @@ func (s *Table) line(header bool, number int, fields []string) error {
 		} else {
 			err = s.put(number, i, grid.Cell{Kind: grid.TextCell, Text: fromCSV(f)})
 		}
-		if strings.ContainsAny(f, "\r\n") {
+		if strings.Contains(f, "\n") || strings.Contains(f, "\r") {
 			s.Broken = append(s.Broken, Stray{number, i, f})
 		}
 		if err != nil {
