@@ -78,6 +78,10 @@ func longers() []longer {
 			probes(t, "RH probe", n)
 			t.copies("slab-rh.csv", n, func(i int) map[string]string { return hole(fmt.Sprint("Q", i))(i) })
 		}},
+		{"holes without an instrument beside probes", glued, func(t tables, n int) {
+			probes(t, "RH probe", n)
+			t.copies("slab-rh.csv", n, hole(""))
+		}},
 		{"rows of one hole", glued, func(t tables, n int) {
 			t.copies("slab-rh.csv", n, func(i int) map[string]string { return map[string]string{"Read at": minute(i)} })
 		}},

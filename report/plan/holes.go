@@ -73,7 +73,7 @@ func (p *planner) spoiltHole(h slab.Hole) string {
 	if !h.ReadAt.Shown() {
 		return ""
 	}
-	return p.ofEach(anRHProbe(), h.Instrument, func(id string) string {
+	return p.ofEach("spoiled", anRHProbe(), instruments.HoleRow("", h), func(id string) string {
 		h.Instrument = id
 		return p.spoiltProbe(h)
 	})

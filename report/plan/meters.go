@@ -45,10 +45,12 @@ func (once asker) calibrated(m evidence.Instrument) {
 
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
+	as := map[string]bool{"": true} // any instrument may have taken such a row
 	for _, r := range append(p.byMeter(), p.airCounted()...) {
 		meter, listed := p.Job.Instruments.Find(r.Instrument)
-		if !listed && r.As != "" {
-			p.mayHaveRead(once, r)
+		if !listed && !as[r.As] {
+			as[r.As] = true
+			p.mayHaveRead(once, r.As)
 		}
 		switch {
 		case !listed && r.Kind == instruments.OfAir:
@@ -66,10 +68,10 @@ func (p *planner) metersUsed(once asker) {
 	}
 }
 
-// mayHaveRead asks for the calibration of the instruments that may have taken a
-// row that does not say which did.
-func (p *planner) mayHaveRead(once asker, r instruments.Row) {
-	for _, m := range p.metersOf(tool{kinds: []string{r.As}}) {
+// mayHaveRead asks for the calibration of the instruments of a kind, which may have
+// taken a row that does not say which did.
+func (p *planner) mayHaveRead(once asker, kind string) {
+	for _, m := range p.metersOf(tool{kinds: []string{kind}}) {
 		if !m.CalibratedOn.Shown() {
 			once.calibrated(m)
 		}
@@ -207,7 +209,8 @@ func (p *planner) readings() []evidence.Time {
 	if p.holes.left() && !p.now.IsZero() {
 		all = append(all, moment(p.now.Add(time.Minute)))
 	}
-	return all
+	slices.SortFunc(all, func(a, b evidence.Time) int { return a.First.Compare(b.First) })
+	return slices.CompactFunc(all, func(a, b evidence.Time) bool { return a.First.Equal(b.First) })
 }
 
 // probesToCome adds a check of each probe that would not be believed on the day

@@ -20,6 +20,7 @@ type planner struct {
 	distrusted map[string]bool     // instruments of which a check does not agree
 	taken      naming
 	listed     map[string][]evidence.Instrument // by their kinds, as they were asked for
+	decides    map[nameless]string              // the instrument that answers for all, empty where there is none
 
 	holes, dishes, pH, cm, others task
 	subfloor, joists, surfaces    task
@@ -36,7 +37,7 @@ type planner struct {
 
 func plannerOf(d report.Decision, coming ahead.Outlook) *planner {
 	p := &planner{Site: d.Site, found: d.Findings, coming: coming, now: d.Site.Latest()}
-	p.listed = map[string][]evidence.Instrument{}
+	p.listed, p.decides = map[string][]evidence.Instrument{}, map[nameless]string{}
 	p.broken, p.distrusted = p.overs(), p.disagreeing()
 	p.taken = p.takenNames()
 	p.survey()

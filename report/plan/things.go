@@ -208,25 +208,41 @@ func (p *planner) disbelieved(r instruments.Row) string {
 // disbelievedAny is disbelieved for a row that may not say with what it was read:
 // where it does not, every instrument it can have been has to be disbelieved.
 func (p *planner) disbelievedAny(r instruments.Row, with tool) string {
-	return p.ofEach(with, r.Instrument, func(id string) string {
+	return p.ofEach("disbelieved", with, r, func(id string) string {
 		r.Instrument = id
 		return p.disbelieved(r)
 	})
 }
 
-// ofEach is why the instrument named will not do, or, where none is, why none of
-// a tool's kinds will; empty where one does.
-func (p *planner) ofEach(with tool, named string, unfit func(id string) string) string {
-	if named != "" {
-		return unfit(named)
+// nameless is a question about the instruments that may have taken a row of some
+// times.
+type nameless struct {
+	question, tool string
+	unit           evidence.Unit
+	from, at       time.Time
+}
+
+// ofEach is why the instrument of a row will not do, or, where none is named, why
+// none of a tool's kinds will; empty where one does. The instrument that decides is
+// the first that does, or else the last; it is the same for all rows of one time.
+func (p *planner) ofEach(question string, with tool, r instruments.Row, unfit func(id string) string) string {
+	if r.Instrument != "" {
+		return unfit(r.Instrument)
 	}
-	why := ""
-	for _, m := range p.metersOf(with) {
-		if why = unfit(m.ID); why == "" {
-			return ""
+	asked := nameless{question, with.words, r.Unit, r.From.First, r.At.First}
+	id, known := p.decides[asked]
+	if !known {
+		for _, m := range p.metersOf(with) {
+			if id = m.ID; unfit(id) == "" {
+				break
+			}
 		}
+		p.decides[asked] = id
 	}
-	return why
+	if id == "" {
+		return ""
+	}
+	return unfit(id)
 }
 
 // cell is a column of a row, and whether anything stands in it.
