@@ -163,7 +163,7 @@ func merged(a, b []*Air) []*Air {
 	if len(a) == 0 {
 		return b
 	}
-	var all []*Air
+	all := make([]*Air, 0, len(a)+len(b))
 	for len(a) > 0 && len(b) > 0 {
 		if later(b[0], a[0]) {
 			all, b = append(all, b[0]), b[1:]
