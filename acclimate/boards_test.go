@@ -112,6 +112,8 @@ func TestFlooringTarget(t *testing.T) {
 	want(t, "read twice at one time", "flooring-target", tie, evidence.NotMet)
 	none := floored()
 	want(t, "no board", "flooring-target", none, evidence.NotShown, "no board was read")
+	none.Service = nil
+	want(t, "no board and no climate", "flooring-target", none, evidence.NotShown, "no board was read")
 	unknown := floored(oven("K1", "B1", 48, "7.7"))
 	unknown.Service = nil
 	want(t, "no climate", "flooring-target", unknown, evidence.NotShown, "target")
