@@ -106,6 +106,16 @@ func TestZeroFindingIsNotShown(t *testing.T) {
 	if v, why := evidence.Fold([]evidence.Finding{advice, {Deciding: true, Outcome: evidence.Met}}); v != evidence.Go || why != "" {
 		t.Errorf("advice stopped an area: %s, %s", v, why)
 	}
+	if v, _ := evidence.Fold([]evidence.Finding{{Outcome: evidence.Met}}); v != evidence.NoGo {
+		t.Error("advice that is met is no GO")
+	}
+	over := evidence.Finding{Deciding: true, Outcome: evidence.NotMet}
+	if v, why := evidence.Fold([]evidence.Finding{advice, forgotten, over}); v != evidence.NoGo || why != evidence.OverLimit {
+		t.Errorf("a limit that is broken gives %s, %s", v, why)
+	}
+	if _, why := evidence.Fold([]evidence.Finding{advice, forgotten}); why != evidence.NotProven {
+		t.Errorf("advice that is not met gives %s", why)
+	}
 }
 
 func TestWeighOrderOfAnswers(t *testing.T) {

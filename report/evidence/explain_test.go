@@ -47,6 +47,7 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 			evidence.DaysBetween(evidence.Moment("read", at(8)), evidence.OnDay("to", day)),
 			"value = 3 days, days of the calendar from the first to the second",
 		},
+		{evidence.Moment("read", evidence.Time{First: at(8).First}), "value = 2026-03-01 08:00"},
 		{evidence.Converted(evidence.Stated("t", evidence.Whole(20), evidence.Celsius), evidence.Fahrenheit), "value = 68 F, in F"},
 		{evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b), "value = 8 % MC, the EMC"},
 	} {

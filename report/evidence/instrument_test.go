@@ -42,6 +42,7 @@ func TestUncertainties(t *testing.T) {
 		{"surface in C", meters.USurface("IR", inC), "1.11"},
 		{"surface, its own", meters.USurface("IS", inF), "1.5"},
 		{"air instrument on a surface", meters.USurface("AL", inF), "2"},
+		{"air instrument on a surface in C", meters.USurface("AL", inC), "1.11"},
 		{"air instrument on a surface, its own", meters.USurface("AS", inF), "0.9"},
 		{"another on a surface", meters.USurface("XX", inF), "unknown"},
 		{"pin", meters.U("PM", evidence.MC), "2"},
@@ -80,6 +81,7 @@ func TestTheStricterBoundStands(t *testing.T) {
 		{evidence.Higher(f, b("19.9", evidence.Celsius, "C")), "F"},
 		{evidence.Higher(f, b("20.1", evidence.Celsius, "C")), "C"},
 		{evidence.Higher(evidence.Bound{}, c), "C"},
+		{evidence.Stricter(evidence.Bound{}, c), "C"},
 		{evidence.Stricter(f, evidence.Bound{}), "F"},
 	} {
 		if x.got.Whose != x.want {

@@ -60,8 +60,13 @@ func TestCountsAnswerAsTheirTrees(t *testing.T) {
 		for range c.usable {
 			tally.Counted = append(tally.Counted, evidence.Stated("piece", evidence.Whole(8), evidence.MC))
 		}
-		if f := tally.Find(size); f.Outcome != c.want || f.Worked.Outcome() != c.want {
+		f := tally.Find(size)
+		if f.Outcome != c.want || f.Worked.Outcome() != c.want {
 			t.Errorf("%d and %d unusable: %s, by its tree %s, want %s", c.usable, c.unusable, f.Outcome, f.Worked.Outcome(), c.want)
+		}
+		counted := slices.ContainsFunc(f.Worked.Room.Args, func(w evidence.Working) bool { return w.Op == evidence.OpSum })
+		if counted != (c.unusable > 0 && c.usable < 3) {
+			t.Errorf("%d and %d unusable: that the unusable are added is %v", c.usable, c.unusable, counted)
 		}
 	}
 }

@@ -30,6 +30,7 @@ func TestNamesThatFollowEachOtherAreOne(t *testing.T) {
 		{"H9 H10 H11", "H9 to H11"},
 		{"B1 C5 B3", "B1, C5 and B3"},
 		{"H01 H02 H03", "H01, H02 and H03"},
+		{"A B C D E F", "A, B, C, D, E and F"},
 		{"A B C D E F G H", "A, B, C, D, E and 3 more"},
 	} {
 		if got := evidence.List(strings.Fields(c[0])); got != c[1] {
@@ -108,6 +109,8 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 		Least: evidence.Bound{Number: evidence.Typed("7", evidence.PH), Whose: "GLUE"},
 		Most:  evidence.Bound{Number: evidence.Typed("10", evidence.PH), Whose: "TILE"},
 	}
+	one := both
+	one.Most.Whose = "glue"
 	dish := func(name, n string) evidence.Item {
 		return evidence.Measure("dish "+name, read(n, evidence.Hour, "D"+name), least)
 	}
@@ -134,6 +137,10 @@ func TestReasonsAtTheirEdges(t *testing.T) {
 				evidence.Measure("pH spot P2", read("8", evidence.PH, "P2"), both),
 			},
 			"lowest of 2 pH spots: P1, 7 (limit 7 to 10, GLUE and TILE)",
+		},
+		{
+			[]evidence.Item{evidence.Measure("pH spot P1", read("8", evidence.PH, "P1"), one)},
+			"pH spot P1, 8 (limit 7 to 10, glue)",
 		},
 		{
 			[]evidence.Item{dish("D1", "70"), evidence.Measure("hole H1", read("74.5", evidence.RH, "H1"),
