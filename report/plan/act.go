@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Act is one thing to do.
@@ -42,11 +43,7 @@ type Fill struct {
 // Doing is the order with the wait that follows before its end.
 func (a Act) Doing() string {
 	if a.stage == sealing || a.stage == setting {
-		it := "them"
-		if a.Things == 1 {
-			it = "it"
-		}
-		return a.Short + " and leave " + it + " for " + evidence.Hours(a.takes).Text() + " h"
+		return a.Short + " and leave " + lists.If(a.Things == 1, "it", "them") + " for " + evidence.Hours(a.takes).Text() + " h"
 	}
 	return a.Short
 }
@@ -93,23 +90,16 @@ const (
 
 // after are the stages that must have ended before one begins.
 func (s stage) after() []stage {
-	switch s {
-	case setting:
-		return []stage{ofMeters, ofHeat, ofAir}
-	case lifting:
-		return []stage{setting}
-	case ofSlab:
-		return []stage{ofMeters, probing, ofHeat, ofAir, sealing}
-	case ofBoards:
-		return []stage{ofMeters, ofHeat, ofAir}
-	case ofSubfloor:
-		return []stage{ofMeters, ofHeat}
-	case ofJoists, ofSurfaces:
-		return []stage{ofMeters}
-	case latestAir:
-		return []stage{ofAir}
-	}
-	return nil
+	return map[stage][]stage{
+		setting:    {ofMeters, ofHeat, ofAir},
+		lifting:    {setting},
+		ofSlab:     {ofMeters, probing, ofHeat, ofAir, sealing},
+		ofBoards:   {ofMeters, ofHeat, ofAir},
+		ofSubfloor: {ofMeters, ofHeat},
+		ofJoists:   {ofMeters},
+		ofSurfaces: {ofMeters},
+		latestAir:  {ofAir},
+	}[s]
 }
 
 // sentence joins clauses that are not empty.

@@ -8,6 +8,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // heating adds the run of a heated floor.
@@ -17,7 +18,8 @@ func (p *planner) heating() {
 	}
 	run := p.Job.Settings.HeatRun
 	fill := p.ofArea("Heat on since")
-	if p.hasHeated() || !p.readsHeated() {
+	toRead := p.readsSlab() || p.dishes.left() || p.readsFlooring() || p.subfloor.left()
+	if p.hasHeated() || !toRead {
 		p.ask(contractor, []string{"heat-run"}, "write down since when the heating has run at its design setpoint",
 			"(Areas, Heat on since), "+run.String()+" or more before the first reading; where it was not on, run it and read again", fill)
 		return
@@ -30,20 +32,11 @@ func (p *planner) heating() {
 	})
 }
 
-// heatedThings are the things before whose reading a heated floor must have run.
-func (p *planner) heatedThings() [][]thing {
-	return slices.Concat(p.slabThings(), [][]thing{p.subfloor.things}, p.boards())
-}
-
-// hasHeated says whether a reading on record stays for which it must have run.
+// hasHeated says whether a reading on record stays for which the heating of the
+// floor must have run.
 func (p *planner) hasHeated() bool {
-	return slices.ContainsFunc(slices.Concat(p.heatedThings()...), func(t thing) bool {
-		return !toRead(t) || t.open && t.stays()
-	})
-}
-
-func (p *planner) readsHeated() bool {
-	return p.readsSlab() || p.dishes.left() || p.readsFlooring() || p.subfloor.left()
+	heated := slices.Concat(p.slabThings(), [][]thing{p.subfloor.things}, p.boards())
+	return slices.ContainsFunc(slices.Concat(heated...), func(t thing) bool { return !toRead(t) || t.open && t.stays() })
 }
 
 // warm is when a heating that is on has run for long enough.
@@ -60,10 +53,13 @@ func ofTheAir() []string {
 	return []string{"air-range", "air-held", "air-usual", "surface-dew", "calibration", "reading-age"}
 }
 
-// air adds the log of the air: one to be held for readings, the 24 h of
+// air asks for what rows of the air lack, and adds the log of it: one to be held for readings, the 24 h of
 // air-range, or a last reading.
 func (p *planner) air() {
-	p.airRows()
+	if len(p.Room.Air.Untimed()) > 0 {
+		p.ask(installer, ofTheAir(), "write down when the air was read", "(Air, Read at), in each row without a time",
+			Fill{"Air", p.Area.ID, "", []string{"Read at"}})
+	}
 	held := evidence.Duration(p.Job.Settings.HeldConditions.Exact())
 	switch {
 	case p.readsHeld() && (p.now.IsZero() || p.kept.After(p.now)):
@@ -130,16 +126,8 @@ func (p *planner) badAir() string {
 
 // airBand is the air that is asked for, in words.
 func (p *planner) airBand() string {
-	temp, rh := p.Room.Temp.String(), p.Room.RH.String()
-	switch {
-	case temp == "" && rh == "":
-		return "in range"
-	case rh == "":
-		return "at " + temp
-	case temp == "":
-		return "at " + rh
-	}
-	return "at " + temp + " and " + rh
+	bounds := lists.Where([]string{p.Room.Temp.String(), p.Room.RH.String()}, func(b string) bool { return b != "" })
+	return lists.If(bounds == nil, "in range", "at "+strings.Join(bounds, " and "))
 }
 
 // rangeFails says whether one more reading is not enough for air-range: one of
@@ -169,14 +157,6 @@ func (p *planner) runOn() {
 	})
 }
 
-// airRows asks for what rows of the air lack.
-func (p *planner) airRows() {
-	if len(p.Room.Air.Untimed()) > 0 {
-		p.ask(installer, ofTheAir(), "write down when the air was read", "(Air, Read at), in each row without a time",
-			Fill{"Air", p.Area.ID, "", []string{"Read at"}})
-	}
-}
-
 // airIsOld says whether there is no air reading, or none young enough on the
 // day of installing.
 func (p *planner) airIsOld() bool {
@@ -189,14 +169,10 @@ func (p *planner) rest() {
 	d := report.Decision{Findings: p.found}
 	for _, id := range d.Blocking() {
 		undated := id == "slab-age" && !p.Area.InstallOn.Shown() // that day is asked for anyway
-		if !undated && !p.serves(id) {
+		served := slices.ContainsFunc(p.acts, func(a Act) bool { return slices.Contains(a.Checks, id) })
+		if !undated && !served {
 			f := p.finding(id)
 			p.unsettled(f.Outcome == evidence.NotMet, installer, []string{id}, "see to "+id, f.Reason)
 		}
 	}
-}
-
-// serves says whether an act serves a check.
-func (p *planner) serves(id string) bool {
-	return slices.ContainsFunc(p.acts, func(a Act) bool { return slices.Contains(a.Checks, id) })
 }

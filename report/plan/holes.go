@@ -1,8 +1,8 @@
 package plan
 
 import (
+	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 	"time"
 
@@ -53,10 +53,7 @@ func (p *planner) seeHole(h slab.Hole) seen {
 
 func (p *planner) wrongDepth(rows []slab.Hole) bool {
 	return slices.ContainsFunc(rows, func(h slab.Hole) bool {
-		thick := h.Thickness
-		if !thick.Shown() {
-			thick = p.Slab.Thickness
-		}
+		thick := lists.If(h.Thickness.Shown(), h.Thickness, p.Slab.Thickness)
 		return h.Depth.Shown() && evidence.Measure("", h.Depth, p.Slab.DepthRange(thick)).Breaks(evidence.Acceptance{})
 	})
 }
@@ -183,10 +180,7 @@ func (p *planner) placed(hole evidence.Judged[slab.Hole]) evidence.Judged[slab.H
 // depth is how deep a hole is drilled, in words.
 func (p *planner) depth() string {
 	share := slab.Depth(decimal.New(100, 0), p.Slab.TwoFaces).String() + " %"
-	faces := "one drying face"
-	if p.Slab.TwoFaces {
-		faces = "two drying faces"
-	}
+	faces := lists.If(p.Slab.TwoFaces, "two drying faces", "one drying face")
 	l := p.Slab.DepthRange(p.Slab.Thickness)
 	if !l.Shown() {
 		return "at " + share + " of the slab's thickness (" + faces + ")"
@@ -215,18 +209,15 @@ func inward(l evidence.Limit) string {
 
 // where is where the holes are drilled, in words.
 func (p *planner) where() string {
-	wall, scan := "", ""
-	if p.walls > 0 {
+	wall := ""
+	switch {
+	case p.walls == 1:
 		wall = "one within " + slab.NearWall().String() + " of an exterior wall"
+	case p.walls > 1:
+		wall = fmt.Sprintf("%d within %s of exterior walls, a different one each (Wall)", p.walls, slab.NearWall())
 	}
-	if p.walls > 1 {
-		wall = strconv.Itoa(p.walls) + " within " + slab.NearWall().String() +
-			" of exterior walls, a different one each (Wall)"
-	}
-	if p.finding("scan-probed").Outcome == evidence.NotMet {
-		scan = "one at the highest scan of the bare slab"
-	}
-	clauses := []string{"spread over the area", wall, scan}
+	scanned := p.finding("scan-probed").Outcome == evidence.NotMet
+	clauses := []string{"spread over the area", wall, lists.If(scanned, "one at the highest scan of the bare slab", "")}
 	for _, name := range p.replaced() {
 		clauses = append(clauses, "one within "+slab.Reach().String()+" of "+name)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/wood"
 )
 
@@ -51,10 +52,7 @@ func (p *planner) drying() mending {
 
 // untold says that nobody can tell by when, and why.
 func untold(why string) string {
-	if why == "" {
-		return "by when cannot be told"
-	}
-	return "by when cannot be told: " + why
+	return "by when cannot be told" + lists.If(why == "", "", ": "+why)
 }
 
 // dayOf is a day that a forecast writes.
@@ -66,11 +64,7 @@ func dayOf(written string) (evidence.Day, bool) {
 // dried is what is done about dishes and carbide readings over their limit.
 func (p *planner) dried(over []thing) mending {
 	m := mending{do: "let the slab dry", untold: untold(""), open: true}
-	id := "mver-rate"
-	if slices.Contains(over[0].over, "slab-cm") {
-		id = "slab-cm"
-	}
-	f := p.finding(id)
+	f := p.finding(lists.If(slices.Contains(over[0].over, "slab-cm"), "slab-cm", "mver-rate"))
 	m.how = untold(f.Reason)
 	m.or = otherProduct + f.Value + " " + string(f.Unit) + " or more"
 	return m
@@ -95,12 +89,8 @@ func (p *planner) asStated([]thing) mending {
 func (p *planner) driedWood(over []thing) mending {
 	const helps = "find where the water comes from, and move drier air over and under it"
 	id := over[0].over[0]
-	what := "subfloor"
-	if id == "joists-dry" {
-		what = "joists"
-	}
 	m := mending{
-		do: "let the " + what + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps,
+		do: "let the " + lists.If(id == "joists-dry", "joists", "subfloor") + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps,
 		who: contractor, open: true,
 	}
 	if sub := p.Wood.MeanOfSubfloor(); id == "wood-difference" && sub.High.Value.Cmp(p.target().Mid.Value) < 0 {

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -31,10 +32,7 @@ func (p *planner) meters() {
 // whose is who answers for an instrument.
 func whose(m evidence.Instrument) string {
 	kinds := []string{evidence.Probe, evidence.SingleUse, evidence.Balance, evidence.PHMeter, evidence.CMMeter}
-	if slices.ContainsFunc(kinds, m.Has) {
-		return tester
-	}
-	return installer
+	return lists.If(slices.ContainsFunc(kinds, m.Has), tester, installer)
 }
 
 func (once asker) calibrated(m evidence.Instrument) {

@@ -105,10 +105,7 @@ func (p Plan) Over() []evidence.Finding {
 
 // installOn is the day that the plan is made for.
 func (p Plan) installOn() evidence.Date {
-	if p.Moved {
-		return p.Earliest
-	}
-	return p.Area.InstallOn
+	return lists.If(p.Moved, p.Earliest, p.Area.InstallOn)
 }
 
 // move is the act of moving the day of installing.
@@ -167,7 +164,7 @@ func (p Plan) InTurn() []Act {
 	acts := slices.Clone(p.Acts)
 	slices.SortStableFunc(acts, func(a, b Act) int {
 		if a.mends != b.mends {
-			return map[bool]int{true: -1, false: 1}[a.mends]
+			return lists.If(a.mends, -1, 1)
 		}
 		return cmp.Or(a.Begins.Compare(b.Begins), cmp.Compare(a.stage, b.stage))
 	})

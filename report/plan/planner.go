@@ -7,6 +7,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // planner makes the plan of one area.
@@ -70,12 +71,8 @@ func (p *planner) add(a Act) { p.acts = append(p.acts, a) }
 
 // finding is the answer to one check.
 func (p *planner) finding(id string) evidence.Finding {
-	for _, f := range p.found {
-		if f.ID == id {
-			return f
-		}
-	}
-	return evidence.Finding{}
+	f, _ := lists.First(p.found, func(f evidence.Finding) bool { return f.ID == id })
+	return f
 }
 
 // stops says whether a check stops the area.

@@ -122,10 +122,8 @@ func tells(t grid.Table, r grid.Row, planned PlannedRow) bool {
 // heading is the table's own header for a column, whatever its unit, or the
 // column as given where it has none.
 func heading(t grid.Table, column string) string {
-	if at := columnNamed(t, column); at >= 0 {
-		return t.Header[at]
-	}
-	return column
+	own, found := lists.First(t.Header, func(h string) bool { return bare(h) == bare(column) })
+	return lists.If(found, own, column)
 }
 
 func columnNamed(t grid.Table, column string) int {

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -200,11 +201,7 @@ func (p *planner) young(life evidence.Reading, to evidence.Date) time.Time {
 }
 
 func (p *planner) youngSlab() time.Time {
-	to := p.Area.InstallOn
-	if p.Slab.Covered.Shown() {
-		to = p.Slab.Covered
-	}
-	return p.young(p.Job.Settings.SlabReadingLife, to)
+	return p.young(p.Job.Settings.SlabReadingLife, lists.If(p.Slab.Covered.Shown(), p.Slab.Covered, p.Area.InstallOn))
 }
 
 func (p *planner) youngWood() time.Time {

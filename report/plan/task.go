@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strings"
@@ -79,10 +80,7 @@ func (p *planner) metersOf(t tool) []evidence.Instrument {
 // with says with what a thing is measured, and which of them are listed.
 func (p *planner) with(t tool) string {
 	ids := lists.Each(p.metersOf(t), func(m evidence.Instrument) string { return m.ID })
-	if len(ids) == 0 {
-		return "with " + t.words + " (none is listed)"
-	}
-	return "with " + t.words + " (" + span(ids) + ")"
+	return "with " + t.words + " (" + cmp.Or(span(ids), "none is listed") + ")"
 }
 
 // left says whether anything is left to be measured.
@@ -201,10 +199,7 @@ func (t task) called(which []string) string {
 // count is how many are still to be made, and their names: "3 more holes (H4
 // to H6)".
 func (t task) count() string {
-	more := ""
-	if len(t.things) > 0 {
-		more = "more "
-	}
+	more := lists.If(len(t.things) > 0, "more ", "")
 	return evidence.Count(len(t.more), more+t.one, more+t.many) + " (" + span(t.more) + ")"
 }
 

@@ -30,10 +30,7 @@ func (t thing) fit() bool {
 
 // wants is why its reading says nothing, where it is not read again.
 func (t thing) wants() string {
-	if toRead(t) {
-		return ""
-	}
-	return t.lack
+	return lists.If(toRead(t), "", t.lack)
 }
 
 // stays says whether its row on record stays the judged one: at most cells of it
@@ -110,10 +107,7 @@ func (t task) metered(s seen) seen {
 
 // after is the minute after a time; zero where there is none.
 func after(t time.Time) time.Time {
-	if t.IsZero() {
-		return t
-	}
-	return t.Add(time.Minute)
+	return lists.If(t.IsZero(), t, t.Add(time.Minute))
 }
 
 // lasting are the columns that tell of a hole and not of its reading: they are
@@ -155,12 +149,7 @@ func (p *planner) faults(t task, x *thing, rows []seen) {
 	}
 }
 
-func latest(a, b time.Time) time.Time {
-	if b.After(a) {
-		return b
-	}
-	return a
-}
+func latest(a, b time.Time) time.Time { return lists.If(b.After(a), b, a) }
 
 // firstOf is the first reason in the order of the alphabet, so that the order
 // of rows never matters; empty where there is none.

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/wood"
 )
 
@@ -183,10 +184,7 @@ func visitEnds(lot wood.Lot) time.Time {
 			}
 		}
 	}
-	if first.IsZero() {
-		return first
-	}
-	return first.Add(wood.Visit)
+	return lists.If(first.IsZero(), first, first.Add(wood.Visit))
 }
 
 // wood adds what is left to read of subfloor, joists and flooring.
@@ -210,10 +208,7 @@ func (p *planner) ofBoards(lot string) task {
 
 // ofLot names the lot behind its boards, where it has a name.
 func (t task) ofLot() string {
-	if t.lot == "" {
-		return ""
-	}
-	return " of lot " + t.lot
+	return lists.If(t.lot == "", "", " of lot "+t.lot)
 }
 
 // flooring adds what is left to read of a lot.
