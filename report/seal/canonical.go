@@ -7,6 +7,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // lines are a table in its canonical form, a line a row: first the names of
@@ -43,10 +44,9 @@ func columns(t grid.Table) (names []string, at []int) {
 // fields adds what a row holds in some columns.
 func fields(r grid.Row, to []string, at []int) []string {
 	for _, i := range at {
+		to = append(to, "")
 		if i < len(r.Cells) {
-			to = append(to, canonical(r.Cells[i]))
-		} else {
-			to = append(to, "")
+			to[len(to)-1] = canonical(r.Cells[i])
 		}
 	}
 	return to
@@ -58,10 +58,8 @@ func canonical(c grid.Cell) string {
 	if c.Kind != grid.NumberCell {
 		return tidied(c.Text)
 	}
-	if s := loose(c.Text); s != "-0" {
-		return s
-	}
-	return "0"
+	s := loose(c.Text)
+	return lists.If(s == "-0", "0", s)
 }
 
 // tidied is a text without idle spaces and letters that no workbook can hold.
@@ -108,19 +106,13 @@ func loose(s string) string {
 		b.WriteString(strings.TrimLeft(s[:n-1], "0") + s[n-1:n])
 		if s = s[n:]; strings.HasPrefix(s, ".") {
 			m := len(s) - len(strings.TrimLeft(s[1:], "0123456789"))
-			b.WriteString(withoutZeros(s[:m]))
+			if short := strings.TrimRight(s[:m], "0"); short != "." || m == 1 {
+				b.WriteString(short)
+			}
 			s = s[m:]
 		}
 	}
 	return b.String()
-}
-
-// withoutZeros is a point and the decimals behind it without the zeros at its end.
-func withoutZeros(part string) string {
-	if short := strings.TrimRight(part, "0"); short != "." || part == "." {
-		return short
-	}
-	return ""
 }
 
 // line adds fields as a line. Blank ones at its end are left out.

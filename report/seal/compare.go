@@ -175,42 +175,27 @@ func (c Cell) difference(now Cell, results bool) (Change, bool) {
 }
 
 func quote(format string) string {
-	if format == "" {
-		return "shown as it is"
-	}
-	return "shown as " + strconv.Quote(format)
+	return "shown as " + lists.If(format == "", "it is", strconv.Quote(format))
 }
 
 // quoted is what a cell holds, a text in quotes.
 func (c Cell) quoted() string {
-	if c.Kind == "s" && c.Formula == "" && c.Value != "" {
-		return strconv.Quote(c.Value)
-	}
-	return c.says()
+	return lists.If(c.Kind == "s" && c.Formula == "" && c.Value != "", strconv.Quote(c.Value), c.says())
 }
 
 func (c Cell) says() string {
-	if c.Formula != "" {
-		return "=" + c.Formula
-	}
-	return c.Value
+	return lists.If(c.Formula == "", c.Value, "="+c.Formula)
 }
 
 // same says whether two cells hold the same: numbers to the 12 figures that
 // every program keeps.
 func (c Cell) same(now Cell) bool {
-	if c.Kind != now.Kind {
-		return false
-	}
-	if c.Value == now.Value {
-		return true
+	if c.Kind != now.Kind || c.Value == now.Value {
+		return c.Kind == now.Kind
 	}
 	a, err := strconv.ParseFloat(c.Value, 64)
 	b, err2 := strconv.ParseFloat(now.Value, 64)
-	if c.Kind != "n" || err != nil || err2 != nil {
-		return false
-	}
-	return math.Abs(a-b) <= 1e-12*math.Max(math.Abs(a), math.Abs(b))
+	return c.Kind == "n" && err == nil && err2 == nil && math.Abs(a-b) <= 1e-12*math.Max(math.Abs(a), math.Abs(b))
 }
 
 // Stored says whether the file stores the results of its formulas; a program
@@ -221,9 +206,7 @@ func (c Content) Stored() bool {
 		for _, cell := range s.Cells {
 			if cell.Formula != "" {
 				formulas++
-				if cell.Kind != "" {
-					stored++
-				}
+				stored += lists.If(cell.Kind != "", 1, 0)
 			}
 		}
 	}
@@ -249,11 +232,7 @@ func (c Content) filled(from Content) Content {
 }
 
 func (c Content) sheet(name string) (Sheet, bool) {
-	at := slices.IndexFunc(c.Sheets, func(s Sheet) bool { return s.Name == name })
-	if at < 0 {
-		return Sheet{}, false
-	}
-	return c.Sheets[at], true
+	return lists.First(c.Sheets, func(s Sheet) bool { return s.Name == name })
 }
 
 // Tell is a list of changes in words, the first of many.

@@ -2,6 +2,7 @@ package seal
 
 import (
 	"archive/zip"
+	"cmp"
 	"encoding/xml"
 	"errors"
 	"fmt"
@@ -10,6 +11,7 @@ import (
 	"slices"
 	"strings"
 
+	"firstboard/report/lists"
 	"firstboard/report/untrusted"
 )
 
@@ -126,10 +128,7 @@ func (b *book) sheets(w workbookPart, links links) ([]Sheet, error) {
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", s.Name, err)
 		}
-		sheet.Name, sheet.State = s.Name, s.State
-		if sheet.State == "" {
-			sheet.State = "visible"
-		}
+		sheet.Name, sheet.State = s.Name, cmp.Or(s.State, "visible")
 		all = append(all, sheet)
 	}
 	return all, nil
@@ -255,10 +254,6 @@ func (e element) decode(into any) error {
 }
 
 func (e element) attribute(name string) string {
-	for _, a := range e.Attr {
-		if a.Name.Local == name {
-			return a.Value
-		}
-	}
-	return ""
+	a, _ := lists.First(e.Attr, func(a xml.Attr) bool { return a.Name.Local == name })
+	return a.Value
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // drawing reads what lies on a sheet: charts, pictures, shapes and texts, and
@@ -168,8 +169,5 @@ func (p *drawnParts) keepText(e element) error {
 // shortNumber is a number at 9 figures, which every program keeps.
 func shortNumber(text string) string {
 	x, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		return text
-	}
-	return strconv.FormatFloat(x, 'g', 9, 64)
+	return lists.If(err == nil, strconv.FormatFloat(x, 'g', 9, 64), text)
 }

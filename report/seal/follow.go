@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // record tells which cells of the record were changed, and what follows.
@@ -41,12 +42,11 @@ func (v *verifier) follows() {
 	findings := 0
 	var verdicts, says []string
 	for _, d := range v.Was {
-		at := slices.IndexFunc(v.Now, func(n report.Decision) bool { return evidence.Same(n.Area.ID, d.Area.ID) })
-		if at < 0 {
+		now, there := lists.First(v.Now, func(n report.Decision) bool { return evidence.Same(n.Area.ID, d.Area.ID) })
+		if !there {
 			verdicts = append(verdicts, d.Area.ID+" is gone")
 			continue
 		}
-		now := v.Now[at]
 		if d.Says() != now.Says() {
 			verdicts = append(verdicts, fmt.Sprintf("%s from %s to %s", d.Area.ID, d.Says(), now.Says()))
 		}

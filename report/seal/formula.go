@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // normal is a formula or a reference in a form that does not depend on the
@@ -62,10 +63,7 @@ func normalCode(code string) string {
 	decimals := regexp.MustCompile(`\d*\.\d+(E[+-]?\d+)?`)
 	return decimals.ReplaceAllStringFunc(code, func(s string) string {
 		x, err := strconv.ParseFloat(s, 64)
-		if err != nil {
-			return s
-		}
-		return strconv.FormatFloat(x, 'g', -1, 64)
+		return lists.If(err == nil, strconv.FormatFloat(x, 'g', -1, 64), s)
 	})
 }
 
@@ -83,19 +81,9 @@ func moved(ref string, rows, columns int) string {
 	letters := strings.TrimLeft(ref, "$")
 	n := strings.IndexAny(letters, "$0123456789")
 	column, row := letters[:n], letters[n:]
-	if !strings.HasPrefix(ref, "$") {
-		column = grid.Letters(columnNumber(column) + columns)
-	} else {
-		column = "$" + column
-	}
-	if strings.HasPrefix(row, "$") {
-		return column + row
-	}
+	column = lists.If(strings.HasPrefix(ref, "$"), "$"+column, grid.Letters(columnNumber(column)+columns))
 	number, err := strconv.Atoi(row)
-	if err != nil {
-		return ref
-	}
-	return column + strconv.Itoa(number+rows)
+	return column + lists.If(err == nil, strconv.Itoa(number+rows), row)
 }
 
 // columnNumber is the number of a column from its letters, A being 1.

@@ -17,12 +17,8 @@ type link struct {
 
 // target is what a name within the part stands for.
 func (l links) target(id string) string {
-	for _, one := range l {
-		if one.id == id {
-			return one.target
-		}
-	}
-	return ""
+	one, _ := lists.First(l, func(one link) bool { return one.id == id })
+	return one.target
 }
 
 // kind is the first part of a kind, empty where there is none.

@@ -11,6 +11,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -79,10 +80,7 @@ func decided(d report.AreaAnswer) [][]string {
 		all = append(all, []string{"target", t.Low, t.High, t.Mid})
 	}
 	for _, f := range d.Findings {
-		counts := "advice"
-		if f.Deciding {
-			counts = "deciding"
-		}
+		counts := lists.If(f.Deciding, "deciding", "advice")
 		all = append(all, []string{"finding", f.ID, f.Outcome, counts, f.Value, f.Limit, f.Unit, f.Source, f.Standing})
 	}
 	return all

@@ -98,9 +98,6 @@ func (f fontPart) unseen(ground fillPart) bool {
 	if points, err := strconv.ParseFloat(f.Size.Points, 64); err == nil && points < least {
 		return true
 	}
-	under := "FFFFFF"
-	if ground.Pattern.Kind == "solid" {
-		under = ground.Pattern.Fore.color()
-	}
+	under := lists.If(ground.Pattern.Kind == "solid", ground.Pattern.Fore.color(), "FFFFFF")
 	return f.Color.color() != "" && f.Color.color() == under
 }

@@ -1,7 +1,9 @@
 package seal
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -86,12 +88,7 @@ func (v *verifier) seals() {
 	}
 }
 
-func shown(s string) string {
-	if s == "" {
-		return "none"
-	}
-	return s
-}
+func shown(s string) string { return cmp.Or(s, "none") }
 
 // otherVersion compares verdicts, findings and the seal alone: pages of another
 // version may look otherwise.
@@ -157,12 +154,7 @@ func (s Sheet) outcome(id string) string {
 }
 
 func (s Sheet) says(text string) bool {
-	for _, c := range s.Cells {
-		if c.Value == text {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(slices.Collect(maps.Values(s.Cells)), func(c Cell) bool { return c.Value == text })
 }
 
 // only are the sheets of which a test holds.

@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/record/sheet"
 )
@@ -147,16 +148,9 @@ func (s *seen) sum(cells []grid.Cell, of []int) [16]byte {
 
 // leanNumber is a plain decimal without the zeros that say nothing.
 func leanNumber(s string) string {
-	sign := ""
 	s, minus := strings.CutPrefix(sheet.WithoutZeros(s), "-")
-	if minus {
-		sign = "-"
-	}
 	if s = strings.TrimLeft(s, "0"); s == "" || s[0] == '.' {
 		s = "0" + s
 	}
-	if s == "0" {
-		return s
-	}
-	return sign + s
+	return lists.If(minus && s != "0", "-", "") + s
 }

@@ -202,13 +202,7 @@ func (l layout) beyond(row []string) int {
 }
 
 func separatorName(sep byte) string {
-	switch sep {
-	case ';':
-		return "semicolons"
-	case '\t':
-		return "tabs"
-	}
-	return "commas"
+	return map[byte]string{',': "commas", ';': "semicolons", '\t': "tabs"}[sep]
 }
 
 // isUnit says whether a cell holds a unit and nothing else.

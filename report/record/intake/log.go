@@ -69,14 +69,8 @@ func Log(rec record.Record, name string, from io.ReadSeeker, in Intake) (Logged,
 	if err != nil {
 		return Logged{}, err
 	}
-	if err := b.settle(look); err != nil {
-		return Logged{}, err
-	}
-	order, err := look.order(name, in.Order)
-	if err != nil {
-		return Logged{}, err
-	}
-	if err := b.local(look, rec.Job); err != nil {
+	order, noOrder := look.order(name, in.Order)
+	if err := cmp.Or(b.settle(look), noOrder, b.local(look, rec.Job)); err != nil {
 		return Logged{}, err
 	}
 	x, err := newArrival(rec, table, text, b, look, order)

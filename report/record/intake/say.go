@@ -51,18 +51,10 @@ func (x *arrival) sayTime(t tie) string {
 		says = "columns " + evidence.Quote(x.names[t.at]) + " and " + evidence.Quote(x.names[t.clock])
 	}
 	k := x.look
-	if k.style.counted {
-		says += ", counted from 1970 in UTC"
-	} else {
-		says += ", dates " + x.order.String()
-	}
-	if k.style.half {
-		says += ", with AM and PM"
-	}
-	if t.zone != nil || k.style.zoned || k.style.counted {
-		says += ", brought to " + x.job.ZoneName
-	}
-	return says + ", such as " + k.telling().String()
+	says += lists.If(k.style.counted, ", counted from 1970 in UTC", ", dates "+x.order.String())
+	says += lists.If(k.style.half, ", with AM and PM", "")
+	zoned := t.zone != nil || k.style.zoned || k.style.counted
+	return says + lists.If(zoned, ", brought to "+x.job.ZoneName, "") + ", such as " + k.telling().String()
 }
 
 // sayConverted tells what is not as it was written.

@@ -24,10 +24,8 @@ type matcher struct {
 func (b *matcher) bind(in Intake) error {
 	b.fixed("Area", in.Area)
 	b.fixed("Instrument", in.Instrument)
-	for _, step := range []func(Intake) error{b.tell, b.fill} {
-		if err := step(in); err != nil {
-			return err
-		}
+	if err := cmp.Or(b.tell(in), b.fill(in)); err != nil {
+		return err
 	}
 	if !b.tied("Read at") && !b.short {
 		if err := b.guessTime(); err != nil {
@@ -98,10 +96,10 @@ func (b *matcher) tell(in Intake) error {
 			return err
 		}
 	}
-	if date == "" {
-		return nil
+	if date != "" {
+		return b.tellDate(date)
 	}
-	return b.tellDate(date)
+	return nil
 }
 
 func (b *matcher) tellOne(p pair) error {
@@ -221,10 +219,9 @@ func (b *matcher) lacking() error {
 		return fmt.Errorf(`%s line %d: no column offers %s, which every row needs; add --column "%s=..." with the file's column, or --fill "%s=..." where all rows have the same`,
 			b.file, b.header, c.Name, key, key)
 	}
-	for _, c := range b.heads {
-		if isReading(c) && c.Star && !b.tied(c.Name) {
-			return b.unplaced(c)
-		}
+	lacks := func(c record.Column) bool { return isReading(c) && c.Star && !b.tied(c.Name) }
+	if c, found := lists.First(b.heads, lacks); found {
+		return b.unplaced(c)
 	}
 	return nil
 }

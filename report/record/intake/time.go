@@ -18,15 +18,7 @@ const (
 )
 
 func (o dateOrder) String() string {
-	switch o {
-	case yearFirst:
-		return "year first"
-	case dayFirst:
-		return "day first"
-	case monthFirst:
-		return "month first"
-	}
-	return "no one order"
+	return map[dateOrder]string{yearFirst: "year first", dayFirst: "day first", monthFirst: "month first"}[o]
 }
 
 // orders are the single orders of a set.
@@ -257,8 +249,5 @@ func aheadOfUTC(s string) (time.Duration, bool) {
 		hours *= 60
 	}
 	ahead := time.Duration(hours) * time.Minute
-	if s[0] == '-' {
-		ahead = -ahead
-	}
-	return ahead, n > 0 && hours <= 14*60
+	return lists.If(s[0] == '-', -ahead, ahead), n > 0 && hours <= 14*60
 }
