@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -25,10 +26,7 @@ type Change struct {
 // stays as it is.
 func (s Site) Again(c Change) Site {
 	job, record := s.Job, *s.record
-	var keys []string
-	for _, part := range record.zone(s.Area) {
-		keys = append(keys, evidence.Key(part.ID))
-	}
+	keys := lists.Each(record.zone(s.Area), func(part Area) string { return evidence.Key(part.ID) })
 	if c.Hole != nil {
 		record.probes = changed(record.probes, probesOf(record.holes, keys), c.Hole)
 		record.used = instruments.UsedIn(record.probes, job.Instruments)
@@ -74,13 +72,8 @@ func changed[T any](groups map[string][]T, keys []string, change func(T) (T, boo
 
 // Find is the answers to some checks, in the order of the catalog.
 func (s Site) Find(ids []string) []evidence.Finding {
-	var all []evidence.Finding
-	for _, c := range Catalog() {
-		if slices.Contains(ids, c.ID) {
-			all = append(all, c.Find(s))
-		}
-	}
-	return all
+	asked := lists.Where(Catalog(), func(c evidence.Check[Site]) bool { return slices.Contains(ids, c.ID) })
+	return lists.Each(asked, func(c evidence.Check[Site]) evidence.Finding { return c.Find(s) })
 }
 
 // Whole is the verdict of the whole catalog. Nothing is asked beyond the first

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Answer is all that a judged record says, in the shape that programs read.
@@ -49,11 +50,11 @@ type AreaAnswer struct {
 	InstallOn  string          `json:"installOn"`
 	GoodUntil  string          `json:"goodUntil"`
 	ReRead     []string        `json:"reRead,omitempty"`
-	Target     *TargetAnswer   `json:"target"`
+	Target     *Target         `json:"target"`
 	Blocking   []string        `json:"blocking"`
 	Conditions []string        `json:"conditions"`
 	Unused     []UnusedAnswer  `json:"unused"`
-	Waivers    []WaiverAnswer  `json:"waivers,omitempty"`
+	Waivers    []Waiver        `json:"waivers,omitempty"`
 	Discarded  []string        `json:"discarded,omitempty"`
 	Corrected  []string        `json:"corrected,omitempty"`
 	Advice     []string        `json:"advice,omitempty"`
@@ -69,22 +70,6 @@ type UnusedAnswer struct {
 	Table string `json:"table"`
 	Rows  int    `json:"rows"`
 	Why   string `json:"why"`
-}
-
-// TargetAnswer is the target equilibrium moisture content in % MC.
-type TargetAnswer struct {
-	Low  string `json:"lowPct"`
-	High string `json:"highPct"`
-	Mid  string `json:"targetPct"`
-}
-
-// WaiverAnswer is one blocking check that somebody signed away.
-type WaiverAnswer struct {
-	Check  string   `json:"check"`
-	Owner  string   `json:"owner"`
-	Role   string   `json:"role"`
-	Name   string   `json:"name"`
-	Doubts []string `json:"doubts"`
 }
 
 // FindingAnswer is one finding.
@@ -138,44 +123,30 @@ func Decided(j Job, decisions []Decision) Answer {
 
 // AcceptanceRule is the rule's word: simple or guarded.
 func (j Job) AcceptanceRule() string {
-	if j.Guarded {
-		return "guarded"
-	}
-	return "simple"
+	return lists.If(j.Guarded, "guarded", "simple")
 }
 
 func (d Decision) answer() AreaAnswer {
 	a := AreaAnswer{
 		ID: d.Area.ID, Name: d.Area.Name, Verdict: string(d.Verdict), Why: d.Why,
 		Size: d.Area.Size.String(), InstallOn: d.Area.InstallOn.Written, GoodUntil: d.GoodUntil.Written,
-		ReRead: d.ReRead, Advice: d.Advice, Looks: d.Looks,
+		ReRead: d.ReRead, Target: d.Target, Waivers: d.Waivers, Discarded: d.Discarded, Advice: d.Advice, Looks: d.Looks,
 		Blocking: d.Blocking(), Conditions: d.Conditions, Unused: []UnusedAnswer{}, Findings: []FindingAnswer{},
 	}
-	if d.Target != nil {
-		a.Target = &TargetAnswer{d.Target.Low, d.Target.High, d.Target.Mid}
-	}
-	for _, w := range d.Waivers {
-		a.Waivers = append(a.Waivers, WaiverAnswer{w.Check, w.Owner, w.Role, w.Name, append([]string{}, w.Doubts...)})
-	}
 	for _, u := range d.Unused {
-		a.Unused = append(a.Unused, UnusedAnswer{u.Table, u.Rows, u.Why})
+		a.Unused = append(a.Unused, UnusedAnswer(u))
 	}
-	a.Discarded = d.Discarded
 	for _, c := range d.Corrections {
 		a.Corrected = append(a.Corrected, c.Piece+": "+c.Corrected+" % MC ("+c.How+")")
 	}
 	for _, f := range d.Findings {
-		a.Findings = append(a.Findings, findingAnswer(f))
+		a.Findings = append(a.Findings, FindingAnswer{
+			ID: f.ID, Asks: f.Asks, Outcome: f.Outcome.String(), Deciding: f.Deciding,
+			Value: f.Value, Limit: f.Limit, Unit: string(f.Unit), Reason: f.Reason,
+			Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence),
+		})
 	}
 	return a
-}
-
-func findingAnswer(f evidence.Finding) FindingAnswer {
-	return FindingAnswer{
-		ID: f.ID, Asks: f.Asks, Outcome: f.Outcome.String(), Deciding: f.Deciding,
-		Value: f.Value, Limit: f.Limit, Unit: string(f.Unit), Reason: f.Reason,
-		Source: f.Cite.Source, Standing: string(f.Cite.Standing), Evidence: PlaceNames(f.Evidence),
-	}
 }
 
 // PlaceNames are places in words.

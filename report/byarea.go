@@ -8,6 +8,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/hints"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -36,10 +37,7 @@ type byArea struct {
 }
 
 func (j Job) byArea() *byArea {
-	var areas []string
-	for _, a := range j.Areas {
-		areas = append(areas, a.ID)
-	}
+	areas := lists.Each(j.Areas, func(a Area) string { return a.ID })
 	r := &byArea{
 		holes:    evidence.ByKey(j.Holes, func(r slab.Hole) string { return r.Area }),
 		dishes:   evidence.ByKey(j.Dishes, func(r slab.Dish) string { return r.Area }),

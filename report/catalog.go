@@ -7,6 +7,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -43,18 +44,12 @@ func Catalog() []evidence.Check[Site] {
 }
 
 func over[T any](checks []evidence.Check[T], part func(Site) T) []evidence.Check[Site] {
-	var all []evidence.Check[Site]
-	for _, c := range checks {
-		all = append(all, evidence.Over(c, part))
-	}
-	return all
+	return lists.Each(checks, func(c evidence.Check[T]) evidence.Check[Site] { return evidence.Over(c, part) })
 }
 
 // Rules are the checks as the outputs list them.
 func Rules() []Rule {
-	var rules []Rule
-	for _, c := range Catalog() {
-		rules = append(rules, Rule{ID: c.ID, Asks: c.Asks, Default: c.Default, Cite: c.Cite, Deciding: c.Deciding})
-	}
-	return rules
+	return lists.Each(Catalog(), func(c evidence.Check[Site]) Rule {
+		return Rule{ID: c.ID, Asks: c.Asks, Default: c.Default, Cite: c.Cite, Deciding: c.Deciding}
+	})
 }

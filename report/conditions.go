@@ -3,12 +3,12 @@ package report
 import (
 	"fmt"
 	"slices"
-	"time"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -23,12 +23,7 @@ func (s Site) conditions() []string {
 }
 
 // provided is a sentence where something holds.
-func provided(holds bool, sentence string) string {
-	if !holds {
-		return ""
-	}
-	return sentence
-}
+func provided(holds bool, sentence string) string { return lists.If(holds, sentence, "") }
 
 // slabConditions are those of the slab and what lies on it.
 func (s Site) slabConditions() []string {
@@ -81,11 +76,9 @@ func (s Site) siteConditions() []string {
 		provided(a.RadiantHeat == "", "whether the floor is heated was not recorded"),
 		provided(a.Substrate == limits.OnWood && a.Below == "", "what lies below was not recorded"),
 		provided(widest > acclimate.LongInterval,
-			fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", inHours(widest))),
+			fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", evidence.Hours(widest).Short())),
 	}
 }
-
-func inHours(d time.Duration) string { return evidence.Hours(d).Short() }
 
 // woodConditions are those of boards that were left out.
 func (s Site) woodConditions() []string {

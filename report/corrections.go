@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -54,18 +55,11 @@ func (s Site) discarded() []string {
 		var reads []string
 		for _, h := range hole.Highest {
 			if h.RH.Shown() {
-				reads = append(reads, ", read "+h.RH.String()+" at "+orUnknown(h.ReadAt.Written))
+				reads = append(reads, ", read "+h.RH.String()+" at "+cmp.Or(h.ReadAt.Written, "an unknown time"))
 			}
 		}
 		slices.Sort(reads)
 		all = append(all, "hole "+hole.Name+" ("+strings.Join(hole.Words, ", ")+")"+strings.Join(reads, ""))
 	}
 	return all
-}
-
-func orUnknown(when string) string {
-	if when == "" {
-		return "an unknown time"
-	}
-	return when
 }

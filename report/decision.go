@@ -1,9 +1,11 @@
 package report
 
 import (
+	"cmp"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Decision is what firstboard says of one area.
@@ -34,7 +36,11 @@ type Decision struct {
 
 // Target is the service climate's equilibrium moisture content: lowest,
 // highest and the midpoint, in % MC as printed.
-type Target struct{ Low, High, Mid string }
+type Target struct {
+	Low  string `json:"lowPct"`
+	High string `json:"highPct"`
+	Mid  string `json:"targetPct"`
+}
 
 // HoleCount is how many holes were asked for (0 where none), judged and
 // discarded.
@@ -44,50 +50,36 @@ type HoleCount struct{ Asked, Judged, Discarded int }
 // in words, and what is wrong with that: it is not theirs, or it was signed too
 // early.
 type Waiver struct {
-	Check, Role, Name string
-	Owner             string
-	Doubts            []string
-	Place             evidence.Place
+	Check  string         `json:"check"`
+	Owner  string         `json:"owner"`
+	Role   string         `json:"role"`
+	Name   string         `json:"name"`
+	Doubts []string       `json:"doubts"`
+	Place  evidence.Place `json:"-"`
 }
 
 // Says is the waiver in words.
 func (w Waiver) Says() string {
-	name := w.Name
-	if name == "" {
-		name = "nobody named"
-	}
-	who := w.Check + " is waived by " + name + " (" + w.Role + "); " + w.Owner
+	who := w.Check + " is waived by " + cmp.Or(w.Name, "nobody named") + " (" + w.Role + "); " + w.Owner
 	return strings.Join(append([]string{who}, w.Doubts...), "; ")
 }
 
 // Outcome is the answer to one check.
 func (d Decision) Outcome(id string) evidence.Outcome {
-	for _, f := range d.Findings {
-		if f.ID == id {
-			return f.Outcome
-		}
-	}
-	return evidence.NotShown
+	f, _ := lists.First(d.Findings, func(f evidence.Finding) bool { return f.ID == id })
+	return f.Outcome
 }
 
 // Blocking are the ids of the findings that stop the area.
 func (d Decision) Blocking() []string {
-	ids := []string{}
-	for _, f := range d.Findings {
-		if f.Blocks() {
-			ids = append(ids, f.ID)
-		}
-	}
-	return ids
+	return append([]string{}, d.ids(evidence.Finding.Blocks)...)
 }
 
 // Over are the ids of the deciding findings that are not met.
 func (d Decision) Over() []string {
-	var ids []string
-	for _, f := range d.Findings {
-		if f.Deciding && f.Outcome == evidence.NotMet {
-			ids = append(ids, f.ID)
-		}
-	}
-	return ids
+	return d.ids(func(f evidence.Finding) bool { return f.Deciding && f.Outcome == evidence.NotMet })
+}
+
+func (d Decision) ids(of func(evidence.Finding) bool) []string {
+	return lists.Each(lists.Where(d.Findings, of), func(f evidence.Finding) string { return f.ID })
 }

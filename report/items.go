@@ -7,7 +7,9 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // ReportItem is one thing that published standards or trade guidance want on a
@@ -39,8 +41,7 @@ func (s Site) items(d Decision) []ReportItem {
 			every(func(h slab.Hole) bool { return h.X.Shown() && h.Y.Shown() }), "Slab RH: X and Y of every hole"),
 		wanted("thickness, drying faces and depth at each hole", "ASTM F2170; RBK", read,
 			a.DryingFaces.Shown() && every(func(h slab.Hole) bool {
-				return h.Depth.Shown() &&
-					(h.Thickness.Shown() || a.Thickness.Shown())
+				return h.Depth.Shown() && (h.Thickness.Shown() || a.Thickness.Shown())
 			}),
 			"Areas: Drying faces; Slab RH: Depth and Thickness"),
 		wanted("when the slab was placed and enclosed", "RBK; Australian practice", read,
@@ -68,28 +69,18 @@ func (s Site) items(d Decision) []ReportItem {
 		wanted("photographs", "trade guidance", read,
 			slices.ContainsFunc(j.Photos, func(p Photo) bool { return evidence.Same(p.Area, a.ID) }), "Photos"),
 	}
-	return slices.DeleteFunc(all, func(i ReportItem) bool {
-		return s.Slab.NoHoles != "" &&
-			strings.Contains(i.What, "hole")
-	})
+	return slices.DeleteFunc(all,
+		func(i ReportItem) bool { return s.Slab.NoHoles != "" && strings.Contains(i.What, "hole") })
 }
 
 func wanted(what, asked string, standing evidence.Standing, held bool, lacks string) ReportItem {
-	if held {
-		lacks = ""
-	}
-	return ReportItem{What: what, Asked: asked, Standing: standing, Held: held, Lacks: lacks}
+	return ReportItem{What: what, Asked: asked, Standing: standing, Held: held, Lacks: lists.If(held, "", lacks)}
 }
 
 func (s Site) testerNamed() bool {
-	named := len(s.Slab.Holes)+len(s.Wood.Rows) > 0
-	for _, h := range s.Slab.Holes {
-		named = named && h.By != ""
-	}
-	for _, r := range s.Wood.Rows {
-		named = named && r.By != ""
-	}
-	return named
+	return len(s.Slab.Holes)+len(s.Wood.Rows) > 0 &&
+		!slices.ContainsFunc(s.Slab.Holes, func(h slab.Hole) bool { return h.By == "" }) &&
+		!slices.ContainsFunc(s.Wood.Rows, func(r wood.Row) bool { return r.By == "" })
 }
 
 func (s Site) signed(role string) bool {
@@ -98,10 +89,10 @@ func (s Site) signed(role string) bool {
 	})
 }
 
-func (s Site) metersNamed() bool { return s.everyMeter(meterNamed) }
-
-func meterNamed(m evidence.Instrument) bool {
-	return m.Model != "" && m.Serial != "" && m.CalibratedOn.Shown() && m.Certificate != ""
+func (s Site) metersNamed() bool {
+	return s.everyMeter(func(m evidence.Instrument) bool {
+		return m.Model != "" && m.Serial != "" && m.CalibratedOn.Shown() && m.Certificate != ""
+	})
 }
 
 func (s Site) uncertaintyStated() bool {

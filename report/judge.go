@@ -6,17 +6,14 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/hints"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
 // Judge decides every area of a job, each by itself.
 func Judge(j Job) []Decision {
-	var decisions []Decision
 	record := j.byArea()
-	for _, a := range j.Areas {
-		decisions = append(decisions, j.siteOf(a, record).decide())
-	}
-	return decisions
+	return lists.Each(j.Areas, func(a Area) Decision { return j.siteOf(a, record).decide() })
 }
 
 func (s Site) decide() Decision {
@@ -66,8 +63,5 @@ func (s Site) holeCount() HoleCount {
 
 // tenths writes a number with one place at least.
 func tenths(x evidence.Exact) string {
-	if x.Round(1).Equal(x) {
-		return x.Fixed(1)
-	}
-	return x.Text()
+	return lists.If(x.Round(1).Equal(x), x.Fixed(1), x.Text())
 }

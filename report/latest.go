@@ -1,9 +1,14 @@
 package report
 
 import (
+	"slices"
 	"time"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
+	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // Latest is the time of the latest entry of the record, of whatever area: what
@@ -12,46 +17,28 @@ func (s Site) Latest() time.Time { return s.record.latest }
 
 // latest is the time of the latest entry of a job; zero where nothing has one.
 func (j Job) latest() time.Time {
-	var last time.Time
-	see := func(times ...evidence.Time) {
-		for _, t := range times {
-			if t.Shown() && t.First.After(last) {
-				last = t.First
-			}
+	return slices.MaxFunc([]time.Time{
+		latestOf(j.Holes, func(r slab.Hole) evidence.Time { return r.SealedAt }),
+		latestOf(j.Holes, func(r slab.Hole) evidence.Time { return r.ReadAt }),
+		latestOf(j.Dishes, func(r slab.Dish) evidence.Time { return r.SetAt }),
+		latestOf(j.Dishes, func(r slab.Dish) evidence.Time { return r.RetrievedAt }),
+		latestOf(j.PHs, func(r slab.PH) evidence.Time { return r.ReadAt }),
+		latestOf(j.Carbides, func(r slab.Carbide) evidence.Time { return r.ReadAt }),
+		latestOf(j.Others, func(r slab.Other) evidence.Time { return r.ReadAt }),
+		latestOf(j.Scans, func(r slab.Scan) evidence.Time { return r.ReadAt }),
+		latestOf(j.Air, func(r acclimate.Air) evidence.Time { return r.ReadAt }),
+		latestOf(j.Surfaces, func(r acclimate.Surface) evidence.Time { return r.ReadAt }),
+		latestOf(j.Wood, func(r wood.Row) evidence.Time { return r.ReadAt }),
+		latestOf(j.Checks, func(r instruments.Comparison) evidence.Time { return r.CheckedAt }),
+		latestOf(j.Events, func(r Event) evidence.Time { return r.At }),
+	}, time.Time.Compare)
+}
+
+func latestOf[T any](rows []T, at func(T) evidence.Time) (last time.Time) {
+	for _, r := range rows {
+		if t := at(r); t.Shown() && t.First.After(last) {
+			last = t.First
 		}
-	}
-	for _, r := range j.Holes {
-		see(r.SealedAt, r.ReadAt)
-	}
-	for _, r := range j.Dishes {
-		see(r.SetAt, r.RetrievedAt)
-	}
-	for _, r := range j.PHs {
-		see(r.ReadAt)
-	}
-	for _, r := range j.Carbides {
-		see(r.ReadAt)
-	}
-	for _, r := range j.Others {
-		see(r.ReadAt)
-	}
-	for _, r := range j.Scans {
-		see(r.ReadAt)
-	}
-	for i := range j.Air {
-		see(j.Air[i].ReadAt)
-	}
-	for _, r := range j.Surfaces {
-		see(r.ReadAt)
-	}
-	for _, r := range j.Wood {
-		see(r.ReadAt)
-	}
-	for _, r := range j.Checks {
-		see(r.CheckedAt)
-	}
-	for _, r := range j.Events {
-		see(r.At)
 	}
 	return last
 }

@@ -1,9 +1,12 @@
 package report
 
 import (
+	"slices"
+
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 )
 
 // Statement is all that the outputs for people say of a judged record.
@@ -32,11 +35,7 @@ type Rule struct {
 // LimitLines are the limits in force for every area, whose they are, where
 // they were typed, and what was looked up and not used.
 func LimitLines(all []Decision) []limits.Line {
-	var lines []limits.Line
-	for _, d := range all {
-		lines = append(lines, d.Site.Floor().Lines()...)
-	}
-	return lines
+	return slices.Concat(lists.Each(all, func(d Decision) []limits.Line { return d.Site.Floor().Lines() })...)
 }
 
 // Caution is what travels with every workbook and plan under one heading.

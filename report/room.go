@@ -6,6 +6,7 @@ import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 )
 
 func (s Site) room(service []acclimate.Period) acclimate.Room {
@@ -40,19 +41,14 @@ func (s Site) room(service []acclimate.Period) acclimate.Room {
 func (s Site) noDew() string {
 	a := s.Area
 	onto := a.Substrate == limits.OnSlab && (a.Installation == "glue-down" || a.Installation == "")
-	if onto || a.Adhesive != "" || a.Membrane != "" {
-		return ""
-	}
-	return "nothing is glued or spread on the substrate"
+	return lists.If(onto || a.Adhesive != "" || a.Membrane != "", "", "nothing is glued or spread on the substrate")
 }
 
 // noSurfaces says why surfaces need not be held against a highest temperature:
 // rows of any day make them needed.
 func (s Site) noSurfaces() string {
-	if s.Area.RadiantHeat == "yes" || len(s.record.surfaces[evidence.Key(s.Area.ID)]) > 0 {
-		return ""
-	}
-	return "the floor is not heated, and no surface was read"
+	needed := s.Area.RadiantHeat == "yes" || len(s.record.surfaces[evidence.Key(s.Area.ID)]) > 0
+	return lists.If(needed, "", "the floor is not heated, and no surface was read")
 }
 
 // noHeld says why the air need not be held for any reading.

@@ -6,6 +6,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 )
 
 // waivers are the blocking checks of a decision that somebody signed away,
@@ -29,14 +30,11 @@ func (s Site) waivers(d Decision) []Waiver {
 
 // owned says in words whose limit a finding broke.
 func (s Site) owned(f evidence.Finding) string {
-	if s.ownerOf(f.Whose) == "" {
-		return "the limit is no product's: " + f.Cite.Source
-	}
-	return "the limit is that of " + f.Whose
+	return lists.If(s.ownerOf(f.Whose) == "", "the limit is no product's: "+f.Cite.Source, "the limit is that of "+f.Whose)
 }
 
 func (s Site) doubts(sign SignOff, f evidence.Finding) []string {
-	var doubts []string
+	doubts := []string{}
 	if owner := s.ownerOf(f.Whose); owner != "" && owner != sign.Role {
 		doubts = append(doubts, "not signed by the "+owner+", who alone can waive it")
 	}
@@ -66,13 +64,8 @@ func (s Site) lastReading() evidence.Time {
 
 // UnderWaiver says whether every blocking check of the decision is waived.
 func (d Decision) UnderWaiver() bool {
-	blocking := d.Blocking()
-	for _, id := range blocking {
-		if !slices.ContainsFunc(d.Waivers, func(w Waiver) bool { return w.Check == id }) {
-			return false
-		}
-	}
-	return len(blocking) > 0
+	blocking, waived := d.Blocking(), lists.Each(d.Waivers, func(w Waiver) string { return w.Check })
+	return len(blocking) > 0 && len(lists.Among(blocking, waived)) == len(blocking)
 }
 
 // Says is the verdict with its reason in words.
@@ -88,11 +81,6 @@ func (d Decision) Says() string {
 
 // Tally is how many of the decisions are GO, in words.
 func Tally(all []Decision) string {
-	n := 0
-	for _, d := range all {
-		if d.Verdict == evidence.Go {
-			n++
-		}
-	}
-	return fmt.Sprintf("%d of %s GO", n, evidence.Count(len(all), "area", "areas"))
+	good := lists.Where(all, func(d Decision) bool { return d.Verdict == evidence.Go })
+	return fmt.Sprintf("%d of %s GO", len(good), evidence.Count(len(all), "area", "areas"))
 }

@@ -37,10 +37,7 @@ func expected(what string, status evidence.Prospect, ready, from, to, why string
 }
 
 func ofLot(name string) string {
-	if name == "" {
-		return ""
-	}
-	return " of lot " + name
+	return lists.If(name == "", "", " of lot "+name)
 }
 
 // Brief is When in short, of what dries or cannot in this air: empty where there
@@ -94,18 +91,14 @@ func (m Movement) says() string {
 }
 
 func moves(in, way, other string) string {
-	if strings.HasPrefix(in, "-") {
-		return other + " by " + in[1:] + " in"
-	}
-	return way + " by " + in + " in"
+	by, back := strings.CutPrefix(in, "-")
+	return lists.If(back, other, way) + " by " + by + " in"
 }
 
 // Says is whether the verdict holds, in words.
 func (h Holds) Says() string {
-	if h.Holds {
-		return "yes, under every alternative that the rules offer"
-	}
-	return "no, it turns on " + evidence.List(h.TurnsOn)
+	return lists.If(h.Holds, "yes, under every alternative that the rules offer",
+		"no, it turns on "+evidence.List(h.TurnsOn))
 }
 
 // Says is what comes next in words: the first so many acts, and the earliest day.
@@ -131,18 +124,13 @@ func (n Next) Short() string {
 	if left := len(n.Acts) - 1; left > 0 {
 		clauses = append(clauses, fmt.Sprintf("%d more", left))
 	}
-	if n.Earliest != "" {
-		return strings.Join(append(clauses, "earliest GO "+n.Earliest), "; ")
-	}
-	return strings.Join(append(clauses, n.SaysWhen()), "; ")
+	when := lists.If(n.Earliest == "", n.SaysWhen(), "earliest GO "+n.Earliest)
+	return strings.Join(append(clauses, when), "; ")
 }
 
 // SaysWhen is the earliest day in words.
 func (n Next) SaysWhen() string {
-	if n.Earliest == "" {
-		return "when it can be GO cannot be told"
-	}
-	return "GO on " + n.Earliest + " at the earliest"
+	return lists.If(n.Earliest == "", "when it can be GO cannot be told", "GO on "+n.Earliest+" at the earliest")
 }
 
 // Says is the act in words: what, whose it is, and by when it can end.

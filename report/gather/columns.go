@@ -1,6 +1,11 @@
 package gather
 
-import "firstboard/report/grid"
+import (
+	"cmp"
+
+	"firstboard/report/grid"
+	"firstboard/report/lists"
+)
 
 // printedOfVerdicts is how many columns of the verdicts go on paper: those a
 // person acts on.
@@ -59,10 +64,7 @@ func verdictColumns() []column[Row] {
 
 // whyShown is why with what the signatures make of it.
 func (r Row) whyShown() Text {
-	if r.UnderWaiver {
-		return r.Why + ", under waiver"
-	}
-	return r.Why
+	return r.Why + lists.If[Text](r.UnderWaiver, ", under waiver", "")
 }
 
 // dueColumns are the columns of what falls due.
@@ -84,12 +86,7 @@ func unreadColumns() []column[Unread] {
 		{"Record", 36, func(u Unread) grid.Cell { return textCell(kept(u.Record)) }},
 		{"What", 16, func(u Unread) grid.Cell { return textCell(Text(u.What)) }},
 		{"Why", 90, func(u Unread) grid.Cell { return textCell(kept(u.Why)) }},
-		{"Further faults", 14, func(u Unread) grid.Cell {
-			if u.More == 0 {
-				return grid.Cell{}
-			}
-			return countCell(u.More)
-		}},
+		{"Further faults", 14, func(u Unread) grid.Cell { return lists.If(u.More == 0, grid.Cell{}, countCell(u.More)) }},
 	}
 }
 
@@ -121,23 +118,14 @@ func (g Gathered) summary() []summaryLine {
 	}
 	for _, t := range g.Twins() {
 		words := "in several records, each counted; keep the one that holds: " + t.Says()
-		all = append(all, summaryLine{
-			by: byTwin, what: t.Area, Verdicts: Verdicts{Areas: len(t.Records)},
-			words: words,
-		})
+		all = append(all, summaryLine{by: byTwin, what: t.Area, Verdicts: Verdicts{Areas: len(t.Records)}, words: words})
 	}
 	for _, d := range g.Days() {
-		l := summaryLine{by: byDay, what: d.On, day: true, Verdicts: d.Verdicts}
-		if d.On == "" {
-			l.what, l.day = "no day is recorded", false
-		}
-		all = append(all, l)
+		what := cmp.Or(d.On, "no day is recorded")
+		all = append(all, summaryLine{by: byDay, what: what, day: d.On != "", Verdicts: d.Verdicts})
 	}
 	for _, f := range g.FallsDue() {
-		by := Text(byDue)
-		if f.On < g.Latest {
-			by = byPast
-		}
+		by := lists.If[Text](f.On < g.Latest, byPast, byDue)
 		words := string(f.What) + ": " + f.Where
 		all = append(all, summaryLine{by: by, what: f.On, day: true, Verdicts: Verdicts{Areas: f.Areas}, words: words})
 	}
@@ -147,20 +135,13 @@ func (g Gathered) summary() []summaryLine {
 func summaryColumns() []column[summaryLine] {
 	count := func(name string, of func(summaryLine) int) column[summaryLine] {
 		return column[summaryLine]{name, 10.5, func(l summaryLine) grid.Cell {
-			if l.by == byDue || l.by == byPast || l.by == byTwin || l.by == byReason && name == "GO" {
-				return grid.Cell{}
-			}
-			return countCell(of(l))
+			none := l.by == byDue || l.by == byPast || l.by == byTwin || l.by == byReason && name == "GO"
+			return lists.If(none, grid.Cell{}, countCell(of(l)))
 		}}
 	}
 	return []column[summaryLine]{
 		{"By", 12, func(l summaryLine) grid.Cell { return textCell(l.by) }},
-		{"What", 18, func(l summaryLine) grid.Cell {
-			if l.day {
-				return dayCell(l.what)
-			}
-			return textCell(l.what)
-		}},
+		{"What", 18, func(l summaryLine) grid.Cell { return lists.If(l.day, dayCell(l.what), textCell(l.what)) }},
 		{"Areas", 9, func(l summaryLine) grid.Cell { return countCell(l.Areas) }},
 		count("GO", func(l summaryLine) int { return l.Go }),
 		count("Over a limit", func(l summaryLine) int { return l.Over }),

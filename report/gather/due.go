@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 )
 
 // Due is one thing that falls due on a day: of one area, or of an instrument
@@ -101,9 +102,5 @@ func probeDue(j report.Job, meter evidence.Instrument) (day evidence.Day, known 
 
 // plain are texts as strings.
 func plain(from []Text) []string {
-	all := make([]string, len(from))
-	for i, t := range from {
-		all[i] = string(t)
-	}
-	return all
+	return lists.Each(from, func(t Text) string { return string(t) })
 }

@@ -7,6 +7,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Row is the verdict on one area, flat: what a table shows a person and a line
@@ -191,17 +192,10 @@ func (r *Row) figures(d report.Decision) {
 
 // dayOf is a day as JSON takes it, or blank.
 func dayOf(d evidence.Date) Text {
-	if !d.Shown() {
-		return ""
-	}
-	return Text(d.Day.String())
+	return Text(lists.If(d.Shown(), d.Day.String(), ""))
 }
 
 // texts are texts of their own; none is an empty list.
 func texts(from []string) []Text {
-	all := make([]Text, 0, len(from))
-	for _, s := range from {
-		all = append(all, kept(s))
-	}
-	return all
+	return append([]Text{}, lists.Each(from, kept)...)
 }

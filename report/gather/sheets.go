@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // SheetNames are the names of the sheets in their order.
@@ -67,8 +68,5 @@ func listCell(all []Text) grid.Cell {
 
 // cellOf is a cell of a kind, or a blank one.
 func cellOf(kind grid.CellKind, text string) grid.Cell {
-	if text == "" {
-		return grid.Cell{}
-	}
-	return grid.Cell{Kind: kind, Text: text}
+	return lists.If(text == "", grid.Cell{}, grid.Cell{Kind: kind, Text: text})
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Text is what a row says in one place. A program reads a blank as null.
@@ -61,12 +62,9 @@ func figure(s string) Figure {
 	if !evidence.Plain(s) {
 		return ""
 	}
-	sign, digits := "", s
-	if strings.HasPrefix(s, "-") {
-		sign, digits = "-", s[1:]
-	}
+	digits, below := strings.CutPrefix(s, "-")
 	if digits = strings.TrimLeft(digits, "0"); digits == "" || digits[0] == '.' {
 		digits = "0" + digits
 	}
-	return Figure(strings.Clone(sign + digits))
+	return Figure(strings.Clone(lists.If(below, "-", "") + digits))
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // once leaves out the areas that stand in the parts twice: a record and its
@@ -64,10 +65,8 @@ func leftOut(all []Unread, record, in, area string) []Unread {
 
 // stands says which areas stand elsewhere, and where.
 func (u Unread) stands() string {
-	if len(u.areas) == 1 {
-		return "its area " + u.areas[0] + " stands in " + u.in
-	}
-	return "its areas " + evidence.List(u.areas) + " stand in " + u.in
+	one := len(u.areas) == 1
+	return lists.If(one, "its area ", "its areas ") + evidence.List(u.areas) + lists.If(one, " stands in ", " stand in ") + u.in
 }
 
 // concerns says whether a thing that falls due is of any of these rows' areas.

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Table is one table of a record as it stands, for copying it unchanged.
@@ -125,12 +126,8 @@ func (t Table) column(name string) int {
 
 // Named is the table of a name among some, without columns where there is none.
 func Named(tables []Table, name string) Table {
-	for _, t := range tables {
-		if t.Name == name {
-			return t
-		}
-	}
-	return Table{Name: name}
+	t, known := lists.First(tables, func(t Table) bool { return t.Name == name })
+	return lists.If(known, t, Table{Name: name})
 }
 
 // Put are tables with one of them in its new form, or with it behind them where

@@ -122,10 +122,8 @@ func wetSide(rows []wood.Row) string {
 	if byDepth(up, down) == 0 || up.ReadAt.Day() != down.ReadAt.Day() || apart.Abs().Cmp(evidence.Whole(1)) < 0 {
 		return ""
 	}
-	side := "the wet side is down: look for moisture from below"
-	if apart.Sign() < 0 {
-		side = "the wet side is up: look for moisture from above"
-	}
+	side := lists.If(apart.Sign() < 0, "the wet side is up: look for moisture from above",
+		"the wet side is down: look for moisture from below")
 	return fmt.Sprintf("%s %s: %s at %s deep and %s at %s deep: %s", up.Of, up.Piece, up.Reading, up.Depth,
 		down.Reading, down.Depth, side)
 }

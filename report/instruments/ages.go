@@ -2,8 +2,10 @@ package instruments
 
 import (
 	"fmt"
+	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // readingAge counts ages to the day of installing by calendar date.
@@ -25,26 +27,15 @@ func readingAge(rs Readings) evidence.Finding {
 
 // agedRows are the judged rows, and of the air its latest alone.
 func (rs Readings) agedRows() []Row {
-	all := make([]Row, 0, len(rs.Rows)+1)
-	for _, e := range rs.Rows {
-		if e.Kind != OfAir {
-			all = append(all, e)
-		}
-	}
-	for _, a := range rs.Room.Air.Untimed() {
-		all = append(all, AirRow(a))
-	}
-	return append(all, rs.LatestAir())
+	others := lists.Where(rs.Rows, func(e Row) bool { return e.Kind != OfAir })
+	return slices.Concat(others, lists.Each(rs.Room.Air.Untimed(), AirRow), []Row{rs.LatestAir()})
 }
 
 // LatestAir is the latest row of the air.
 func (rs Readings) LatestAir() Row {
 	latest := rs.Room.Latest()
-	r := Row{Kind: OfAir, What: "the latest air reading", From: latest, At: latest, Place: latest.Place}
-	if !latest.Shown() {
-		r.Lack = "there is none"
-	}
-	return r
+	lack := lists.If(latest.Shown(), "", "there is none")
+	return Row{Kind: OfAir, What: "the latest air reading", From: latest, At: latest, Place: latest.Place, Lack: lack}
 }
 
 // TooOld says whether a row will be too old on the day of installing.

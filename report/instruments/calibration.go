@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // calibrationLife is how many days a calibration lasts where no due day is
@@ -85,12 +86,8 @@ func (rs Readings) Uncalibrated(r Row) string {
 		return ""
 	}
 	use := &meterUse{meter: meter, as: r.As, unit: r.Unit, rows: []Row{r}}
-	for _, it := range rs.calibrated(use) {
-		if it.Breaks(evidence.Acceptance{}) {
-			return it.Says
-		}
-	}
-	return ""
+	broken, _ := lists.First(rs.calibrated(use), func(it evidence.Item) bool { return it.Breaks(evidence.Acceptance{}) })
+	return broken.Says
 }
 
 // DueOn is the last day that a calibration covers.

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Comparison is one comparison of an instrument with a standard.
@@ -102,9 +103,6 @@ func (c Comparison) title() string {
 }
 
 func (c Comparison) lacks(what string) evidence.Item {
-	name := c.title()
-	if !c.CheckedAt.Shown() {
-		name = "a check of " + c.Instrument
-	}
+	name := lists.If(c.CheckedAt.Shown(), c.title(), "a check of "+c.Instrument)
 	return evidence.Item{Name: name, Lack: what, Limit: noDaysLess(), Place: c.Place}
 }

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -66,11 +67,7 @@ func (rs Readings) ProbeChecks(h slab.Hole, told Told) []evidence.Item {
 		items = append(items, ranked{cs.rank[i], cs.ofProbe[i]})
 	}
 	slices.SortStableFunc(items, func(a, b ranked) int { return a.rank - b.rank })
-	all := make([]evidence.Item, len(items))
-	for i, r := range items {
-		all[i] = r.item
-	}
-	return all
+	return lists.Each(items, func(r ranked) evidence.Item { return r.item })
 }
 
 // Disagrees says whether a check that speaks of the probe in a hole is off.

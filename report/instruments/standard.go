@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // How long a check of a moisture meter on its block stands for a calibration,
@@ -98,11 +99,7 @@ func (rs Readings) agrees(u *meterUse) []evidence.Item {
 // they are the first and the last of each day: a check between the two is one
 // after the first, and speaks of it.
 func (u *meterUse) usedAt() []time.Time {
-	var times []time.Time
-	for _, e := range u.rows {
-		times = append(times, e.At.First)
-	}
-	return times
+	return lists.Each(u.rows, func(e Row) time.Time { return e.At.First })
 }
 
 // speaksOf says whether a check is the last before one of the times, or lies at

@@ -3,6 +3,7 @@ package limits
 import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -38,13 +39,7 @@ func (c Column) Of(p *Product) Stated { return *c.Cell(p) }
 
 // Columns are the columns that the limit has.
 func (k Kind) Columns() []Column {
-	var all []Column
-	for _, c := range []Column{k.Least, k.Most} {
-		if c.Name != "" {
-			all = append(all, c)
-		}
-	}
-	return all
+	return lists.Where([]Column{k.Least, k.Most}, func(c Column) bool { return c.Name != "" })
 }
 
 // blankBrings says whose blank cell brings the default.
@@ -118,12 +113,10 @@ func subfloorMC() Kind {
 	return Kind{
 		Units: []evidence.Unit{evidence.MC},
 		What:  "subfloor moisture content", Checks: []string{"subfloor-mc", "joists-dry"},
-		Most:   Column{"Subfloor MC max", func(p *Product) *Stated { return &p.SubfloorMC }},
-		blanks: floorings,
-		usual:  func(System, []acclimate.Period) evidence.Limit { return evidence.AtMost(wood.DefaultSubfloorMC()) },
-		expected: func(f Floor, p *Product) bool {
-			return p == f.Flooring && f.Substrate != OnSlab
-		},
+		Most:     Column{"Subfloor MC max", func(p *Product) *Stated { return &p.SubfloorMC }},
+		blanks:   floorings,
+		usual:    func(System, []acclimate.Period) evidence.Limit { return evidence.AtMost(wood.DefaultSubfloorMC()) },
+		expected: func(f Floor, p *Product) bool { return p == f.Flooring && f.Substrate != OnSlab },
 		unneeded: func(f Floor) string { return f.Wood.NoSubfloor },
 		among:    func(l *InForce) *evidence.Limit { return &l.Subfloor },
 	}
@@ -145,12 +138,10 @@ func difference() Kind {
 	return Kind{
 		Units: []evidence.Unit{evidence.Points},
 		What:  "flooring less subfloor", Checks: []string{"wood-difference"},
-		Most:   Column{"Difference max", func(p *Product) *Stated { return &p.Difference }},
-		blanks: floorings,
-		usual:  func(s System, _ []acclimate.Period) evidence.Limit { return evidence.AtMost(s.usualDifference()) },
-		expected: func(f Floor, p *Product) bool {
-			return f.woodOf(p) && f.Wood.NoDifference == ""
-		},
+		Most:     Column{"Difference max", func(p *Product) *Stated { return &p.Difference }},
+		blanks:   floorings,
+		usual:    func(s System, _ []acclimate.Period) evidence.Limit { return evidence.AtMost(s.usualDifference()) },
+		expected: func(f Floor, p *Product) bool { return f.woodOf(p) && f.Wood.NoDifference == "" },
 		unneeded: func(f Floor) string { return f.Wood.NoDifference },
 		among:    func(l *InForce) *evidence.Limit { return &l.Difference },
 	}
@@ -172,11 +163,9 @@ func airRH() Kind {
 	return Kind{
 		Units: []evidence.Unit{evidence.RH},
 		What:  "air humidity", Checks: []string{"air-range", "air-held", "climate-range"},
-		Least: Column{"Air RH min", func(p *Product) *Stated { return &p.AirRHMin }},
-		Most:  Column{"Air RH max", func(p *Product) *Stated { return &p.AirRHMax }},
-		usual: func(s System, service []acclimate.Period) evidence.Limit {
-			return acclimate.UsualRH(s.covering(), service)
-		},
+		Least:    Column{"Air RH min", func(p *Product) *Stated { return &p.AirRHMin }},
+		Most:     Column{"Air RH max", func(p *Product) *Stated { return &p.AirRHMax }},
+		usual:    func(s System, of []acclimate.Period) evidence.Limit { return acclimate.UsualRH(s.covering(), of) },
 		expected: Floor.isFlooring,
 		among:    func(l *InForce) *evidence.Limit { return &l.AirRH },
 	}

@@ -1,10 +1,10 @@
 package limits
 
 import (
-	"fmt"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Checks is the check whether every limit that decides here was looked up.
@@ -40,10 +40,7 @@ func lookedUp(f Floor) evidence.Finding {
 	case len(asked) == 0:
 		return evidence.Unneeded("no limit of a product decides here; a slab or wood flooring would make it needed")
 	}
-	var names []string
-	for _, q := range asked {
-		names = append(names, fmt.Sprintf("%s (%s)", q.ID, q.DataSheet))
-	}
+	names := lists.Each(asked, func(q Asked) string { return q.ID + " (" + q.DataSheet + ")" })
 	return evidence.Finding{Outcome: evidence.Met, Reason: "looked up for " + evidence.List(names), Evidence: rows}
 }
 
@@ -86,8 +83,5 @@ func (q Asked) Lack() string {
 	if q.DataSheet == "" {
 		clauses = append(clauses, "no data sheet named")
 	}
-	if len(clauses) == 0 {
-		return ""
-	}
-	return q.ID + ": " + strings.Join(clauses, ", ")
+	return lists.If(clauses == nil, "", q.ID+": "+strings.Join(clauses, ", "))
 }

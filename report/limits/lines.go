@@ -1,6 +1,11 @@
 package limits
 
-import "firstboard/report/evidence"
+import (
+	"slices"
+
+	"firstboard/report/evidence"
+	"firstboard/report/lists"
+)
 
 // Line is one limit that was held against an area, and whose it is.
 type Line struct {
@@ -17,11 +22,7 @@ type Line struct {
 // Lines are the limits in force for the area, whose they are, where they were
 // typed, and what was looked up and not used.
 func (f Floor) Lines() []Line {
-	var lines []Line
-	for _, k := range Kinds() {
-		lines = append(lines, f.linesOf(k)...)
-	}
-	return lines
+	return slices.Concat(lists.Each(Kinds(), f.linesOf)...)
 }
 
 // linesOf are the lines of one limit: its ends in force, or why nothing is held
@@ -88,20 +89,11 @@ func (f Floor) unused(k Kind, l evidence.Limit) []Line {
 
 // end is the word for one end of a limit that has two.
 func (k Kind) end(c Column) string {
-	switch {
-	case len(k.Columns()) < 2:
-		return ""
-	case c.Name == k.Least.Name:
-		return ", at least"
-	}
-	return ", at most"
+	return lists.If(len(k.Columns()) < 2, "", lists.If(c.Name == k.Least.Name, ", at least", ", at most"))
 }
 
 func governs(l evidence.Limit, line Line) bool {
-	for _, b := range []evidence.Bound{l.Least, l.Most} {
-		if b.Shown() && b.Whose == line.Whose && b.Number.Place == line.Place {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc([]evidence.Bound{l.Least, l.Most}, func(b evidence.Bound) bool {
+		return b.Shown() && b.Whose == line.Whose && b.Number.Place == line.Place
+	})
 }

@@ -1,6 +1,9 @@
 package limits
 
-import "strings"
+import (
+	"cmp"
+	"strings"
+)
 
 // LookUp are the limits of the area's products that were not looked up: cells
 // that hold neither a number nor none.
@@ -15,14 +18,9 @@ func (f Floor) LookUp() []string {
 				}
 			}
 		}
-		if len(columns) == 0 {
-			continue
+		if len(columns) > 0 {
+			all = append(all, p.ID+" ("+cmp.Or(p.DataSheet, "no data sheet named")+"): "+strings.Join(columns, ", "))
 		}
-		sheet := "no data sheet named"
-		if p.DataSheet != "" {
-			sheet = p.DataSheet
-		}
-		all = append(all, p.ID+" ("+sheet+"): "+strings.Join(columns, ", "))
 	}
 	return all
 }

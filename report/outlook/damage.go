@@ -1,6 +1,9 @@
 package outlook
 
-import "firstboard/report/evidence"
+import (
+	"firstboard/report/evidence"
+	"firstboard/report/lists"
+)
 
 // Damage is what floors are known to suffer where a check is not met and the
 // floor is installed all the same.
@@ -47,10 +50,5 @@ func Damages() []Damage {
 // DamageOf is the damage a check is known for; false where it is not known for
 // any.
 func DamageOf(check string) (Damage, bool) {
-	for _, d := range Damages() {
-		if d.Check == check {
-			return d, true
-		}
-	}
-	return Damage{}, false
+	return lists.First(Damages(), func(d Damage) bool { return d.Check == check })
 }

@@ -132,7 +132,8 @@ func (h *holder) movedBack(blocking []evidence.Finding) {
 		}
 		only := map[id]bool{m.id: true}
 		for _, by := range []int{-1, 1} {
-			if allPass(h.site.Again(moving(h.site, only, by)).Find(ofSingles())) {
+			found := h.site.Again(moving(h.site, only, by)).Find(ofSingles())
+			if !slices.ContainsFunc(found, evidence.Finding.Blocks) {
 				h.turns[m.id] = true
 			}
 		}
@@ -174,10 +175,7 @@ func (h *holder) offenders(some []measured, withAir bool) []measured {
 // passWithout says whether the checks of single readings pass without some
 // things, and nothing makes a mean unreadable.
 func (h *holder) passWithout(some []measured, withAir bool) bool {
-	ids := ofReadings()
-	if !withAir {
-		ids = ids[1:]
-	}
+	ids := ofReadings()[lists.If(withAir, 0, 1):]
 	return h.passes(some, ids, func(f evidence.Finding) bool {
 		return !f.Blocks() || slices.Contains(ofMeans(), f.ID) && f.Outcome == evidence.NotMet
 	})
@@ -218,10 +216,6 @@ func (h *holder) blocking() []evidence.Finding {
 }
 
 const airHeld = "air-held"
-
-func allPass(found []evidence.Finding) bool {
-	return !slices.ContainsFunc(found, evidence.Finding.Blocks)
-}
 
 func idsOf(found []evidence.Finding) []string {
 	return lists.Each(found, func(f evidence.Finding) string { return f.ID })

@@ -28,19 +28,11 @@ const (
 
 // words are what one and several of a kind are called.
 func (k kind) words() (one, many string) {
-	switch k {
-	case aHole:
-		return "hole", "holes"
-	case aDish:
-		return "dish", "dishes"
-	case aPH:
-		return "pH spot", "pH spots"
-	case aCM:
-		return "carbide spot", "carbide spots"
-	case aPiece:
-		return "subfloor piece", "subfloor pieces"
-	}
-	return "board", "boards"
+	w := [...][2]string{
+		aHole: {"hole", "holes"}, aDish: {"dish", "dishes"}, aPH: {"pH spot", "pH spots"},
+		aCM: {"carbide spot", "carbide spots"}, aPiece: {"subfloor piece", "subfloor pieces"}, aBoard: {"board", "boards"},
+	}[k]
+	return w[0], w[1]
 }
 
 // canLack says whether things of a kind are left out in turn. Of spots of pH

@@ -4,6 +4,7 @@ import (
 	"time"
 
 	"firstboard/report/ahead"
+	"firstboard/report/lists"
 	"firstboard/report/plan"
 )
 
@@ -27,8 +28,5 @@ func Next(p plan.Plan) ahead.Next {
 }
 
 func written(t time.Time) string {
-	if t.IsZero() {
-		return ""
-	}
-	return t.Format("2006-01-02 15:04")
+	return lists.If(t.IsZero(), "", t.Format("2006-01-02 15:04"))
 }

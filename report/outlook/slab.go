@@ -88,9 +88,8 @@ func linear(h drying.Hole) float64 {
 func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState,
 	limit evidence.Reading,
 ) drying.Hole {
-	hole := drying.Hole{Faces: 1, StartDay: start, Air: air, LimitPct: limit.Exact().Float()}
-	if s.Slab.TwoFaces {
-		hole.Faces = 2
+	hole := drying.Hole{
+		Faces: lists.If(s.Slab.TwoFaces, 2, 1), StartDay: start, Air: air, LimitPct: limit.Exact().Float(),
 	}
 	thickness, depth := s.Slab.Thickness, evidence.Reading{}
 	for _, r := range h.Rows {

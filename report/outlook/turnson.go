@@ -14,10 +14,7 @@ func (h *holder) rules() []string {
 			on = append(on, called)
 		}
 	}
-	called := "simple acceptance"
-	if h.site.Job.Guarded {
-		called = "guarded acceptance"
-	}
+	called := lists.If(h.site.Job.Guarded, "guarded acceptance", "simple acceptance")
 	other(func(j *report.Job) { j.Guarded = !j.Guarded }, called)
 	if len(h.site.Slab.Holes) > 0 {
 		wait := h.site.Job.Settings.ProbeWait
@@ -41,14 +38,9 @@ func (h *holder) things() []string {
 	turning := lists.Where(h.all, func(m measured) bool { return h.turns[m.id] })
 	kindAndLot := func(m measured) id { return id{kind: m.kind, lot: m.lotName} }
 	return lists.Each(lists.Groups(turning, kindAndLot), func(group []measured) string {
-		called, many := group[0].kind.words()
-		if len(group) > 1 {
-			called = many
-		}
-		called += " " + evidence.List(lists.Each(group, func(m measured) string { return m.name }))
-		if lot := group[0].lotName; lot != "" {
-			called += " of lot " + lot
-		}
-		return called
+		one, many := group[0].kind.words()
+		called := evidence.List(lists.Each(group, func(m measured) string { return m.name }))
+		lot := group[0].lotName
+		return lists.If(len(group) > 1, many, one) + " " + called + lists.If(lot == "", "", " of lot "+lot)
 	})
 }

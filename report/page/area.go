@@ -67,12 +67,9 @@ func places(all []evidence.Place) string { return evidence.List(report.PlaceName
 // apart is how far the means of boards and subfloor may lie apart, in points; 0
 // where nothing is asked.
 func apart(d report.Decision) float64 {
-	for _, f := range d.Findings {
-		if x, err := strconv.ParseFloat(f.Limit, 64); f.ID == "wood-difference" && err == nil {
-			return x
-		}
-	}
-	return 0
+	f, _ := lists.First(d.Findings, func(f evidence.Finding) bool { return f.ID == "wood-difference" })
+	x, _ := strconv.ParseFloat(f.Limit, 64)
+	return x
 }
 
 func facts(d report.Decision) []pair {

@@ -7,6 +7,7 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 )
 
@@ -45,11 +46,7 @@ func thinnedTicks(all []tick) []tick {
 		return all
 	}
 	step := (len(all) + most - 1) / most
-	var kept []tick
-	for i := 0; i < len(all); i += step {
-		kept = append(kept, all[i])
-	}
-	return kept
+	return lists.Each(slices.Collect(slices.Chunk(all, step)), func(some []tick) tick { return some[0] })
 }
 
 // dots draws each moisture reading as a dot, those of one kind side by side,
@@ -77,10 +74,7 @@ func dots(id string, p pictures.Picture, series, levels []pictures.Series, apart
 		for _, pt := range s.Points {
 			n := column[pt.Y.Written]
 			column[pt.Y.Written]++
-			side := float64((n+1)/2) * 0.045
-			if n%2 == 0 {
-				side = -side
-			}
+			side := float64((n+1)/2) * lists.If(n%2 == 0, -0.045, 0.045)
 			d.mark(i, float64(i)+math.Max(-0.4, math.Min(0.4, side)), pt.Y.Exact().Float(), pt.Name+": "+pt.Y.String())
 		}
 	}

@@ -79,10 +79,7 @@ func (d *drawing) levels(levels []pictures.Series) {
 		return a.Points[0].Y.Exact().Cmp(b.Points[0].Y.Exact())
 	})
 	for _, s := range levels {
-		class := "limit"
-		if s.Role == pictures.LotMean || s.Role == pictures.TargetEMC {
-			class = "mean"
-		}
+		class := lists.If(s.Role == pictures.LotMean || s.Role == pictures.TargetEMC, "mean", "limit")
 		for _, p := range s.Points {
 			d.level(p.Y.Exact().Float(), s.Name+" "+p.Y.Written, class)
 		}
@@ -160,10 +157,7 @@ const mostMarks = 60
 func (d *drawing) line(i int, s pictures.Series) {
 	var xs, ys []float64
 	for _, p := range s.Points {
-		y := math.NaN()
-		if p.Y.Shown() && p.At.Shown() {
-			y = p.Y.Exact().Float()
-		}
+		y := lists.If(p.Y.Shown() && p.At.Shown(), p.Y.Exact().Float(), math.NaN())
 		xs, ys = append(xs, dayOf(p.At.First)), append(ys, y)
 	}
 	d.path(fmt.Sprintf("line s%d", i%5), xs, ys)

@@ -6,6 +6,8 @@ import (
 	"html/template"
 	"math"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // The size of a drawing and the room around its plot, in its own units.
@@ -172,8 +174,5 @@ func ticks(from, to float64, about int) []float64 {
 // plain is a value without idle zeros.
 func plain(v float64) string {
 	s := strings.TrimRight(strings.TrimRight(fmt.Sprintf("%.4f", v), "0"), ".")
-	if s == "-0" {
-		return "0"
-	}
-	return s
+	return lists.If(s == "-0", "0", s)
 }

@@ -19,13 +19,13 @@ func moistureOf(s report.Site) Picture {
 	var lacking []string
 	if s.Wood.NoFlooring == "" {
 		for _, lot := range s.Wood.Lots() {
-			points := moistures(s, lot.Boards, &lacking)
+			points := moistures(lot.Boards, &lacking)
 			p.with(lot.Title(), Flooring, points)
 		}
 	}
 	boards := len(p.Series) > 0
 	if s.Wood.NoSubfloor == "" {
-		p.with("subfloor", Subfloor, moistures(s, s.Wood.Pieces(wood.OfSubfloor), &lacking))
+		p.with("subfloor", Subfloor, moistures(s.Wood.Pieces(wood.OfSubfloor), &lacking))
 	}
 	if n := len(p.Series); n > 0 && p.Series[n-1].Role == Subfloor {
 		p.ends("subfloor ", s.Limits.Subfloor, evidence.MC)
@@ -84,7 +84,7 @@ func besides(s report.Site, subfloor evidence.Working) (under, over bool) {
 }
 
 // moistures are the judged readings of pieces, corrected where they had to be.
-func moistures(s report.Site, pieces []evidence.Judged[wood.Row], lacking *[]string) []Point {
+func moistures(pieces []evidence.Judged[wood.Row], lacking *[]string) []Point {
 	var all []Point
 	for _, piece := range pieces {
 		var read []Point

@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Picture is one picture of an area: what it shows, and its points with the
@@ -80,16 +81,10 @@ type Point struct {
 
 // Of are those of an area of which the record holds something.
 func Of(s report.Site) []Picture {
-	var all []Picture
-	for _, p := range []Picture{
-		holesOf(s), dryingOf(s), airTempOf(s), airRHOf(s),
-		moistureOf(s), serviceOf(s), planOf(s),
-	} {
-		if slices.ContainsFunc(p.Series, func(s Series) bool { return !s.Role.Bound() }) {
-			all = append(all, p)
-		}
-	}
-	return all
+	all := []Picture{holesOf(s), dryingOf(s), airTempOf(s), airRHOf(s), moistureOf(s), serviceOf(s), planOf(s)}
+	return lists.Where(all, func(p Picture) bool {
+		return slices.ContainsFunc(p.Series, func(s Series) bool { return !s.Role.Bound() })
+	})
 }
 
 // with adds a series that has points.
@@ -113,10 +108,7 @@ func (p *Picture) ends(of string, l evidence.Limit, u evidence.Unit) {
 }
 
 func bounded(end string, b evidence.Bound) string {
-	if b.Whose == "" {
-		return end
-	}
-	return end + " of " + b.Whose
+	return end + lists.If(b.Whose == "", "", " of "+b.Whose)
 }
 
 // level adds one value that holds everywhere.

@@ -8,6 +8,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 func areasTable() table[report.Area] {
@@ -135,10 +136,7 @@ func (d *decoder) poured(a *report.Area) {
 
 // written is an entry in quotes, or that it is none.
 func written(entry string) string {
-	if entry == "" {
-		return "a blank"
-	}
-	return evidence.Quote(entry)
+	return lists.If(entry == "", "a blank", evidence.Quote(entry))
 }
 
 // product is a column that names a product of certain kinds.

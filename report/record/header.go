@@ -67,10 +67,8 @@ func unmatched(table, header string, columns []Column) (meant int, complaint str
 
 // unitMeant says of a unit that is not known in a column which one it spells.
 func unitMeant(in string, c Column) string {
-	if u, ok := evidence.UnitMeant(in, c.Units); ok {
-		return fmt.Sprintf("writes its unit %s; ", evidence.Quote(u.Short()))
-	}
-	return "carries a unit that is not known here; "
+	u, ok := evidence.UnitMeant(in, c.Units)
+	return lists.If(ok, "writes its unit "+evidence.Quote(u.Short()), "carries a unit that is not known here") + "; "
 }
 
 // Carries is the unit that the text of a bracket stands for in this column; one

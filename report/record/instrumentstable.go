@@ -5,6 +5,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
 	"firstboard/report/instruments"
+	"firstboard/report/lists"
 )
 
 func instrumentKinds() []string {
@@ -71,12 +72,9 @@ func checked(title string, field func(*instruments.Comparison) *evidence.Reading
 		func(d *decoder, c *grid.Cell, row *instruments.Comparison) {
 			named := d.typed("Instrument")
 			meter, _ := d.job.Instruments.Find(words(&named))
-			rule := anything
-			if meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter) {
-				rule = unbounded
-			}
+			inRH := meter.Has(evidence.Probe) || meter.Has(evidence.SingleUse) || meter.Has(evidence.AirMeter)
 			d.known = nil // the rule is the row's own
-			*field(row) = d.number(c, rule)
+			*field(row) = d.number(c, lists.If(inRH, unbounded, anything))
 		},
 	}
 }

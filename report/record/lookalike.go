@@ -21,14 +21,8 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 		if table == "" || o.Sheet && d.ours(o.Name) {
 			continue
 		}
-		right := table
-		if !o.Sheet {
-			right = sheet.FileName(table)
-		}
-		mend := "put its rows into "
-		if from.Tables[table] == nil {
-			mend = "rename it "
-		}
+		right := lists.If(o.Sheet, table, sheet.FileName(table))
+		mend := lists.If(from.Tables[table] == nil, "rename it ", "put its rows into ")
 		text := fmt.Sprintf("looks like the table %s and is not read; %s%s, or give it a name and a header unlike any table's", table, mend,
 			evidence.Quote(right))
 		switch {
@@ -38,10 +32,7 @@ func (d *decoder) lookAlikes(from *sheet.Source) {
 		case now:
 			text = fmt.Sprintf("is now %s; rename it", evidence.Quote(right))
 		}
-		at := &sheet.Holder{File: o.Name, Table: table}
-		if o.Sheet {
-			at.Sheet = o.Name
-		}
+		at := &sheet.Holder{File: o.Name, Table: table, Sheet: lists.If(o.Sheet, o.Name, "")}
 		d.faults = append(d.faults, faults.Fault{Place: sheet.Place{In: at}, Text: text, Order: -1})
 	}
 }
@@ -89,10 +80,7 @@ func meantFor(o sheet.Other) (table string, now bool) {
 // resembled is the table that a sheet or a file looks like, or empty, and
 // whether it has the table's old name.
 func resembled(o sheet.Other) (table string, now bool) {
-	name := o.Name
-	if !o.Sheet {
-		name = strings.ReplaceAll(alike.Base(name), "_", " ")
-	}
+	name := lists.If(o.Sheet, o.Name, strings.ReplaceAll(alike.Base(o.Name), "_", " "))
 	if now := alike.TableNow(strings.ReplaceAll(name, "-", " ")); now != "" &&
 		(o.Sheet || strings.EqualFold(filepath.Ext(o.Name), ".csv")) {
 		return now, true
@@ -116,12 +104,8 @@ func inAnotherForm(o sheet.Other) string {
 		return ""
 	}
 	name := alike.Joined(alike.Base(strings.TrimSuffix(o.Name, ext)))
-	for _, table := range TableNames() {
-		if alike.Joined(table) == name {
-			return table
-		}
-	}
-	return ""
+	table, _ := lists.First(TableNames(), func(table string) bool { return alike.Joined(table) == name })
+	return table
 }
 
 func isLookAlike(o sheet.Other) bool {

@@ -2,6 +2,7 @@ package record
 
 import (
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -59,14 +60,11 @@ func (d *decoder) otherUnit(h slab.Hole) {
 // floorOf is the slab that a hole was drilled into and its thickness; known is
 // false where its depth says nothing.
 func (d *decoder) floorOf(h slab.Hole) (f slab.Floor, thick evidence.Reading, known bool) {
-	thick = h.Thickness
 	area, ok := d.areaOf(h.Area)
 	if !ok || !h.Depth.Shown() || h.Discarded != "" {
-		return f, thick, false
+		return f, h.Thickness, false
 	}
-	if !thick.Shown() {
-		thick = area.Thickness
-	}
+	thick = lists.If(h.Thickness.Shown(), h.Thickness, area.Thickness)
 	f.TwoFaces = area.DryingFaces.Shown() && area.DryingFaces.Value.IntPart() == 2
 	f.DepthTolerance = d.job.Settings.DepthTolerance
 	return f, thick, thick.Shown()

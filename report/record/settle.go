@@ -51,12 +51,8 @@ func ColumnOf(table, header string) (int, evidence.Unit) {
 }
 
 func schemaOf(table string) schema {
-	for _, s := range schemas() {
-		if s.title() == table {
-			return s
-		}
-	}
-	return nil
+	s, _ := lists.First(schemas(), func(s schema) bool { return s.title() == table })
+	return s
 }
 
 // Settler settles rows that are brought into a table of a job, by the rules of

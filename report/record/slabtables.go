@@ -5,6 +5,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 )
 
@@ -38,11 +39,7 @@ func moreHole(d *decoder, h *slab.Hole) {
 	d.thick("Thickness", h.Thickness)
 	hole := *h
 	d.later(func() { d.otherUnit(hole) })
-	thickness := h.Thickness
-	if !thickness.Shown() {
-		thickness = d.thicknessOf(h.Area)
-	}
-	d.inside("Depth", h.Depth, thickness)
+	d.inside("Depth", h.Depth, lists.If(h.Thickness.Shown(), h.Thickness, d.thicknessOf(h.Area)))
 }
 
 // inTurn faults a time that lies before the one it has to follow, however

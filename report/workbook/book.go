@@ -20,10 +20,10 @@ type Book struct {
 
 // advice is what was said under an area's verdict, if anything.
 func (b Book) advice(nth int) ahead.Advice {
-	if nth < len(b.Advice) {
-		return b.Advice[nth]
+	if nth >= len(b.Advice) {
+		return ahead.Advice{}
 	}
-	return ahead.Advice{}
+	return b.Advice[nth]
 }
 
 // Write writes the workbook. Nothing is written where an error is returned,

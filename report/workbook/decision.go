@@ -70,10 +70,8 @@ func (d *desk) told() (text, value string) {
 
 // whereToRead says which sheet tells of the sheets and the standings.
 func (d *desk) whereToRead() string {
-	if d.filed {
-		return "What each standing means: end of sheet " + d.titles.Limits + "."
-	}
-	return "What each sheet holds and each standing means: sheet " + d.titles.Checks + "."
+	return lists.If(d.filed, "What each standing means: end of sheet "+d.titles.Limits,
+		"What each sheet holds and each standing means: sheet "+d.titles.Checks) + "."
 }
 
 // smaller is a row in the small letters of the decision page.
@@ -147,18 +145,12 @@ func (d *desk) next(nth int, decision report.Decision) string {
 	case len(a.Next.Acts) > 0:
 		return a.Next.Short()
 	case len(a.Missing) > 0:
-		return a.Missing[0].What + more(len(a.Missing)-1)
+		more := len(a.Missing) - 1
+		return a.Missing[0].What + lists.If(more > 0, fmt.Sprintf(" (and %d more)", more), "")
 	case decision.Verdict == evidence.Go:
 		return "install"
 	}
 	return ""
-}
-
-func more(n int) string {
-	if n < 1 {
-		return ""
-	}
-	return fmt.Sprintf(" (and %d more)", n)
 }
 
 // notes are the conditions, changed settings and waivers of all areas, each

@@ -44,10 +44,7 @@ func (d *desk) worked(f evidence.Finding, sheet string, row int) worked {
 	if !ok {
 		return judged
 	}
-	good := evidence.Met
-	if f.Worked.Unusable > 0 {
-		good = evidence.NotShown
-	}
+	good := lists.If(f.Worked.Unusable > 0, evidence.NotShown, evidence.Met)
 	w.outcome.Formula = fmt.Sprintf("IF(ROUND(%s,9)<0,%q,%q)", strings.ReplaceAll(room, formula.Quoted(sheet)+"!", ""),
 		evidence.NotMet, good)
 	w.follows = true
@@ -128,31 +125,19 @@ const (
 )
 
 func (d *desk) findingHeader() writer.Row {
-	follows := "fx"
-	if d.filed {
-		follows = ""
-	}
 	return writer.Header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence",
-		"Source (standing)", follows)
+		"Source (standing)", lists.If(d.filed, "", "fx"))
 }
 
 func (d *desk) findingsNote() string {
-	if d.filed {
-		return "Findings"
-	}
-	return "Findings. Outcome, value and limit follow the record's cells where fx says yes; elsewhere they are the values that were judged."
+	return "Findings" + lists.If(d.filed, "",
+		". Outcome, value and limit follow the record's cells where fx says yes; elsewhere they are the values that were judged.")
 }
 
 // findingRow is a finding in full, in a row of its area's sheet.
 func (d *desk) findingRow(f evidence.Finding, sheet string, number int) writer.Row {
 	w := d.worked(f, sheet, number)
-	follows := "no"
-	switch {
-	case d.filed:
-		follows = ""
-	case w.follows:
-		follows = "yes"
-	}
+	follows := lists.If(d.filed, "", lists.If(w.follows, "yes", "no"))
 	w.outcome.Look.Bold = true
 	if f.Blocks() {
 		w.outcome.Look.Tone = style.Orange
@@ -166,31 +151,18 @@ func (d *desk) findingRow(f evidence.Finding, sheet string, number int) writer.R
 }
 
 func cited(c evidence.Cite) string {
-	if c.Source == "" {
-		return string(c.Standing)
-	}
-	return c.Source + " (" + string(c.Standing) + ")"
+	return lists.If(c.Source == "", string(c.Standing), c.Source+" ("+string(c.Standing)+")")
 }
 
 // unneededRows are findings folded to what would make them needed, a line for
 // all that wait for the same.
 func unneededRows(all []evidence.Finding) []writer.Row {
-	var reasons []string
-	named := map[string][]string{}
-	for _, f := range all {
-		if named[f.Reason] == nil {
-			reasons = append(reasons, f.Reason)
-		}
-		named[f.Reason] = append(named[f.Reason], f.ID)
-	}
-	folded := style.Look{Boxed: true, Gray: true}
-	var rows []writer.Row
-	for _, reason := range reasons {
-		rows = append(rows, writer.Row{Cells: []writer.Cell{{
-			Value: strings.Join(named[reason], ", ") + ": " + reason, Look: folded, Across: followsColumn,
-		}}})
-	}
-	return rows
+	waiting := lists.Groups(all, func(f evidence.Finding) string { return f.Reason })
+	return lists.Each(waiting, func(alike []evidence.Finding) writer.Row {
+		ids := lists.Each(alike, func(f evidence.Finding) string { return f.ID })
+		folded := style.Look{Boxed: true, Gray: true}
+		return writer.Line(strings.Join(ids, ", ")+": "+alike[0].Reason, folded, followsColumn)
+	})
 }
 
 // findingRows are all findings of an area below so many rows of its sheet, by

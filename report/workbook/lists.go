@@ -140,10 +140,7 @@ func standings() []standingMeans {
 }
 
 func counts(deciding bool) string {
-	if deciding {
-		return "deciding"
-	}
-	return "advice"
+	return lists.If(deciding, "deciding", "advice")
 }
 
 // cautionsPage is what to heed on site, a heading and its sentences.
@@ -151,10 +148,7 @@ func cautionsPage(b Book, t names.Titles) writer.Page {
 	var rows []writer.Row
 	for _, c := range b.Cautions {
 		for i, s := range c.Sentences {
-			label := writer.Text("")
-			if i == 0 {
-				label = bold(c.Heading)
-			}
+			label := lists.If(i == 0, bold(c.Heading), writer.Text(""))
 			rows = append(rows, writer.Row{Cells: []writer.Cell{label, writer.Text(s)}})
 		}
 	}

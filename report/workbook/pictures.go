@@ -75,12 +75,7 @@ func packed(wide []bool) (slots []slot, lines, abeam int) {
 	return slots, lines + 1, abeam
 }
 
-func ones(yes bool) int {
-	if yes {
-		return 1
-	}
-	return 0
-}
+func ones(yes bool) int { return lists.If(yes, 1, 0) }
 
 // plottedPage is the hidden sheet of the numbers behind the pictures.
 func (d *desk) plottedPage() writer.Page {

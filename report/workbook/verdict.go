@@ -6,6 +6,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/evidence"
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
 	"firstboard/report/workbook/writer"
@@ -16,15 +17,10 @@ import (
 // deciding findings are met as were; what is not needed hangs on no figure. Anything else asks to be
 // judged again; a NO-GO never turns to GO.
 func (d *desk) verdict(decision report.Decision, first, last int) string {
-	good := 0
-	for _, f := range decision.Findings {
-		if f.Deciding && f.Outcome == evidence.Met {
-			good++
-		}
-	}
+	isGood := func(f evidence.Finding) bool { return f.Deciding && f.Outcome == evidence.Met }
 	met := fmt.Sprintf("COUNTIFS(%s,%q,%s,%q)", between(countsColumn, first, last), "deciding",
 		between(outcomeColumn, first, last), evidence.Met)
-	stands := fmt.Sprintf("%s,%s=%d", d.guard.same(), met, good)
+	stands := fmt.Sprintf("%s,%s=%d", d.guard.same(), met, len(lists.Where(decision.Findings, isGood)))
 	return fmt.Sprintf("IF(IFERROR(AND(%s),0),%q,%q)", stands, decision.Says(), changed)
 }
 
@@ -34,10 +30,7 @@ func between(column, first, last int) string {
 
 // cellsOf are cells of a column, one alone by its own name.
 func cellsOf(column, first, last int) string {
-	if first == last {
-		return formula.Name(column, first)
-	}
-	return formula.Name(column, first) + ":" + formula.Name(column, last)
+	return formula.Name(column, first) + lists.If(first == last, "", ":"+formula.Name(column, last))
 }
 
 // areaTints color verdict and outcomes by what they give now.
@@ -59,8 +52,5 @@ func verdictTints(cells, verdict string) []writer.Tint {
 }
 
 func verdictTone(d report.Decision) style.Tone {
-	if d.Verdict == evidence.Go {
-		return style.Blue
-	}
-	return style.Orange
+	return lists.If(d.Verdict == evidence.Go, style.Blue, style.Orange)
 }

@@ -1,9 +1,8 @@
 package alike
 
 import (
-	"slices"
-
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // renamed is what a record of the first edition calls something, and what it is
@@ -22,11 +21,8 @@ func TableNow(typed string) string {
 }
 
 func nowCalled(typed string, names []renamed) string {
-	at := slices.IndexFunc(names, func(r renamed) bool { return evidence.Same(r.was, typed) })
-	if at < 0 {
-		return ""
-	}
-	return names[at].now
+	r, _ := lists.First(names, func(r renamed) bool { return evidence.Same(r.was, typed) })
+	return r.now
 }
 
 // columnsNow are the columns of a table that have new names.

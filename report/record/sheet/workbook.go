@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // workbook is a workbook on its way to tables.
@@ -164,24 +165,25 @@ func (w *workbook) shared() (err error) {
 
 // partOf is the part that holds a sheet's cells; charts have none.
 func (w *workbook) partOf(s listed) string {
-	for _, link := range w.links.Links {
-		if link.ID == s.ID {
-			if path.Base(link.Type) != "worksheet" {
-				return ""
-			}
-			return link.Target
-		}
+	link, found := lists.First(w.links.Links, func(l link) bool { return l.ID == s.ID })
+	switch {
+	case !found:
+		return "the part of the sheet " + s.Name
+	case path.Base(link.Type) != "worksheet":
+		return ""
 	}
-	return "the part of the sheet " + s.Name
+	return link.Target
 }
 
 // links are the relationships of a part: targets by their ids and kinds.
 type links struct {
-	Links []struct {
-		ID     string `xml:"Id,attr"`
-		Type   string `xml:"Type,attr"`
-		Target string `xml:"Target,attr"`
-	} `xml:"Relationship"`
+	Links []link `xml:"Relationship"`
+}
+
+type link struct {
+	ID     string `xml:"Id,attr"`
+	Type   string `xml:"Type,attr"`
+	Target string `xml:"Target,attr"`
 }
 
 // links are the relationships of a part, with targets as part names. A part
@@ -206,10 +208,6 @@ func (p pack) links(part string) (links, error) {
 
 // kind is the target of the first relationship of a kind, or empty.
 func (l links) kind(kind string) string {
-	for _, link := range l.Links {
-		if path.Base(link.Type) == kind {
-			return link.Target
-		}
-	}
-	return ""
+	first, _ := lists.First(l.Links, func(l link) bool { return path.Base(l.Type) == kind })
+	return first.Target
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 )
 
@@ -115,15 +116,8 @@ func (b *block) timed(x *axis, wide float64) {
 		x.format, figure = "yyyy-mm-dd", ofYear
 	}
 	x.unit = 1.0 / 24
-	for _, unit := range []float64{
-		3.0 / 24, 6.0 / 24, 12.0 / 24, 1, 2, 4, 7, 14, 28, 56, 91, 182, 365, 730, 1461,
-		3652,
-	} {
-		room := figure
-		if x.unit < 1 {
-			room = ofHour
-		}
-		if (e.high-e.low)/x.unit > wide/room {
+	for _, unit := range []float64{0.125, 0.25, 0.5, 1, 2, 4, 7, 14, 28, 56, 91, 182, 365, 730, 1461, 3652} {
+		if (e.high-e.low)/x.unit > wide/lists.If(x.unit < 1, ofHour, figure) {
 			x.unit = unit
 		}
 	}

@@ -3,6 +3,7 @@ package chart
 import (
 	"math"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/writer"
@@ -35,10 +36,7 @@ func one(column, row int) stretch { return stretch{column, row, row} }
 // at is a stretch as a formula of the block's own sheet refers to it.
 func (b *block) at(s stretch) string {
 	from, to := formula.Fixed(b.column+s.column, b.row+s.from), formula.Fixed(b.column+s.column, b.row+s.to)
-	if s.from == s.to {
-		return from
-	}
-	return from + ":" + to
+	return from + lists.If(s.from == s.to, "", ":"+to)
 }
 
 // wide is how many columns a block takes.

@@ -115,10 +115,7 @@ func (f frame) legendMarkup() string {
 	if f.legend.wide == 0 {
 		return ""
 	}
-	at := "b"
-	if f.legend.x > edge {
-		at = "r"
-	}
+	at := lists.If(f.legend.x > edge, "r", "b")
 	return `<c:legend><c:legendPos val="` + at + `"/>` + f.markup(f.legend, "") + `<c:overlay val="0"/>` + lettered() +
 		`</c:legend>`
 }

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"firstboard/report/lists"
 	"firstboard/report/workbook/style"
 )
 
@@ -22,12 +23,7 @@ func letters(name string, bold bool) string {
 // them at 8.
 const letterSize = 10
 
-func truth(yes bool) string {
-	if yes {
-		return "1"
-	}
-	return "0"
-}
+func truth(yes bool) string { return lists.If(yes, "1", "0") }
 
 // lettered are the letters of an axis or a legend.
 func lettered() string {
@@ -51,10 +47,7 @@ func sideTitle(title string, across bool) string {
 	if title == "" {
 		return ""
 	}
-	if across {
-		return titled(title, "", false)
-	}
-	return titled(title, ` rot="-5400000" vert="horz"`, false)
+	return titled(title, lists.If(across, "", ` rot="-5400000" vert="horz"`), false)
 }
 
 // folded are notes in lines that fit a width in points.

@@ -5,6 +5,8 @@ import (
 	"encoding/xml"
 	"fmt"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // The workbook library places charts, and writes them without the values they
@@ -45,13 +47,7 @@ func group(x axis, lines string) string {
 
 // markup is an axis, across for the one below the picture.
 func (x axis) markup(at string, across bool) string {
-	id, other, name := 2, 1, "c:valAx"
-	if across {
-		id, other = 1, 2
-	}
-	if x.names {
-		name = "c:catAx"
-	}
+	id, name := lists.If(across, 1, 2), lists.If(x.names, "c:catAx", "c:valAx")
 	s := fmt.Sprintf(`<%s><c:axId val="%d"/><c:scaling><c:orientation val="minMax"/>%s%s</c:scaling><c:delete val="0"/><c:axPos val="%s"/>`,
 		name, id, end("max", x.most), end("min", x.least), at)
 	if !across || x.ruled {
@@ -61,12 +57,12 @@ func (x axis) markup(at string, across bool) string {
 		cmp.Or(x.format, "General")) +
 		`<c:majorTickMark val="out"/><c:minorTickMark val="none"/><c:tickLblPos val="low"/><c:spPr>` +
 		lined(0.75, darkGrey, "solid") + `</c:spPr>` +
-		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, other)
+		lettered() + fmt.Sprintf(`<c:crossAx val="%d"/><c:crosses val="min"/>`, 3-id)
 	if x.names {
 		return s + `<c:auto val="0"/><c:lblAlgn val="ctr"/><c:lblOffset val="100"/><c:noMultiLvlLbl val="1"/></` +
 			name + `>`
 	}
-	s += `<c:crossBetween val="` + map[bool]string{true: "between", false: "midCat"}[x.between] + `"/>`
+	s += `<c:crossBetween val="` + lists.If(x.between, "between", "midCat") + `"/>`
 	if x.unit > 0 {
 		s += `<c:majorUnit val="` + exactly(x.unit) + `"/>`
 	}

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"time"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/writer"
 )
@@ -49,10 +50,7 @@ func (p *Plots) pointRow(s pictures.Series, point pictures.Point) []writer.Cell 
 	if !point.Y.Shown() {
 		return []writer.Cell{writer.Text(s.Name)}
 	}
-	x := p.find.figure(point.X)
-	if !point.X.Shown() {
-		x = p.find.moment(point.At)
-	}
+	x := lists.If(point.X.Shown(), p.find.figure(point.X), p.find.moment(point.At))
 	return []writer.Cell{writer.Text(s.Name), writer.Text(point.Name), x, p.find.figure(point.Y)}
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"strings"
 
+	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/formula"
 )
@@ -16,11 +17,11 @@ func (p *Plots) seriesOf(b *block, nth int, l line) string {
 	s := fmt.Sprintf(`<c:ser><c:idx val="%d"/><c:order val="%d"/><c:tx>%s</c:tx>`, nth, nth, p.texts(b, l.name))
 	s += look.markup(l) + p.labels(b, l)
 	if b.byNames() {
-		return s + `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) +
-			`</c:val><c:smooth val="0"/></c:ser>`
+		s += `<c:cat>` + p.texts(b, l.x) + `</c:cat><c:val>` + p.numbers(b, l.y) + `</c:val>`
+	} else {
+		s += `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) + `</c:yVal>`
 	}
-	return s + `<c:xVal>` + p.numbers(b, l.x) + `</c:xVal><c:yVal>` + p.numbers(b, l.y) +
-		`</c:yVal><c:smooth val="0"/></c:ser>`
+	return s + `<c:smooth val="0"/></c:ser>`
 }
 
 // byNames says whether a picture has names along its foot and no figures.
@@ -51,10 +52,7 @@ func (k stroke) markup(l line) string {
 // the plan.
 func (p *Plots) labels(b *block, l line) string {
 	const few, places = 16, 16
-	side := "r"
-	if b.picture.Shows == pictures.ServiceEMC {
-		side = "t"
-	}
+	side := lists.If(b.picture.Shows == pictures.ServiceEMC, "t", "r")
 	switch shows := b.picture.Shows; {
 	case b.byNames() && !l.role.Bound() && len(b.rows) <= few:
 		return `<c:dLbls><c:numFmt formatCode="General" sourceLinked="0"/><c:spPr><a:noFill/></c:spPr>` + lettered() +

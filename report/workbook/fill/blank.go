@@ -70,20 +70,12 @@ func startPage(b Blank) writer.Page {
 func columnsPage(forms []grid.Form) writer.Page {
 	rows := []writer.Row{writer.Header("Table", "Column", "Must be filled in", "What goes there", "For example")}
 	for _, f := range forms {
-		fields := f.Fields
-		if f.Rows != nil {
-			fields = f.Rows
-		}
-		for _, field := range fields {
-			asked := ""
-			if field.Must {
-				asked = "yes"
-			}
+		for _, field := range lists.If(f.Rows != nil, f.Rows, f.Fields) {
 			example := writer.Text(field.Example)
 			example.Look.Form = style.Literal
 			rows = append(rows, writer.Row{Cells: []writer.Cell{
-				writer.Text(f.Name), writer.Text(field.Header), writer.Text(asked), writer.Text(prompts.Says(field)),
-				example,
+				writer.Text(f.Name), writer.Text(field.Header), writer.Text(lists.If(field.Must, "yes", "")),
+				writer.Text(prompts.Says(field)), example,
 			}})
 		}
 	}
@@ -103,11 +95,7 @@ func formPage(f grid.Form) writer.Page {
 		Name: f.Name, Widths: formWidths(f), Head: 1, Frozen: true, Grid: true, Checks: prompts.Checks(f),
 		Columns: lists.Each(f.Fields, fieldLook),
 	}
-	empty := 0
-	if len(f.Rows) == 0 {
-		empty = p.Ruled(formRow)
-	}
-	rows := formRows(f, empty)
+	rows := formRows(f, lists.If(len(f.Rows) == 0, p.Ruled(formRow), 0))
 	p.Rows, p.Last = writer.Numbered(rows), len(rows)
 	return p
 }
@@ -132,11 +120,7 @@ func formRows(f grid.Form, empty int) []writer.Row {
 
 // headLook is a dark header where the column must be filled in.
 func headLook(f grid.Field) style.Look {
-	l := style.Look{Tone: style.Heading, Stands: fieldLook(f).Stands}
-	if f.Must {
-		l.Tone = style.Dark
-	}
-	return l
+	return style.Look{Tone: lists.If(f.Must, style.Dark, style.Heading), Stands: fieldLook(f).Stands}
 }
 
 // boxedLook is how a blank stands that shows where to write.

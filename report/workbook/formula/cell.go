@@ -89,9 +89,5 @@ func (c Cell) under(other Cell) bool {
 func literal(x evidence.Exact) string {
 	const digits = 15
 	f, _ := strconv.ParseFloat(strconv.FormatFloat(x.Float(), 'g', digits, 64), 64)
-	s := strconv.FormatFloat(f, 'f', -1, 64)
-	if x.Sign() < 0 {
-		return "(" + s + ")"
-	}
-	return s
+	return number(f).text
 }

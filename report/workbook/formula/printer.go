@@ -1,9 +1,11 @@
 package formula
 
 import (
+	"cmp"
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Printer prints workings. Find is the cell of the workbook that holds what was
@@ -82,14 +84,7 @@ func (p *Printer) own(w evidence.Working, e expr) expr {
 
 // what names a figure.
 func what(w evidence.Working) string {
-	name := w.Label
-	if name == "" {
-		name = string(w.Op)
-	}
-	if w.Unit != evidence.None {
-		name += " (" + string(w.Unit) + ")"
-	}
-	return name
+	return cmp.Or(w.Label, string(w.Op)) + lists.If(w.Unit == evidence.None, "", " ("+string(w.Unit)+")")
 }
 
 // form is a working as a formula by its last step.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 )
 
@@ -92,8 +93,5 @@ func (r Run) cells(first bool) string {
 	case r.last > r.first:
 		s += ":" + formula.Name(r.column, r.last)
 	}
-	if first {
-		return before + s
-	}
-	return s
+	return lists.If(first, before, "") + s
 }

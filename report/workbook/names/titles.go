@@ -1,12 +1,14 @@
 package names
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 	"unicode"
 	"unicode/utf16"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // Titles are the names of the sheets. The record's tables choose first, so
@@ -77,15 +79,9 @@ func take(taken map[string]bool, want string) string {
 // allowed replaces what a sheet name may not hold.
 func allowed(s string) string {
 	s = strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`:\/?*[]`, r) || !unicode.IsPrint(r) {
-			return '-'
-		}
-		return r
+		return lists.If(strings.ContainsRune(`:\/?*[]`, r) || !unicode.IsPrint(r), '-', r)
 	}, s)
-	if s = strings.Trim(s, " '"); s == "" {
-		return "Table"
-	}
-	return s
+	return cmp.Or(strings.Trim(s, " '"), "Table")
 }
 
 // Cut keeps the first n UTF-16 units of a name, as spreadsheets count them.
@@ -105,10 +101,7 @@ func Cut(s string, n int) string {
 // the report for a table of the record.
 func Squash(s string) string {
 	return strings.Map(func(r rune) rune {
-		if !unicode.IsLetter(r) && !unicode.IsDigit(r) {
-			return -1
-		}
-		return unicode.ToLower(r)
+		return lists.If(unicode.IsLetter(r) || unicode.IsDigit(r), unicode.ToLower(r), -1)
 	}, s)
 }
 

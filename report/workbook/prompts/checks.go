@@ -8,6 +8,7 @@ import (
 	"github.com/xuri/excelize/v2"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 )
 
@@ -88,10 +89,7 @@ func xmlText(s string) string {
 // numberFormula is true of a number that lies within its span.
 func numberFormula(t grid.Takes, at string) string {
 	all := []string{"ISNUMBER(" + at + ")"}
-	least := ">="
-	if t.Span.Above {
-		least = ">"
-	}
+	least := lists.If(t.Span.Above, ">", ">=")
 	if t.Span.Least.Valid {
 		all = append(all, at+least+t.Span.Least.Decimal.String())
 	}

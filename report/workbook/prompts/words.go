@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 )
 
 // Says is what goes into a field.
@@ -14,10 +15,7 @@ func Says(f grid.Field) string {
 
 // prompt is the same for the header of the field.
 func prompt(f grid.Field) string {
-	if f.Must {
-		return "Must be filled in. " + Says(f)
-	}
-	return Says(f)
+	return lists.If(f.Must, "Must be filled in. ", "") + Says(f)
 }
 
 // warning is what a refused entry is answered with.

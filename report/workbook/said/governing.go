@@ -8,6 +8,7 @@ import (
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/names"
 )
 
@@ -67,10 +68,7 @@ func Limit(decision report.Decision) string {
 }
 
 func measured(number string, u evidence.Unit) string {
-	if number == "" || u == evidence.None || u == evidence.PH {
-		return number
-	}
-	return number + " " + string(u)
+	return number + lists.If(number == "" || u == evidence.None || u == evidence.PH, "", " "+string(u))
 }
 
 // Acceptance is how uncertainty counts in a job, and who agreed to it.
@@ -79,11 +77,8 @@ func Acceptance(j report.Job) string {
 	if j.AcceptanceAgreedOn.Shown() {
 		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
 	}
-	rule := "simple (readings as they were read)"
-	if j.Guarded {
-		rule = "guarded (the instrument's uncertainty counts against a reading)"
-	}
-	return rule + ", agreed by " + agreed
+	return lists.If(j.Guarded, "guarded (the instrument's uncertainty counts against a reading)",
+		"simple (readings as they were read)") + ", agreed by " + agreed
 }
 
 // Stops is what is over, then what is missing, by the names of the checks.
@@ -108,8 +103,5 @@ func Stops(d report.Decision, sheet string) string {
 			all = append(all, part.Label+strings.Join(ids, ", "))
 		}
 	}
-	if len(all) == 0 {
-		return "nothing"
-	}
-	return strings.Join(all, "\n")
+	return cmp.Or(strings.Join(all, "\n"), "nothing")
 }

@@ -32,10 +32,7 @@ func Changes(s report.Settings) []string {
 
 // GoodUntil is the day up to which a verdict holds, empty where it is none.
 func GoodUntil(d report.Decision) string {
-	if d.GoodUntil.Shown() {
-		return d.GoodUntil.Day.String()
-	}
-	return ""
+	return lists.If(d.GoodUntil.Shown(), d.GoodUntil.Day.String(), "")
 }
 
 // Tested counts what was measured, and tells what was put aside, with values.
@@ -117,19 +114,13 @@ func values(read []string) string {
 // Signers are who has signed for an area, and what.
 func Signers(d report.Decision) string {
 	return strings.Join(lists.Each(d.Signatures, func(s report.Signature) string {
-		if s.Decision != "accept" {
-			return s.Role + " (" + s.Decision + ")"
-		}
-		return s.Role
+		return s.Role + lists.If(s.Decision == "accept", "", " ("+s.Decision+")")
 	}), ", ")
 }
 
 // Named is what a person calls an area, its size and its day.
 func Named(a report.Area) string {
-	day := "no day"
-	if a.InstallOn.Shown() {
-		day = a.InstallOn.Written
-	}
+	day := lists.If(a.InstallOn.Shown(), a.InstallOn.Written, "no day")
 	return strings.TrimSpace(a.ID+" "+a.Name) + "\n" + cmp.Or(a.Size.String(), "no size") + ", " + day
 }
 

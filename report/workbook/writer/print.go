@@ -7,6 +7,7 @@ import (
 
 	"github.com/xuri/excelize/v2"
 
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 )
 
@@ -67,13 +68,8 @@ func (p Page) upright() bool {
 // print sets the page up for any paper, its name and number at the foot, its
 // header on every page.
 func (b *binder) print(p Page) error {
-	way, wide, tall, scale := "landscape", p.across(), 0, p.scale()
-	if p.Single {
-		tall = 1
-	}
-	if p.upright() {
-		way = "portrait"
-	}
+	way, wide := lists.If(p.upright(), "portrait", "landscape"), p.across()
+	tall, scale := lists.If(p.Single, 1, 0), p.scale()
 	layout := &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
 	if scale == 0 {
 		layout = &excelize.PageLayoutOptions{Orientation: &way, FitToWidth: &wide, FitToHeight: &tall}
@@ -88,10 +84,7 @@ func (b *binder) print(p Page) error {
 
 // foot is what stands below each page, in letters that are scaled as its own.
 func (p Page) foot(says string) string {
-	size := "&10"
-	if p.scale() == 100 {
-		size = "&8"
-	}
+	size := lists.If(p.scale() == 100, "&8", "&10")
 	return "&L" + size + "&A&C" + size + footed(says) + "&R" + size + "&P / &N"
 }
 

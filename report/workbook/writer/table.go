@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/workbook/style"
 )
 
@@ -15,10 +16,7 @@ func TablePage(t grid.Table, name string) Page { return ColumnsOf(t).Page(t, nam
 
 // Page is a table as a page of these columns.
 func (c Columns) Page(t grid.Table, name string) Page {
-	least := 0.0 // a long table, which is not printed, keeps the usual height
-	if len(t.Rows) <= MostPrinted {
-		least = tightLine
-	}
+	least := lists.If(len(t.Rows) > MostPrinted, 0, tightLine) // a long table is not printed, and keeps the usual height
 	return Page{
 		Name: name, Widths: c.widths, Rows: c.Lines(t, least, Copied), Last: t.Last(), Head: 1, Frozen: true, Grid: true,
 	}
@@ -71,10 +69,7 @@ func Copied(c grid.Cell) Cell {
 // go without: some spreadsheets show a long cell of that format as ####.
 func copiedText(s string) Cell {
 	const short = 255
-	if len(s) > short {
-		return Cell{Value: s}
-	}
-	return Cell{Value: s, Look: style.Look{Form: style.Literal}}
+	return Cell{Value: s, Look: style.Look{Form: lists.If(len(s) > short, style.General, style.Literal)}}
 }
 
 // holdsClock says whether every spreadsheet counts that day alike: they
@@ -84,13 +79,7 @@ func holdsClock(t time.Time) bool {
 }
 
 func clockForm(c grid.Cell) style.Form {
-	switch {
-	case c.Kind == grid.DayCell:
-		return style.Day
-	case c.Clock().Second() != 0:
-		return style.Second
-	}
-	return style.Minute
+	return lists.If(c.Kind == grid.DayCell, style.Day, lists.If(c.Clock().Second() != 0, style.Second, style.Minute))
 }
 
 // Columns are how the columns of a table stand: as wide as their widest
