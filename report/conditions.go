@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"slices"
 
 	"firstboard/acclimate"
@@ -76,7 +75,7 @@ func (s Site) siteConditions() []string {
 		provided(a.RadiantHeat == "", "whether the floor is heated was not recorded"),
 		provided(a.Substrate == limits.OnWood && a.Below == "", "what lies below was not recorded"),
 		provided(widest > acclimate.LongInterval,
-			fmt.Sprintf("the air was read at intervals of up to %s h: nothing is known between them", evidence.Hours(widest).Short())),
+			"the air was read at intervals of up to "+evidence.Hours(widest).Short()+" h: nothing is known between them"),
 	}
 }
 

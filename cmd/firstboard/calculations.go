@@ -100,7 +100,8 @@ func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 			"vaporPressurePa": vapor, "absoluteHumidityGPerM3": absolute, "enthalpyKJPerKg": enthalpy,
 		},
 		[]string{
-			fmt.Sprintf("%s point %s, wet bulb %s", lists.If(dew < 0.01, "frost", "dew"), degrees(unit, dew), degrees(unit, wet)),
+			fmt.Sprintf("%s point %s, wet bulb %s", lists.If(dew < 0.01, "frost", "dew"), degrees(unit, dew),
+				degrees(unit, wet)),
 			fmt.Sprintf("humidity ratio %.2f g/kg (%.1f grains/lb), absolute humidity %.2f g/m3", ratio*1000,
 				acclimate.GrainsPerPound(ratio), absolute),
 			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy,

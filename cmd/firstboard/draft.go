@@ -105,8 +105,8 @@ func (d *draft) publish() error {
 		return err
 	}
 	was := d.before
-	same := was != nil && now != nil && os.SameFile(was, now) && was.Size() == now.Size() && was.ModTime().Equal(now.ModTime())
-	if !same && (was != nil || now != nil) {
+	same := was != nil && now != nil && os.SameFile(was, now) && was.Size() == now.Size()
+	if (was != nil || now != nil) && (!same || !was.ModTime().Equal(now.ModTime())) {
 		return errMoved
 	}
 	return os.Rename(d.name, d.target)

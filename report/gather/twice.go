@@ -65,8 +65,8 @@ func leftOut(all []Unread, record, in, area string) []Unread {
 
 // stands says which areas stand elsewhere, and where.
 func (u Unread) stands() string {
-	one := len(u.areas) == 1
-	return lists.If(one, "its area ", "its areas ") + evidence.List(u.areas) + lists.If(one, " stands in ", " stand in ") + u.in
+	form := lists.If(len(u.areas) == 1, "its area %s stands in %s", "its areas %s stand in %s")
+	return fmt.Sprintf(form, evidence.List(u.areas), u.in)
 }
 
 // concerns says whether a thing that falls due is of any of these rows' areas.

@@ -43,7 +43,8 @@ type Fill struct {
 // Doing is the order with the wait that follows before its end.
 func (a Act) Doing() string {
 	if a.stage == sealing || a.stage == setting {
-		return a.Short + " and leave " + lists.If(a.Things == 1, "it", "them") + " for " + evidence.Hours(a.takes).Text() + " h"
+		it := lists.If(a.Things == 1, "it", "them")
+		return a.Short + " and leave " + it + " for " + evidence.Hours(a.takes).Text() + " h"
 	}
 	return a.Short
 }

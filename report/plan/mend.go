@@ -90,8 +90,8 @@ func (p *planner) driedWood(over []thing) mending {
 	const helps = "find where the water comes from, and move drier air over and under it"
 	id := over[0].over[0]
 	m := mending{
-		do: "let the " + lists.If(id == "joists-dry", "joists", "subfloor") + " dry", how: p.finding(id).Reason + ": " + helps, untold: helps,
-		who: contractor, open: true,
+		do:  "let the " + lists.If(id == "joists-dry", "joists", "subfloor") + " dry",
+		how: p.finding(id).Reason + ": " + helps, untold: helps, who: contractor, open: true,
 	}
 	if sub := p.Wood.MeanOfSubfloor(); id == "wood-difference" && sub.High.Value.Cmp(p.target().Mid.Value) < 0 {
 		m.do, m.how, m.untold = "let the subfloor take up moisture from the air of the rooms", p.finding(id).Reason,
