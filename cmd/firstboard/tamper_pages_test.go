@@ -83,6 +83,27 @@ func pageTamperings() []tampering {
 			name:   "rows that are hidden unless they say otherwise",
 			change: inPart("xl/worksheets/sheet1.xml", `<sheetFormatPr`, `<sheetFormatPr zeroHeight="1"`),
 		},
+		{
+			name: "rows of no height unless they say otherwise", lost: true,
+			change: inPart("xl/worksheets/sheet1.xml", `<sheetFormatPr defaultRowHeight="15"`,
+				`<sheetFormatPr defaultRowHeight="0" customHeight="1"`),
+		},
+		{
+			name: "columns of no width unless they say otherwise", lost: true,
+			change: inPart("xl/worksheets/sheet1.xml", `<sheetFormatPr`, `<sheetFormatPr defaultColWidth="0"`),
+		},
+		{
+			name: "a text shown above another", lost: true,
+			change: inPart("xl/worksheets/sheet1.xml", `<row r="1" `, `<row r="1" ph="1" `,
+				`<is><t>Is this floor ready to install?</t></is>`,
+				`<is><t>Is this floor ready to install?</t><rPh sb="0" eb="4"><t>GO</t></rPh></is>`),
+		},
+		{name: "pictures that are not shown", lost: true, change: inPart("xl/workbook.xml", `<workbookPr `, `<workbookPr showObjects="none" `)},
+		{
+			name:   "names of sheets that are not shown",
+			change: inPart("xl/workbook.xml", `<workbookView `, `<workbookView showSheetTabs="0" `),
+		},
+		{name: "a hidden window", lost: true, change: inPart("xl/workbook.xml", `<workbookView `, `<workbookView visibility="hidden" `)},
 		{name: "a frozen row that hides those above it", lost: true, change: repacked(func(parts map[string]string) error {
 			const part = "xl/worksheets/sheet1.xml"
 			view := regexp.MustCompile(`(?s)<sheetViews>.*?</sheetViews>`)

@@ -76,7 +76,12 @@ type book struct {
 type workbookPart struct {
 	Counts struct {
 		Since04 string `xml:"date1904,attr"`
+		Drawn   string `xml:"showObjects,attr"`
 	} `xml:"workbookPr"`
+	Windows []struct {
+		State string `xml:"visibility,attr"`
+		Tabs  string `xml:"showSheetTabs,attr"`
+	} `xml:"bookViews>workbookView"`
 	Reckons struct {
 		Mode string `xml:"calcMode,attr"`
 		Full string `xml:"fullPrecision,attr"`
@@ -157,6 +162,17 @@ func (w workbookPart) ways() []string {
 	}
 	if no(w.Reckons.Full) {
 		all = append(all, "numbers are reckoned as they are shown")
+	}
+	if w.Counts.Drawn != "" && w.Counts.Drawn != "all" {
+		all = append(all, "pictures are not shown")
+	}
+	for _, window := range w.Windows {
+		if window.State != "" && window.State != "visible" {
+			all = append(all, "its window is hidden")
+		}
+		if no(window.Tabs) {
+			all = append(all, "the names of its sheets are not shown")
+		}
 	}
 	return all
 }

@@ -74,8 +74,11 @@ func (s *sheetReader) margin(e element) error {
 func (s *sheetReader) view(e element) {
 	switch e.Name.Local {
 	case "sheetFormatPr":
-		if yes(e.attribute("zeroHeight")) {
+		if yes(e.attribute("zeroHeight")) || gone(e, "defaultRowHeight", leastHeight) {
 			s.mark("rows are hidden unless they say otherwise")
+		}
+		if gone(e, "defaultColWidth", leastWidth) {
+			s.mark("columns are hidden unless they say otherwise")
 		}
 	case "sheetView":
 		s.top, _ = position(e.attribute("topLeftCell"))

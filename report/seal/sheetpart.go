@@ -45,6 +45,9 @@ func (b *book) sheet(part string) (Sheet, error) {
 }
 
 func (s *sheetReader) element(e element) error {
+	if yes(e.attribute("ph")) {
+		s.mark("how its letters are spoken is shown in", e.Name.Local, e.attribute("r")+e.attribute("min"))
+	}
 	switch e.Name.Local {
 	case "row":
 		return s.newRow(e)
