@@ -49,7 +49,9 @@ func (s Site) target() *Target {
 	if !s.System.WoodFlooring() || t.Lack != "" {
 		return nil
 	}
-	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths(t.Mid.Value)}
+	mid := t.Mid.Value // with one place at least
+	tenths := lists.If(mid.Round(1).Equal(mid), mid.Fixed(1), mid.Text())
+	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths}
 }
 
 func (s Site) holeCount() HoleCount {
@@ -59,9 +61,4 @@ func (s Site) holeCount() HoleCount {
 		n.Judged = len(s.Slab.JudgedHoles())
 	}
 	return n
-}
-
-// tenths writes a number with one place at least.
-func tenths(x evidence.Exact) string {
-	return lists.If(x.Round(1).Equal(x), x.Fixed(1), x.Text())
 }

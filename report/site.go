@@ -8,6 +8,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/instruments"
 	"firstboard/report/limits"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -26,8 +27,12 @@ type Site struct {
 
 // siteOf gathers what the record says of an area.
 func (j Job) siteOf(a Area, record *byArea) Site {
-	s := Site{Job: j, Area: a, System: j.system(a), record: record}
-	service := rowsOf(j.Climates, a.Climate, func(p acclimate.Period) string { return p.Climate })
+	s := Site{Job: j, Area: a, record: record}
+	s.System = limits.System{
+		Area: a.ID, Place: a.Place, Substrate: a.Substrate, Installation: a.Installation,
+		Flooring: j.product(a.Flooring), Adhesive: j.product(a.Adhesive), Membrane: j.product(a.Membrane),
+	}
+	service := lists.Where(j.Climates, func(p acclimate.Period) bool { return evidence.Same(p.Climate, a.Climate) })
 	s.Limits = s.System.InForce(service)
 	wet := s.lastWater()
 	s.Slab = s.slabFloor(wet)
@@ -47,34 +52,18 @@ func (s Site) Floor() limits.Floor {
 	return limits.Floor{System: s.System, Limits: s.Limits, Slab: s.Slab, Wood: s.Wood, Room: s.Room}
 }
 
-func (j Job) system(a Area) limits.System {
-	return limits.System{
-		Area: a.ID, Place: a.Place, Substrate: a.Substrate, Installation: a.Installation,
-		Flooring: j.product(a.Flooring), Adhesive: j.product(a.Adhesive), Membrane: j.product(a.Membrane),
-	}
-}
-
 func (j Job) product(id string) *limits.Product {
-	for i, p := range j.Products {
-		if id != "" && evidence.Same(p.ID, id) {
-			return &j.Products[i]
-		}
+	at := slices.IndexFunc(j.Products, func(p limits.Product) bool { return id != "" && evidence.Same(p.ID, id) })
+	if at < 0 {
+		return nil
 	}
-	return nil
-}
-
-// rowsOf are the rows that belong to a name.
-func rowsOf[T any](rows []T, name string, nameOf func(T) string) []T {
-	return slices.DeleteFunc(slices.Clone(rows), func(r T) bool { return !evidence.Same(nameOf(r), name) })
+	return &j.Products[at]
 }
 
 // lastWater is the latest time that water came to the area or the whole site.
 func (s Site) lastWater() evidence.Time {
 	return evidence.Last(here(s.record.events, s.Area.ID), func(e Event) evidence.Time {
-		if e.What != "water" {
-			return evidence.Time{}
-		}
-		return e.At
+		return lists.If(e.What == "water", e.At, evidence.Time{})
 	})
 }
 

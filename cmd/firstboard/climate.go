@@ -227,9 +227,11 @@ func (s *service) below(t grid.Table) grid.Table {
 // shown is the one that the record will give.
 func (s *service) periods() []acclimate.Period {
 	var all []acclimate.Period
+	from := fmt.Sprintf("derived from the weather file %s (%s): %s; %s; %s; class limits: EN ISO 13788, recalled",
+		s.weather.Name, s.weather.Location, s.temperatures(), s.vapor(), s.cooling())
 	for i, air := range s.air {
 		all = append(all, acclimate.Period{
-			Climate: s.name, Name: s.out[i].Month.String(), From: s.from(),
+			Climate: s.name, Name: s.out[i].Month.String(), From: from,
 			Temp: evidence.Typed(tenths(s.shown(air.TempC)), s.unit),
 			RH:   evidence.Typed(tenths(air.RHPct), evidence.RH),
 		})

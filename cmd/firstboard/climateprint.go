@@ -15,12 +15,6 @@ import (
 // tenths writes a number to 0.1, without a minus before zero.
 func tenths(x float64) string { return decimal.NewFromFloat(x).StringFixed(1) }
 
-// from says what made the climate, for its rows.
-func (s *service) from() string {
-	return fmt.Sprintf("derived from the weather file %s (%s): %s; %s; %s; class limits: EN ISO 13788, recalled",
-		s.weather.Name, s.weather.Location, s.temperatures(), s.vapor(), s.cooling())
-}
-
 // shown is a temperature in the unit of the climate.
 func (s *service) shown(tempC float64) float64 { return tempIn(s.unit, tempC) }
 

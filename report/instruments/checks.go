@@ -8,11 +8,8 @@ import (
 
 // Checks are the checks of what stands behind the readings, in report order.
 func Checks() []evidence.Check[Readings] {
-	return []evidence.Check[Readings]{calibrationCheck(), probeCheckCheck(), ageCheck()}
-}
-
-func calibrationCheck() evidence.Check[Readings] {
-	return evidence.Check[Readings]{
+	slab, wood, air := SlabLife(), WoodLife(), AirLife()
+	return []evidence.Check[Readings]{{
 		ID: "calibration", Deciding: true, Judge: calibration,
 		Asks: "was every instrument behind a judged row calibrated on or before that day and not past due on it, " +
 			"and do its checks against a standard agree?",
@@ -24,11 +21,7 @@ func calibrationCheck() evidence.Check[Readings] {
 				calibrationLife),
 			Standing: evidence.Recalled,
 		},
-	}
-}
-
-func probeCheckCheck() evidence.Check[Readings] {
-	return evidence.Check[Readings]{
+	}, {
 		ID: "probe-check", Deciding: true, Judge: probeCheck,
 		Advises: func(rs Readings) bool { return rs.Slab.HolesAdvise() },
 		Asks: fmt.Sprintf("was every probe in a hole checked at most %d days before its reading, to %s, and does every check within %d days "+
@@ -39,17 +32,12 @@ func probeCheckCheck() evidence.Check[Readings] {
 			Source:   fmt.Sprintf("ASTM F2170: the %d days (published); the %s %%", ProbeDays, probeOff().Written),
 			Standing: evidence.Recalled,
 		},
-	}
-}
-
-func ageCheck() evidence.Check[Readings] {
-	slab, wood, air := SlabLife(), WoodLife(), AirLife()
-	return evidence.Check[Readings]{
+	}, {
 		ID: "reading-age", Deciding: true, Judge: readingAge,
 		Asks: fmt.Sprintf("are the readings young enough on the day of installing: slab %s (to the day it was covered, where it was), "+
 			"wood %s, air and surfaces %s before that day begins; and is no slab or wood reading later?", slab, wood,
 			air),
 		Default: fmt.Sprintf("%s, %s, %s", slab, wood, air),
 		Cite:    evidence.Cite{Source: "common practice, no source", Standing: evidence.Practice},
-	}
+	}}
 }

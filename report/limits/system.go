@@ -68,11 +68,8 @@ func (s System) usualDifference() evidence.Bound {
 
 // AdhesiveUnnamed says whether the flooring is glued down, a blank counting as
 // that, with an adhesive that is not named.
-func (s System) AdhesiveUnnamed() bool { return s.gluedDown() && s.Adhesive == nil }
-
-// gluedDown: a blank installation is judged as glue-down.
-func (s System) gluedDown() bool {
-	return s.Installation == "" || s.Installation == "glue-down"
+func (s System) AdhesiveUnnamed() bool {
+	return (s.Installation == "" || s.Installation == "glue-down") && s.Adhesive == nil
 }
 
 // standsOnSlab says whether the limits of a product for a slab's moisture

@@ -35,10 +35,6 @@ func (k kind) words() (one, many string) {
 	return w[0], w[1]
 }
 
-// canLack says whether things of a kind are left out in turn. Of spots of pH
-// and carbide two are asked for together with their limit.
-func (k kind) canLack() bool { return k != aPH && k != aCM }
-
 // id names a thing: the keys of its area, lot and name.
 type id struct {
 	kind            kind
@@ -210,8 +206,9 @@ func censusOf(all []measured) census {
 // ofLot names the kind and the lot of a thing alone.
 func (m measured) ofLot() id { return id{kind: m.kind, lot: m.lot} }
 
-// spares says whether a thing is left out in turn: another of its kind stays.
-func (c census) spares(m measured) bool { return m.kind.canLack() && c.count[m.kind] > 1 }
+// spares says whether a thing is left out in turn: another of its kind stays. Of
+// spots of pH and carbide two are asked for together with their limit.
+func (c census) spares(m measured) bool { return m.kind != aPH && m.kind != aCM && c.count[m.kind] > 1 }
 
 // isEdge says whether a thing by itself was read first or last of its kind and
 // lot.

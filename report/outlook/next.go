@@ -1,8 +1,6 @@
 package outlook
 
 import (
-	"time"
-
 	"firstboard/report/ahead"
 	"firstboard/report/lists"
 	"firstboard/report/plan"
@@ -15,7 +13,7 @@ import (
 func Next(p plan.Plan) ahead.Next {
 	next := ahead.Next{Earliest: p.Earliest.Written, Acts: []ahead.Act{}}
 	for _, a := range p.InTurn() {
-		act := ahead.Act{Act: a.Doing(), Who: a.Who, Ends: written(a.Ends)}
+		act := ahead.Act{Act: a.Doing(), Who: a.Who, Ends: lists.If(a.Ends.IsZero(), "", a.Ends.Format("2006-01-02 15:04"))}
 		if a.Untold != "" {
 			act.Act += " (" + a.Untold + ")"
 		}
@@ -25,8 +23,4 @@ func Next(p plan.Plan) ahead.Next {
 		next.Acts = append(next.Acts, act)
 	}
 	return next
-}
-
-func written(t time.Time) string {
-	return lists.If(t.IsZero(), "", t.Format("2006-01-02 15:04"))
 }

@@ -3,8 +3,6 @@ package page
 import (
 	"fmt"
 	"html/template"
-	"maps"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -88,10 +86,4 @@ func facts(d report.Decision) []pair {
 		{"Good until", d.GoodUntil.Written},
 		{"Target moisture content", target},
 	})
-}
-
-// meters are the instruments in the order of their names.
-func (p Page) meters() []evidence.Instrument {
-	byName := func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) }
-	return slices.SortedFunc(maps.Values(p.Job.Instruments), byName)
 }

@@ -3,6 +3,8 @@ package page
 import (
 	"html/template"
 	"io"
+	"maps"
+	"slices"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
@@ -39,17 +41,18 @@ type view struct {
 	Tally  string
 	Head   []pair
 	Areas  []areaView
-	Meters []evidence.Instrument
-	Code   template.HTML // the seal as a square code
+	Meters []evidence.Instrument // in the order of their names
+	Code   template.HTML         // the seal as a square code
 }
 
 // pair is a label and what it names.
 type pair struct{ Label, Text string }
 
 func (p Page) view() view {
+	byName := func(a, b evidence.Instrument) int { return evidence.Order(a.ID, b.ID) }
 	v := view{
-		Page: p, Style: style, Tally: report.Tally(p.Decisions), Head: p.head(), Meters: p.meters(),
-		Code: squareCode(p.Seal),
+		Page: p, Style: style, Tally: report.Tally(p.Decisions), Head: p.head(), Code: squareCode(p.Seal),
+		Meters: slices.SortedFunc(maps.Values(p.Job.Instruments), byName),
 	}
 	for i, d := range p.Decisions {
 		v.Areas = append(v.Areas, p.area(i, d))

@@ -27,17 +27,13 @@ func planOf(s report.Site) Picture {
 	}
 	p.with("subfloor piece", Subfloor, onPlan(s.Wood.Pieces(wood.OfSubfloor), piece))
 	p.with("joist", Joist, onPlan(s.Wood.Pieces(wood.OfJoist), piece))
-	p.with("scan", Scan, onPlan(scansOf(s), func(r slab.Scan) (x, y evidence.Reading) { return r.X, r.Y }))
+	scans := evidence.Latest(f.BareScans(), f.Wet, func(r slab.Scan) string { return r.Spot },
+		func(r slab.Scan) evidence.Time { return r.ReadAt })
+	p.with("scan", Scan, onPlan(scans, func(r slab.Scan) (x, y evidence.Reading) { return r.X, r.Y }))
 	if len(p.Series) > 0 {
 		p.oneUnit()
 	}
 	return p
-}
-
-// scansOf are the spots of the scan with their latest rows.
-func scansOf(s report.Site) []evidence.Judged[slab.Scan] {
-	return evidence.Latest(s.Slab.BareScans(), s.Slab.Wet, func(r slab.Scan) string { return r.Spot },
-		func(r slab.Scan) evidence.Time { return r.ReadAt })
 }
 
 // onPlan are the points of things that have a place.

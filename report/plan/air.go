@@ -63,7 +63,10 @@ func (p *planner) air() {
 	held := evidence.Duration(p.Job.Settings.HeldConditions.Exact())
 	switch {
 	case p.readsHeld() && (p.now.IsZero() || p.kept.After(p.now)):
-		a := p.airAct("for "+p.Job.Settings.HeldConditions.String(), p.heldHow())
+		set := p.Job.Settings
+		a := p.airAct("for "+set.HeldConditions.String(), "held "+p.airBand()+" from "+set.HeldConditions.String()+
+			" before the first reading of slab or flooring to the last, read at least every "+
+			set.LargestAirGap.String()+p.badAir())
 		p.broughtIn(&a, "air-held", "air-range")
 		a.stage, a.from, a.takes = ofAir, p.kept.Add(-held), held
 		if p.now.IsZero() {
@@ -101,13 +104,6 @@ func (p *planner) airAct(how, more string) Act {
 		Short: strings.TrimSpace("read the air " + how), How: sentence(p.with(anAirMeter()), more),
 		Who: installer, Checks: ofTheAir(), Things: 1,
 	}
-}
-
-// heldHow is how the log for the readings is kept.
-func (p *planner) heldHow() string {
-	return "held " + p.airBand() + " from " + p.Job.Settings.HeldConditions.String() +
-		" before the first reading of slab or flooring to the last, read at least every " +
-		p.Job.Settings.LargestAirGap.String() + p.badAir()
 }
 
 // badAir says why the log on record does not do.

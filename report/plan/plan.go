@@ -87,9 +87,10 @@ func planOf(d report.Decision, coming ahead.Outlook) Plan {
 		p.air()
 		p.rest()
 	}
+	drills := len(p.holes.more) > 0 || slices.ContainsFunc(p.holes.things, p.isUnsealed)
 	plan := Plan{
 		Area: d.Area, Decision: d, There: p.there(), LookUp: p.Floor().LookUp(),
-		Drills: d.Verdict != evidence.Go && (p.drills() || p.cm.left()),
+		Drills: d.Verdict != evidence.Go && (drills || p.cm.left()),
 	}
 	p.scheduled()
 	plan.Acts, plan.Earliest, plan.shut = p.acts, p.earliest(), p.shut()
@@ -101,11 +102,6 @@ func (p Plan) Over() []evidence.Finding {
 	return lists.Where(p.Decision.Findings, func(f evidence.Finding) bool {
 		return f.Deciding && f.Outcome == evidence.NotMet
 	})
-}
-
-// installOn is the day that the plan is made for.
-func (p Plan) installOn() evidence.Date {
-	return lists.If(p.Moved, p.Earliest, p.Area.InstallOn)
 }
 
 // move is the act of moving the day of installing.
@@ -152,7 +148,7 @@ func (p Plan) When(a Act) string { return p.dayCalled(a.Day) }
 func (p Plan) Laying() string { return p.dayCalled(0) }
 
 func (p Plan) dayCalled(n int) string {
-	if on := p.installOn(); on.Shown() {
+	if on := lists.If(p.Moved, p.Earliest, p.Area.InstallOn); on.Shown() { // the day that the plan is made for
 		return (on.Day + evidence.Day(n)).String()
 	}
 	return "day " + strconv.Itoa(n-p.firstDay()+1)

@@ -80,9 +80,6 @@ func wholeDays(hours evidence.Exact) int {
 	return min(hours.Over(evidence.Whole(24)).Ceil(), century)
 }
 
-// dayOf is the day of a time, counted from the day of installing.
-func (p *planner) dayOf(t time.Time) int { return int(evidence.DayOf(t) - p.Area.InstallOn.Day) }
-
 func clock(t time.Time) string { return t.Format("2006-01-02 15:04") }
 
 // scheduled gives each act its earliest times, counted on from today with waits
@@ -98,7 +95,7 @@ func (p *planner) scheduled() {
 		}
 		a.Day = p.days.forStage(a.stage)
 		if p.Area.InstallOn.Shown() && !a.Begins.IsZero() {
-			a.Day = min(max(a.Day, p.dayOf(a.Begins)), 0)
+			a.Day = min(max(a.Day, int(evidence.DayOf(a.Begins)-p.Area.InstallOn.Day)), 0)
 		}
 		first = min(first, a.Day)
 	}

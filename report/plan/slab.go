@@ -141,11 +141,6 @@ func (p *planner) seal(t task) {
 	p.add(a)
 }
 
-// drills says whether a hole is still to be drilled.
-func (p *planner) drills() bool {
-	return len(p.holes.more) > 0 || slices.ContainsFunc(p.holes.things, p.isUnsealed)
-}
-
 func (p *planner) isUnsealed(x thing) bool { return x.open && p.sealed[x.name].IsZero() }
 
 // wallDistance asks how far holes lie from the exterior walls where it is not

@@ -55,7 +55,7 @@ func areasTable() table[report.Area] {
 // size is the column of an area's size. A comma before three figures may part
 // thousands or stand for the point, and a size may be either.
 func size(field func(*report.Area) *evidence.Reading) column[report.Area] {
-	col := number("Size", sizes(), aboveZero, field)
+	col := number("Size", []evidence.Unit{evidence.SquareFoot, evidence.SquareM}, aboveZero, field)
 	read := col.read
 	col.read = func(d *decoder, c *grid.Cell, a *report.Area) {
 		typed := strings.TrimSpace(c.Text)

@@ -214,12 +214,10 @@ func (d *decoder) faultIn(header string, c faults.Complaint) {
 	d.faults = append(d.faults, faults.Fault{Place: d.cell(), Column: header, Text: c.Text, Order: d.order})
 }
 
-// cell is the place the decoder stands at; here is its row.
+// cell is the place the decoder stands at.
 func (d *decoder) cell() sheet.Place {
 	return sheet.Place{In: d.in, Number: int32(d.row.Number), Column: int32(d.column + 1)}
 }
-
-func (d *decoder) here() sheet.Place { return sheet.Place{In: d.in, Number: int32(d.row.Number)} }
 
 // kept is a place for evidence to point to. Places are cut from larger pieces:
 // a long log has a million of them.

@@ -139,7 +139,7 @@ func (t table[T]) row(d *decoder, columns []bound[T], row *T) {
 	}
 	d.blank(blank)
 	if t.place != nil {
-		*t.place(row) = d.kept(d.here())
+		*t.place(row) = d.kept(sheet.Place{In: d.in, Number: int32(d.row.Number)})
 	}
 	if t.more != nil {
 		t.more(d, row)

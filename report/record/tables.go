@@ -26,8 +26,6 @@ func feet() []evidence.Unit {
 	return []evidence.Unit{evidence.Foot, evidence.Inch, evidence.Millimeter, evidence.Centimeter, evidence.Meter}
 }
 
-func sizes() []evidence.Unit { return []evidence.Unit{evidence.SquareFoot, evidence.SquareM} }
-
 func patches() []evidence.Unit {
 	return []evidence.Unit{evidence.SquareFoot, evidence.SquareInch, evidence.SquareCM, evidence.SquareM}
 }

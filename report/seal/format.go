@@ -38,8 +38,9 @@ func wordsOf(code string) string {
 	}
 	var words []string
 	for i, section := range sections(code) {
-		text, shows := literals(section)
-		if text == "" && !shows {
+		text, shown := parted(section)
+		text = strings.Trim(strings.TrimSpace(text), "-/:., ()") // marks between figures are no words
+		if text == "" && !strings.ContainsAny(shown, "0#?@GgEeYyMmDdHhSs") {
 			text = "(nothing)"
 		}
 		if text != "" {
@@ -64,13 +65,6 @@ func sections(code string) []string {
 		}
 	}
 	return append(parts, code[from:])
-}
-
-// literals are the words in a part of a number format, and whether it shows
-// anything of the cell. Marks between figures are no words.
-func literals(section string) (text string, shows bool) {
-	words, shown := parted(section)
-	return strings.Trim(strings.TrimSpace(words), "-/:., ()"), strings.ContainsAny(shown, "0#?@GgEeYyMmDdHhSs")
 }
 
 // figures are what a part of a number format shows of its cell.

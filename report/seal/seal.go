@@ -24,7 +24,7 @@ func Of(tool string, tables []grid.Table, a report.Answer) string {
 	h := sha256.New()
 	write(h, []string{"firstboard seal", "2", tool})
 	for _, t := range tables {
-		if len(t.Rows) == 0 || IsSignOff(t.Name) {
+		if len(t.Rows) == 0 || evidence.Same(t.Name, "Sign-off") {
 			continue
 		}
 		write(h, []string{"table", t.Name})
@@ -58,9 +58,6 @@ func OfTables(tables []grid.Table) string {
 	}
 	return hex.EncodeToString(h.Sum(nil))
 }
-
-// IsSignOff says whether a table is that of the signatures.
-func IsSignOff(table string) bool { return evidence.Same(table, "Sign-off") }
 
 func write(w io.Writer, fields []string) {
 	for i := range fields {

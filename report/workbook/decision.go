@@ -45,7 +45,8 @@ func (d *desk) decisionPage() writer.Page {
 		rows = append(rows, smaller(d.decisionRow(i, decision, notes)))
 	}
 	last := len(rows)
-	rows[0].Cells[1].Formula = d.tally(head+1, last)
+	areas := " of " + evidence.Count(len(d.book.Decisions), "area", "areas") + " GO"
+	rows[0].Cells[1].Formula = fmt.Sprintf("COUNTIF(%s,%q)&%q", between(verdictColumn, head+1, last), evidence.Go, areas)
 	told := &rows[toldRow-1].Cells[0]
 	told.Formula, told.Value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
@@ -116,12 +117,6 @@ func recorded(labelled ...string) string {
 	return strings.Join(all, ". ") + "."
 }
 
-// tally counts the areas that are GO by their rows on the page.
-func (d *desk) tally(first, last int) string {
-	areas := evidence.Count(len(d.book.Decisions), "area", "areas")
-	return fmt.Sprintf("COUNTIF(%s,%q)&%q", between(verdictColumn, first, last), evidence.Go, " of "+areas+" GO")
-}
-
 func (d *desk) decisionRow(nth int, decision report.Decision, n notes) writer.Row {
 	sheet := d.titles.Areas[nth]
 	return writer.Row{Cells: []writer.Cell{
@@ -134,7 +129,7 @@ func (d *desk) decisionRow(nth int, decision report.Decision, n notes) writer.Ro
 		writer.Text(said.Worst(decision, d.titles)), writer.Text(said.Limit(decision)),
 		writer.Text(said.Tested(decision)),
 		writer.Text(said.GoodUntil(decision)),
-		writer.Text(n.of(nth)), writer.Text(said.Signers(decision)),
+		writer.Text(strings.Join(lists.Each(n.areas[nth], strconv.Itoa), ", ")), writer.Text(said.Signers(decision)),
 	}}
 }
 
@@ -158,7 +153,7 @@ func (d *desk) next(nth int, decision report.Decision) string {
 type notes struct {
 	all    []string
 	number map[string]int
-	areas  [][]int
+	areas  [][]int // their numbers, area by area
 }
 
 func (d *desk) notes() notes {
@@ -177,11 +172,6 @@ func (d *desk) notes() notes {
 		n.areas = append(n.areas, slices.Compact(of))
 	}
 	return n
-}
-
-// of are the numbers of an area's notes.
-func (n notes) of(nth int) string {
-	return strings.Join(lists.Each(n.areas[nth], strconv.Itoa), ", ")
 }
 
 func (d *desk) decisionFoot(n notes) []writer.Row {

@@ -48,7 +48,7 @@ func (w *workbook) numberCell(stored string, f format) (grid.Cell, bool) {
 	case f == percentage:
 		c.Kind, c.Text = Percent, decimal.RequireFromString(text).Shift(2).String()
 	case f > decimals:
-		c.Places = uint8(f.places())
+		c.Places = uint8(f - decimals)
 	case f == dayFormat, f == clockFormat:
 		if t, ok := w.clock(stored); ok {
 			return clockCell(t, f), true

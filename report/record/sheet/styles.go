@@ -25,9 +25,6 @@ const (
 // mostDecimals is the most decimals that a spreadsheet shows.
 const mostDecimals = 30
 
-// places is the number of decimals a format shows, 0 where it fixes none.
-func (f format) places() int { return max(0, int(f-decimals)) }
-
 // readStyles reads the number format of every cell style.
 func (w *workbook) readStyles(d *xml.Decoder, root xml.StartElement) error {
 	own := map[int]format{}

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"math"
+	"strconv"
 
 	"firstboard/report/lists"
 	"firstboard/report/pictures"
@@ -72,7 +73,7 @@ func (b *block) naming(s pictures.Series, level stretch) writer.Cell {
 		x, number = math.Round(x*100)/100, "ROUND("+number+",2)"
 	}
 	unit := " " + string(b.picture.Unit)
-	c.Value = s.Name + ": " + short(x) + unit
+	c.Value = s.Name + ": " + strconv.FormatFloat(x, 'f', writer.Decimals(x), 64) + unit
 	c.Formula = formula.Text(s.Name+": ") + "&" + number + "&" + formula.Text(unit)
 	return c
 }

@@ -2,7 +2,6 @@ package chart
 
 import (
 	"math"
-	"strconv"
 	"time"
 
 	"firstboard/report/evidence"
@@ -43,18 +42,9 @@ func (f Find) moment(at evidence.Time) writer.Cell {
 	if _, isTime := c.Value.(time.Time); known && isTime {
 		return boxed(c)
 	}
-	return writer.Cell{Value: wallClock(at.First), Look: style.Look{Boxed: true, Form: style.Minute}}
-}
-
-// wallClock is what the clock on the wall showed.
-func wallClock(t time.Time) time.Time {
-	y, m, d := t.Date()
-	return time.Date(y, m, d, t.Hour(), t.Minute(), t.Second(), 0, time.UTC)
-}
-
-// serial is a clock time as spreadsheets count it, in days.
-func serial(t time.Time) float64 {
-	return float64(t.Unix())/86400 + epoch
+	y, m, d := at.First.Date()
+	onWall := time.Date(y, m, d, at.First.Hour(), at.First.Minute(), at.First.Second(), 0, time.UTC)
+	return writer.Cell{Value: onWall, Look: style.Look{Boxed: true, Form: style.Minute}}
 }
 
 // epoch is the day 1970-01-01 as spreadsheets count it.
@@ -71,10 +61,7 @@ func plotted(c writer.Cell) (x float64, ok bool) {
 	case float64:
 		return v, true
 	case time.Time:
-		return serial(v), true
+		return float64(v.Unix())/86400 + epoch, true
 	}
 	return 0, false
 }
-
-// short is a number with no more places than it needs.
-func short(x float64) string { return strconv.FormatFloat(x, 'f', writer.Decimals(x), 64) }

@@ -6,21 +6,17 @@ import (
 	"firstboard/report/evidence"
 )
 
-// function is the function of a step that takes any number of figures.
-func function(op evidence.Op) string {
-	return map[evidence.Op]string{
-		evidence.OpSum: "SUM", evidence.OpCount: "COUNT", evidence.OpMean: "AVERAGE",
-		evidence.OpHighest: "MAX", evidence.OpLowest: "MIN",
-	}[op]
-}
-
 // together is a step that takes any number of figures; none are zero.
 func (p *Printer) together(w evidence.Working) (expr, bool) {
 	if len(w.Args) == 0 {
 		return expr{text: "0"}, true
 	}
 	parts, ok := p.parts(w.Args, w.Op == evidence.OpHighest || w.Op == evidence.OpLowest)
-	return expr{text: function(w.Op) + "(" + strings.Join(parts, ",") + ")"}, ok
+	function := map[evidence.Op]string{
+		evidence.OpSum: "SUM", evidence.OpCount: "COUNT", evidence.OpMean: "AVERAGE",
+		evidence.OpHighest: "MAX", evidence.OpLowest: "MIN",
+	}[w.Op]
+	return expr{text: function + "(" + strings.Join(parts, ",") + ")"}, ok
 }
 
 // parts are figures as the arguments of a function: each as it stands where

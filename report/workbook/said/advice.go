@@ -23,7 +23,9 @@ func Advised(d report.Decision, advice ahead.Advice) []Labelled {
 			return m.What + " (" + strings.Join(m.Checks, ", ") + ")"
 		})},
 		{"Moisture report (advice)", asked(d.Items)},
-		{"Read, but not judged", unused(d.Unused)},
+		{"Read, but not judged", Joined(lists.Each(d.Unused, func(u evidence.Unused) string {
+			return fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why)
+		}))},
 		{"Meters, as corrected", corrected(d.Corrections)},
 		{"Meters compared (advice)", d.Advice},
 		{"A second look (advice)", d.Looks},
@@ -31,13 +33,6 @@ func Advised(d report.Decision, advice ahead.Advice) []Labelled {
 		{"When (advice)", expected(advice)},
 		{"If installed now (advice)", advice.Outlook.IfInstalled()},
 	}
-}
-
-// unused are the rows that no check judged, by table and reason.
-func unused(all []evidence.Unused) []string {
-	return Joined(lists.Each(all, func(u evidence.Unused) string {
-		return fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why)
-	}))
 }
 
 // Joined are lines in one, none of none.

@@ -27,7 +27,7 @@ type File struct {
 func (f File) Write(w io.Writer) error {
 	x := excelize.NewFile(excelize.Options{TmpDir: noFolder})
 	defer x.Close()
-	x.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return sortedZip(w, f.Most) })
+	x.SetZipWriter(func(w io.Writer) excelize.ZipWriter { return &parts{to: w, most: f.Most} })
 	if err := f.describe(x); err != nil {
 		return err
 	}

@@ -60,15 +60,11 @@ func (p Page) sheets(wide, tall float64) float64 {
 	return math.Ceil(p.wide()*scale/wide) * math.Ceil(float64(p.Last+broken)/rows)
 }
 
-// upright says that a page takes less paper standing.
-func (p Page) upright() bool {
-	return p.copied() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, PaperTall)
-}
-
 // print sets the page up for any paper, its name and number at the foot, its
 // header on every page.
 func (b *binder) print(p Page) error {
-	way, wide := lists.If(p.upright(), "portrait", "landscape"), p.across()
+	lessStanding := p.copied() && p.sheets(paperNarrow, paperHigh) < p.sheets(paperWide, PaperTall)
+	way, wide := lists.If(lessStanding, "portrait", "landscape"), p.across()
 	tall, scale := lists.If(p.Single, 1, 0), p.scale()
 	layout := &excelize.PageLayoutOptions{Orientation: &way, AdjustTo: &scale}
 	if scale == 0 {

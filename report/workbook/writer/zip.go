@@ -12,16 +12,11 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
-
-	"github.com/xuri/excelize/v2"
 )
 
-// sortedZip gives a writer whose parts stand in the order of their names and
-// carry no time, in whatever order they came. Each part is held compressed
-// until the end. More than most bytes before they are compressed are an error;
-// 0 is any number.
-func sortedZip(w io.Writer, most uint64) excelize.ZipWriter { return &parts{to: w, most: most} }
-
+// parts are an archive whose parts stand in the order of their names and carry
+// no time, in whatever order they came. Each is held compressed until the end.
+// More than most bytes before they are compressed are an error.
 type parts struct {
 	to   io.Writer
 	all  []*part
