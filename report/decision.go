@@ -2,10 +2,15 @@ package report
 
 import (
 	"cmp"
+	"slices"
 	"strings"
 
+	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/hints"
 	"firstboard/report/lists"
+	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // Decision is what firstboard says of one area.
@@ -82,4 +87,112 @@ func (d Decision) Over() []string {
 
 func (d Decision) ids(of func(evidence.Finding) bool) []string {
 	return lists.Each(lists.Where(d.Findings, of), func(f evidence.Finding) string { return f.ID })
+}
+
+// Judge decides every area of a job, each by itself.
+func Judge(j Job) []Decision {
+	record := j.byArea()
+	return lists.Each(j.Areas, func(a Area) Decision { return j.siteOf(a, record).decide() })
+}
+
+func (s Site) decide() Decision {
+	d := Decision{Area: s.Area, Site: s, Conditions: s.conditions(), Target: s.target()}
+	for _, c := range Catalog() {
+		d.Findings = append(d.Findings, c.Find(s))
+	}
+	d.Verdict, d.Why = evidence.Fold(d.Findings)
+	if d.Verdict == evidence.Go {
+		d.GoodUntil, d.ReRead = s.GoodUntil()
+	}
+	d.Holes = s.holeCount()
+	if s.Wood.NoFlooring == "" {
+		for _, lot := range s.Wood.Lots() {
+			d.SetAside += lot.SetAside
+		}
+	}
+	d.Waivers, d.Signatures = s.waivers(d), s.signatures()
+	d.Discarded, d.Corrections = s.discarded(), s.corrections()
+	hint := hints.Area{
+		ID: s.Area.ID, Size: s.Area.Size, Readings: s.Readings, Air: s.Job.Air, Points: s.record.points, Outcome: d.Outcome,
+	}
+	d.Questions, d.Advice, d.Items = hint.Questions(), hint.Meters(), s.items(d)
+	d.Looks = append(slices.Clone(d.Questions), hint.Looks()...)
+	d.Unused = slices.Concat(s.Slab.Unused(), s.Room.Unused(), s.Wood.Unused())
+	return d
+}
+
+// target is nil for a flooring that is not wood, and for a service climate
+// that does not say enough.
+func (s Site) target() *Target {
+	t := acclimate.TargetOf(s.Room.Service)
+	if !s.System.WoodFlooring() || t.Lack != "" {
+		return nil
+	}
+	mid := t.Mid.Value // with one place at least
+	tenths := lists.If(mid.Round(1).Equal(mid), mid.Fixed(1), mid.Text())
+	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths}
+}
+
+func (s Site) holeCount() HoleCount {
+	n := HoleCount{Discarded: len(s.Slab.DiscardedHoles())}
+	if s.Slab.NoHoles == "" {
+		n.Asked = slab.HolesNeeded(s.Slab.Sizes...).Value.Ceil()
+		n.Judged = len(s.Slab.JudgedHoles())
+	}
+	return n
+}
+
+// Correction is one judged meter reading beside its corrected value.
+type Correction struct {
+	Piece          string
+	Raw, Corrected string // % MC
+	How            string
+	Cite           evidence.Cite
+	Place          evidence.Place
+}
+
+// corrections are the judged readings of wood that were corrected.
+func (s Site) corrections() []Correction {
+	var all []Correction
+	add := func(what string, things []evidence.Judged[wood.Row]) {
+		for _, thing := range things {
+			for _, r := range thing.Rows {
+				if m := r.Moisture(); m.How != "" {
+					all = append(all, Correction{
+						what + " " + thing.Name, r.Reading.Written, m.Written, m.How, m.Cite,
+						r.Place,
+					})
+				}
+			}
+		}
+	}
+	if s.Wood.NoFlooring == "" {
+		for _, lot := range s.Wood.Lots() {
+			add("board", lot.Boards)
+		}
+	}
+	if s.Wood.NoSubfloor == "" {
+		add("subfloor piece", s.Wood.Pieces(wood.OfSubfloor))
+	}
+	if s.Wood.NoBelow == "" {
+		add("joist", s.Wood.Pieces(wood.OfJoist))
+	}
+	return all
+}
+
+// discarded are the holes out of use, each with its words and its highest
+// reading.
+func (s Site) discarded() []string {
+	var all []string
+	for _, hole := range s.Slab.Discards() {
+		var reads []string
+		for _, h := range hole.Highest {
+			if h.RH.Shown() {
+				reads = append(reads, ", read "+h.RH.String()+" at "+cmp.Or(h.ReadAt.Written, "an unknown time"))
+			}
+		}
+		slices.Sort(reads)
+		all = append(all, "hole "+hole.Name+" ("+strings.Join(hole.Words, ", ")+")"+strings.Join(reads, ""))
+	}
+	return all
 }

@@ -136,12 +136,7 @@ func (g gathering) writeBook(w io.Writer) error {
 func (g gathering) writeLines(w io.Writer) error {
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
-	for _, r := range g.Rows {
-		if err := e.Encode(r); err != nil {
-			return err
-		}
-	}
-	return nil
+	return lists.Try(g.Rows, func(r gather.Row) error { return e.Encode(r) })
 }
 
 // isVerdicts says whether a file is a workbook of verdicts.

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"firstboard/report/grid"
+	"firstboard/report/lists"
 	"firstboard/report/record"
 	"firstboard/report/seal"
 )
@@ -173,15 +174,14 @@ func saveFolder(path string, files []target) error {
 		return unsaved(path, err)
 	}
 	defer d.drop()
-	for _, f := range files {
-		if err := create(filepath.Join(d.name, f.path), f.write); err != nil {
-			return unsaved(path, err)
-		}
+	err = lists.Try(files, func(f target) error { return create(filepath.Join(d.name, f.path), f.write) })
+	if err == nil {
+		err = os.Chmod(d.name, 0o755)
 	}
-	if err := os.Chmod(d.name, 0o755); err != nil {
-		return unsaved(path, err)
+	if err == nil {
+		err = d.publish()
 	}
-	if err := d.publish(); err != nil {
+	if err != nil {
 		return unsaved(path, err)
 	}
 	return nil

@@ -5,6 +5,7 @@ import (
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/instruments"
 	"firstboard/slab"
 )
 
@@ -88,4 +89,14 @@ func (a Area) otherYear(table string, last evidence.Time) string {
 	}
 	return fmt.Sprintf("the last row of %s%s, %s, is about a year before the day of installing, %s: is the year right?",
 		table, standing(last.Place), last.Written, on.Written)
+}
+
+// Area is an area that was judged.
+type Area struct {
+	ID   string
+	Size evidence.Reading
+	instruments.Readings
+	Air     []acclimate.Air // of the whole record
+	Points  Points          // the same
+	Outcome func(check string) evidence.Outcome
 }

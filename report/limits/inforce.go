@@ -3,6 +3,8 @@ package limits
 import (
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/slab"
+	"firstboard/wood"
 )
 
 // InForce are the limits in force for one area.
@@ -69,4 +71,14 @@ func (s System) govern(k Kind, end Column, usual evidence.Bound, stricter strict
 		return usual
 	}
 	return best
+}
+
+// Floor is the flooring system of an area, the limits in force for it, and what
+// they are held against.
+type Floor struct {
+	System
+	Limits InForce
+	Slab   slab.Floor
+	Wood   wood.Floor
+	Room   acclimate.Room
 }

@@ -33,6 +33,16 @@ func First[T any](things []T, holds func(T) bool) (first T, found bool) {
 	return things[at], true
 }
 
+// Try is the first error that f gives for some things, one after another.
+func Try[T any](things []T, f func(T) error) error {
+	for _, x := range things {
+		if err := f(x); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
 // Groups are some things by a key of each: the groups in the order of their first
 // things, and the things of a group in theirs.
 func Groups[T any, K comparable](things []T, key func(T) K) [][]T {

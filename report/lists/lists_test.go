@@ -1,6 +1,7 @@
 package lists_test
 
 import (
+	"errors"
 	"slices"
 	"strconv"
 	"testing"
@@ -58,5 +59,19 @@ func TestFirstTellsWhetherThereIsOne(t *testing.T) {
 func TestIfPicksByTheCondition(t *testing.T) {
 	if yes, no := lists.If(true, "a", "b"), lists.If(false, "a", "b"); yes != "a" || no != "b" {
 		t.Errorf("got %q and %q", yes, no)
+	}
+}
+
+func TestTryStopsAtTheFirstError(t *testing.T) {
+	seen, broken := 0, errors.New("two is broken")
+	err := lists.Try([]int{1, 2, 3}, func(n int) error {
+		seen = n
+		return lists.If(n == 2, broken, nil)
+	})
+	if !errors.Is(err, broken) || seen != 2 {
+		t.Errorf("got %v after %d", err, seen)
+	}
+	if err := lists.Try(nil, func(int) error { return broken }); err != nil {
+		t.Errorf("of nothing: %v", err)
 	}
 }

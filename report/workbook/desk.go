@@ -1,11 +1,14 @@
 package workbook
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"time"
 
 	"firstboard/report"
 	"firstboard/report/evidence"
+	"firstboard/report/grid"
 	"firstboard/report/lists"
 	"firstboard/report/pictures"
 	"firstboard/report/workbook/chart"
@@ -92,4 +95,47 @@ func isFraction(s string) bool {
 	above, below, ok := strings.Cut(s, "/")
 	above = strings.NewReplacer(" ", "", "-", "").Replace(strings.TrimSpace(above))
 	return ok && evidence.Digits(below) && evidence.Digits(above)
+}
+
+// sources lists the places behind a finding, the worst reading's first, as many
+// as a few lines of the column hold, and leads to that one.
+func sources(places []evidence.Place, t names.Titles, width float64) writer.Cell {
+	const most = 3
+	all := t.Runs(places)
+	c := writer.Text(names.Words(all))
+	for n := len(all) - 1; n > 0 && c.Look.Lines(c.Value.(string), width) > most; n-- {
+		c = writer.Text(fmt.Sprintf("%s, and more: %d in all", names.Words(all[:n]), len(places)))
+	}
+	if len(places) > 0 {
+		c = leadingTo(c, places[0], t, width)
+	}
+	return c
+}
+
+// leadingTo is a cell that leads to a place, where that place is a row of the
+// record.
+func leadingTo(c writer.Cell, p evidence.Place, t names.Titles, width float64) writer.Cell {
+	to, known := t.Cell(p)
+	if !known {
+		return c
+	}
+	to.Column = max(to.Column, 1)
+	return c.Leading(to.Ref(), width)
+}
+
+// typed is a cell that gives what stands at a place of the record, by a formula;
+// known is false where the workbook holds no such cell.
+func (d *desk) typed(p evidence.Place) (c writer.Cell, known bool) {
+	at, known := d.titles.Cell(p)
+	if !known {
+		return c, false
+	}
+	rows := d.book.Tables[slices.Index(d.titles.Tables, at.Sheet)].Rows
+	i, found := slices.BinarySearchFunc(rows, at.Row, func(r grid.Row, n int) int { return r.Number - n })
+	if !found || at.Column < 1 || at.Column > len(rows[i].Cells) {
+		return c, false
+	}
+	c = writer.Copied(rows[i].Cells[at.Column-1])
+	c.Formula = at.Ref()
+	return c, true
 }

@@ -1,12 +1,14 @@
 package writer
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"unicode/utf16"
 
 	"github.com/xuri/excelize/v2"
 
+	"firstboard/report/lists"
 	"firstboard/report/workbook/formula"
 	"firstboard/report/workbook/style"
 )
@@ -23,10 +25,8 @@ type sheet struct {
 // write adds one row, as high as its longest text asks.
 func (s *sheet) write(number int, r Row) error {
 	s.values, s.cells = s.values[:0], s.cells[:0]
-	for _, c := range r.Cells {
-		if err := s.put(number, c); err != nil {
-			return err
-		}
+	if err := lists.Try(r.Cells, func(c Cell) error { return s.put(number, c) }); err != nil {
+		return err
 	}
 	return s.sw.SetRow(formula.Name(1, number), s.values, excelize.RowOpts{Height: s.page.height(r)})
 }
@@ -77,36 +77,21 @@ func (s *sheet) join(number, column int, c Cell) error {
 
 // close sets all that stands after the rows.
 func (s *sheet) close() error {
-	for _, t := range s.page.Tints {
-		if err := s.tint(t); err != nil {
-			return err
-		}
-	}
-	for _, v := range s.page.Checks {
-		if !fits(v) {
-			return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
-		}
-		if err := s.file.AddDataValidation(s.page.Name, v); err != nil {
-			return err
-		}
-	}
-	for _, c := range s.page.Charts {
-		if err := s.place(c); err != nil {
-			return err
-		}
-	}
-	if err := s.filter(); err != nil {
+	err := cmp.Or(lists.Try(s.page.Tints, s.tint), lists.Try(s.page.Checks, s.check), lists.Try(s.page.Charts, s.place),
+		s.filter(), s.print(s.page), lists.Try(s.page.Breaks, func(number int) error {
+			return s.sw.InsertPageBreak(fmt.Sprintf("A%d", number))
+		}))
+	if err != nil {
 		return err
-	}
-	if err := s.print(s.page); err != nil {
-		return err
-	}
-	for _, number := range s.page.Breaks {
-		if err := s.sw.InsertPageBreak(fmt.Sprintf("A%d", number)); err != nil {
-			return err
-		}
 	}
 	return s.sw.Flush()
+}
+
+func (s *sheet) check(v *excelize.DataValidation) error {
+	if !fits(v) {
+		return fmt.Errorf("the input check of %s has more words than a spreadsheet takes", v.Sqref)
+	}
+	return s.file.AddDataValidation(s.page.Name, v)
 }
 
 // filter lets a reader pick rows by what stands in their cells.

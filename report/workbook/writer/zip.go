@@ -12,6 +12,8 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+
+	"firstboard/report/lists"
 )
 
 // parts are an archive whose parts stand in the order of their names and carry
@@ -76,10 +78,8 @@ func (p *parts) Close() error {
 	}
 	slices.SortFunc(p.all, func(a, b *part) int { return strings.Compare(a.name, b.name) })
 	zw := zip.NewWriter(p.to)
-	for _, one := range p.all {
-		if err := one.writeTo(zw); err != nil {
-			return err
-		}
+	if err := lists.Try(p.all, func(one *part) error { return one.writeTo(zw) }); err != nil {
+		return err
 	}
 	return zw.Close()
 }
