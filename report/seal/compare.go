@@ -1,7 +1,6 @@
 package seal
 
 import (
-	"cmp"
 	"fmt"
 	"maps"
 	"math"
@@ -133,32 +132,34 @@ func unpaired(sheet, what string, was, now []string) []Change {
 	return changes
 }
 
+// cells are the differences between the cells of two sheets, row by row.
 func (s Sheet) cells(now Sheet, results bool) []Change {
 	var changes []Change
-	for _, at := range s.places(now) {
-		a, b := s.Cells[at], now.Cells[at]
+	for was, is := s.Cells, now.Cells; len(was)+len(is) > 0; {
+		var at Address
+		if len(is) == 0 || len(was) > 0 && byPlace(was[0].At, is[0].At) <= 0 {
+			at = was[0].At
+		} else {
+			at = is[0].At
+		}
+		var a, b Cell
+		a, was = taken(was, at)
+		b, is = taken(is, at)
 		if c, differs := a.difference(b, results); differs {
-			c.Sheet, c.At = s.Name, at
+			c.Sheet, c.At = s.Name, at.String()
 			changes = append(changes, c)
 		}
 	}
 	return changes
 }
 
-// places are the cells that either sheet holds something in, row by row.
-func (s Sheet) places(now Sheet) []string {
-	all := slices.Collect(maps.Keys(s.Cells))
-	for at := range now.Cells {
-		if _, both := s.Cells[at]; !both {
-			all = append(all, at)
-		}
+// taken is the first of the cells and those behind it, or nothing and all of them
+// where it does not stand at an address.
+func taken(cells []Cell, at Address) (Cell, []Cell) {
+	if len(cells) == 0 || cells[0].At != at {
+		return Cell{}, cells
 	}
-	slices.SortFunc(all, func(a, b string) int {
-		row, column := position(a)
-		row2, column2 := position(b)
-		return cmp.Or(row-row2, column-column2)
-	})
-	return all
+	return cells[0], cells[1:]
 }
 
 func (c Cell) difference(now Cell, results bool) (Change, bool) {
@@ -220,13 +221,14 @@ func (c Content) filled(from Content) Content {
 	full.Sheets = slices.Clone(c.Sheets)
 	for i, s := range full.Sheets {
 		other, _ := from.sheet(s.Name)
-		full.Sheets[i].Cells = maps.Clone(s.Cells)
-		for at, cell := range s.Cells {
+		cells := slices.Clone(s.Cells)
+		for k, cell := range cells {
 			if cell.Formula != "" && cell.Kind == "" {
-				cell.Kind, cell.Value = other.Cells[at].Kind, other.Cells[at].Value
-				full.Sheets[i].Cells[at] = cell
+				stored := other.cell(cell.At)
+				cells[k].Kind, cells[k].Value = stored.Kind, stored.Value
 			}
 		}
+		full.Sheets[i].Cells = cells
 	}
 	return full
 }

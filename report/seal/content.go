@@ -26,8 +26,8 @@ type Content struct {
 
 // Sheet is one sheet of a workbook.
 type Sheet struct {
-	Name, State string // State is visible, hidden or veryHidden
-	Cells       map[string]Cell
+	Name, State string   // State is visible, hidden or veryHidden
+	Cells       []Cell   // those that hold something, row by row
 	Rows        []string // numbers of rows that are hidden or have no height
 	Columns     []string // the same of columns
 	Merges      []string
@@ -39,6 +39,7 @@ type Sheet struct {
 // Cell is a cell as it is seen. Kind is n for a number, s for a text, b for a
 // truth value, e for an error and empty where nothing is stored.
 type Cell struct {
+	At          Address
 	Kind, Value string
 	Formula     string // in normal form
 	Format      string // how its number format shows it, and whether it can be seen
@@ -267,6 +268,26 @@ func (e element) decode(into any) error {
 		return damaged(e.part)
 	}
 	return nil
+}
+
+// text reads the element to its end: its own text, without that of elements in it.
+func (e element) text() (string, error) {
+	var all []byte
+	for {
+		token, err := e.rest.Token()
+		switch token := token.(type) {
+		case nil:
+			return "", err
+		case xml.CharData:
+			all = append(all, token...)
+		case xml.StartElement:
+			if err := e.rest.Skip(); err != nil {
+				return "", err
+			}
+		case xml.EndElement:
+			return string(all), nil
+		}
+	}
 }
 
 func (e element) attribute(name string) string {

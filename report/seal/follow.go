@@ -98,11 +98,11 @@ func (v *verifier) signatures() {
 func (c Content) rows(name string) []string {
 	s, _ := c.sheet(name)
 	var all []string
-	last := 0
-	for _, place := range s.places(s) {
-		said := s.Cells[place].asRead()
-		if row, _ := position(place); row != last {
-			all, last = append(all, said), row
+	last := int32(0)
+	for _, cell := range s.Cells {
+		said := cell.asRead()
+		if cell.At.Row != last {
+			all, last = append(all, said), cell.At.Row
 			continue
 		}
 		all[len(all)-1] += ", " + said

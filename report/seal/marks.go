@@ -83,7 +83,7 @@ func (s *sheetReader) view(e element) {
 			s.mark("columns are hidden unless they say otherwise")
 		}
 	case "sheetView":
-		s.top, _ = position(e.attribute("topLeftCell"))
+		s.top = int(addressed(e.attribute("topLeftCell")).Row)
 		if no(e.attribute("showZeros")) {
 			s.mark("zeros are not shown")
 		}

@@ -5,8 +5,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-
-	"firstboard/report/grid"
 )
 
 // sheetReader reads one sheet, element by element.
@@ -21,17 +19,12 @@ type sheetReader struct {
 	top    int // the row that the view begins at
 }
 
-type sharedFormula struct {
-	at, formula string
-}
-
 func (b *book) sheet(part string) (Sheet, error) {
 	links, err := b.links(part)
 	if err != nil {
 		return Sheet{}, err
 	}
 	s := sheetReader{book: b, part: part, links: links, shared: map[string]sharedFormula{}}
-	s.Cells = map[string]Cell{}
 	if err := b.walk(part, s.element); err != nil {
 		return Sheet{}, err
 	}
@@ -109,113 +102,6 @@ func (s *sheetReader) newRow(e element) error {
 	}
 	if gone(e, "ht", leastHeight) {
 		s.Rows = append(s.Rows, strconv.Itoa(s.row))
-	}
-	return nil
-}
-
-// place is where a cell stands. One that does not say it follows the one before
-// it; one out of order would be seen by one program and not by another.
-func (s *sheetReader) place(e element) (string, error) {
-	at := e.attribute("r")
-	if at == "" {
-		s.column++
-		return grid.Letters(s.column) + strconv.Itoa(s.row), nil
-	}
-	row, column := position(at)
-	if row != s.row || column <= s.column {
-		return "", fmt.Errorf("the part %s has the cell %q in the wrong place", s.part, at)
-	}
-	s.column = column
-	return at, nil
-}
-
-type cellPart struct {
-	Formula struct {
-		Shared string `xml:"si,attr"`
-		Kind   string `xml:"t,attr"`
-		Text   string `xml:",chardata"`
-	} `xml:"f"`
-	Value  *string  `xml:"v"`
-	Inline richText `xml:"is"`
-}
-
-func (s *sheetReader) cell(e element) error {
-	var p cellPart
-	if err := e.decode(&p); err != nil {
-		return err
-	}
-	at, err := s.place(e)
-	if err != nil {
-		return err
-	}
-	c := Cell{Formula: normal(s.formula(at, p))}
-	if err := s.value(&c, e.attribute("t"), p); err != nil {
-		return err
-	}
-	if c == (Cell{}) {
-		return nil
-	}
-	style, _ := strconv.Atoi(e.attribute("s")) // the first where none is told
-	if style >= 0 && style < len(s.formats) {
-		c.Format = s.formats[style]
-	}
-	s.Cells[at] = c
-	if s.book.cells++; s.book.cells > mostCells {
-		return fmt.Errorf("the part %s has more cells than a record and its copy", s.part)
-	}
-	return nil
-}
-
-func (s *sheetReader) formula(at string, p cellPart) string {
-	f := p.Formula
-	if f.Kind != "shared" {
-		return f.Text
-	}
-	if f.Text != "" {
-		s.shared[f.Shared] = sharedFormula{at, f.Text}
-		return f.Text
-	}
-	from := s.shared[f.Shared]
-	if from.at == "" {
-		return "shared formula " + f.Shared
-	}
-	row, column := position(at)
-	row0, column0 := position(from.at)
-	return shifted(from.formula, row-row0, column-column0)
-}
-
-// position is the row and the column of a cell, from 1.
-func position(at string) (row, column int) {
-	n := strings.IndexAny(at, "0123456789")
-	if n < 0 {
-		return 0, 0
-	}
-	row, _ = strconv.Atoi(at[n:])
-	return row, columnNumber(at[:n])
-}
-
-func (s *sheetReader) value(c *Cell, kind string, p cellPart) error {
-	switch {
-	case kind == "inlineStr":
-		c.Kind, c.Value = "s", string(p.Inline)
-	case p.Value == nil:
-	case kind == "s":
-		n, err := strconv.Atoi(*p.Value)
-		if err != nil || n < 0 || n >= len(s.texts) {
-			return fmt.Errorf("the part %s refers to a text that is missing", s.part)
-		}
-		c.Kind, c.Value = "s", s.texts[n]
-	case kind == "str":
-		c.Kind, c.Value = "s", *p.Value
-	case kind == "b", kind == "e":
-		c.Kind, c.Value = kind, *p.Value
-	default:
-		c.Kind, c.Value = "n", *p.Value
-	}
-	if c.Kind == "s" {
-		if c.Value = seen(c.Value); c.Value == "" {
-			c.Kind = ""
-		}
 	}
 	return nil
 }

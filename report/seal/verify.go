@@ -3,9 +3,7 @@ package seal
 import (
 	"cmp"
 	"fmt"
-	"maps"
 	"slices"
-	"strconv"
 	"strings"
 
 	"firstboard/report"
@@ -138,13 +136,12 @@ func (v *verifier) verdictShown(d report.Decision) {
 // outcome is what a sheet shows of a check: the cell beside its name, or the line
 // into which those that are not needed are folded; empty where it is not there.
 func (s Sheet) outcome(id string) string {
-	for at, c := range s.Cells {
-		row, column := position(at)
-		if column != 1 {
+	for _, c := range s.Cells {
+		if c.At.Column != 1 {
 			continue
 		}
 		if c.Value == id {
-			return s.Cells["B"+strconv.Itoa(row)].Value
+			return s.cell(Address{c.At.Row, c.At.Column + 1}).Value
 		}
 		if ids, _, folded := strings.Cut(c.Value, ": "); folded && slices.Contains(strings.Split(ids, ", "), id) {
 			return evidence.NotNeeded.String()
@@ -154,7 +151,7 @@ func (s Sheet) outcome(id string) string {
 }
 
 func (s Sheet) says(text string) bool {
-	return slices.ContainsFunc(slices.Collect(maps.Values(s.Cells)), func(c Cell) bool { return c.Value == text })
+	return slices.ContainsFunc(s.Cells, func(c Cell) bool { return c.Value == text })
 }
 
 // only are the sheets of which a test holds.
