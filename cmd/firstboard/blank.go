@@ -62,13 +62,11 @@ func blank(c *cli.Context) error {
 }
 
 func systemOf(units string) (forms.System, error) {
-	switch units {
-	case "imperial":
-		return forms.Imperial, nil
-	case "metric":
-		return forms.Metric, nil
+	system, known := map[string]forms.System{"imperial": forms.Imperial, "metric": forms.Metric}[units]
+	if !known {
+		return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
 	}
-	return 0, fmt.Errorf("blank: --units %q is no system of units; write imperial or metric", units)
+	return system, nil
 }
 
 // untouched are the tables of empty records: nobody typed what stands in them.

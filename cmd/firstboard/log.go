@@ -30,15 +30,9 @@ func logCommand() *cli.Command {
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{
-				Name:  "column",
-				Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2",
-			},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2"},
 			&cli.StringSliceFlag{Name: "fill", Usage: "`ENTRIES` that every row is to hold: hole=H1,depth (in)=1.6"},
-			&cli.StringFlag{
-				Name:  "time-format",
-				Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first",
-			},
+			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first"},
 			outputFlag("write the new record to `NEW`, a folder or FILE.xlsx"),
 			forceFlag("replace a workbook that exists"),
 		},

@@ -19,7 +19,7 @@ func (p *planner) surveyDishes() {
 	p.dishes = survey(p, task{
 		one: "dish", many: "dishes", verb: "set", who: tester, stage: setting, tool: aBalance(), checks: dishIDs(),
 		how: "weighed first", table: "Slab MVER", column: "Dish", from: p.dishesFrom(), mend: p.dried, heated: true,
-		asked: asked(slab.HolesNeeded, f.Sizes...), head: headDish,
+		asked: asked(slab.HolesNeeded, f.Sizes...), head: "D",
 	}, f.JudgedDishes(), f.Dishes, func(d slab.Dish) seen {
 		return seen{
 			area: d.Area, id: d.Dish, row: instruments.DishRow("", d), spoiled: p.spoiltDish(d),

@@ -110,7 +110,7 @@ func (p *planner) nameHoles() {
 	p.walls, p.unknownWall = p.wallsLacking()
 	open := lists.Where(p.holes.things, isOpen)
 	more := max(asked(slab.HolesNeeded, p.Slab.Sizes...)-len(p.holes.things), len(p.replaced())-len(open), p.walls)
-	p.holes.more = p.taken.more(headHole, more)
+	p.holes.more = p.taken.more("H", more)
 }
 
 // replaced are the holes beside which another must be sealed: those discarded

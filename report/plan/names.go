@@ -21,18 +21,6 @@ type naming struct {
 	last  map[string]int // by head: the number that was given last
 }
 
-// heads of the names of new things.
-const (
-	headHole     = "H"
-	headDish     = "D"
-	headPH       = "PH"
-	headCarbide  = "CM"
-	headSubfloor = "SF"
-	headJoist    = "J"
-	headBoard    = "B"
-	headSurface  = "S"
-)
-
 // takenNames are the names in use in the area, in those that share its slab
 // tests, and of the instruments.
 func (p *planner) takenNames() naming {

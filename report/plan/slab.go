@@ -25,14 +25,14 @@ func (p *planner) surveySpots() {
 	if f.NoPH == "" {
 		p.pH = survey(p, p.onSlab(task{
 			one: "pH spot", many: "pH spots", verb: "read", tool: aPHMeter(), checks: also("slab-ph"), recounts: true,
-			table: "Slab pH", column: "Spot", mend: p.neutral, asked: slab.PHSpots, head: headPH,
+			table: "Slab pH", column: "Spot", mend: p.neutral, asked: slab.PHSpots, head: "PH",
 		}), f.JudgedPH(), f.PHs, seePH)
 	}
 	if f.NoCM == "" {
 		p.cm = survey(p, p.onSlab(task{
 			one: "carbide spot", many: "carbide spots", verb: "sample", tool: aCarbideKit(), checks: also("slab-cm"),
 			recounts: true, table: "Slab CM", column: "Spot", mend: p.dried,
-			asked: slab.CarbidesNeeded(f.Sizes...), head: headCarbide,
+			asked: slab.CarbidesNeeded(f.Sizes...), head: "CM",
 		}), f.JudgedCarbides(), f.Carbides, func(r slab.Carbide) seen {
 			return seen{area: r.Area, id: r.Spot, row: instruments.CarbideRow("", r), read: r.CM.Shown()}
 		})

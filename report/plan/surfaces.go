@@ -19,7 +19,7 @@ func (p *planner) surveySurfaces() {
 	p.surfaces = survey(p, task{
 		one: "surface spot", many: "surface spots", verb: "read", who: installer, stage: ofSurfaces,
 		tool: aThermometer(), checks: []string{"surface-dew", "surface-max", "calibration", "reading-age"},
-		table: "Surface", column: "Spot", from: p.youngAir(), mend: p.tempered, asked: 1, head: headSurface,
+		table: "Surface", column: "Spot", from: p.youngAir(), mend: p.tempered, asked: 1, head: "S",
 	}, r.JudgedSurfaces(), r.Surfaces, func(s acclimate.Surface) seen {
 		return seen{
 			area: p.Area.ID, id: s.Spot, row: instruments.SurfaceRow("", s), read: s.Temp.Shown(),

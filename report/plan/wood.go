@@ -33,13 +33,13 @@ func (p *planner) surveyWood() {
 	if f.NoBelow == "" && !f.BelowUnknown {
 		t.one, t.many, t.of, t.stage = "joist", "joists", wood.OfJoist, ofJoists
 		t.checks = []string{"joists-dry", "calibration", "reading-age"}
-		t.asked, t.head = p.pieces(wood.PerJoist), headJoist
+		t.asked, t.head = p.pieces(wood.PerJoist), "J"
 		p.joists = survey(p, t, f.Pieces(t.of), f.Of(t.of), seeWood)
 	}
 	if f.NoSubfloor == "" {
 		t.one, t.many, t.of, t.stage = "subfloor piece", "subfloor pieces", wood.OfSubfloor, ofSubfloor
 		t.from, t.heated, t.recounts = latest(t.from, p.warm()), true, true
-		t.asked, t.head = p.pieces(wood.PerSubfloor), headSubfloor
+		t.asked, t.head = p.pieces(wood.PerSubfloor), "SF"
 		t.checks = []string{
 			"subfloor-count", "subfloor-mc", "subfloor-spots", "wood-difference", "heat-run", "calibration",
 			"reading-age",
@@ -148,10 +148,10 @@ func (p *planner) nameBoards() {
 	}
 	for i := range p.lots {
 		w := &p.lots[i]
-		w.more = p.taken.more(headBoard, max(least-len(w.things), w.culled))
+		w.more = p.taken.more("B", max(least-len(w.things), w.culled))
 		left -= len(w.things) + len(w.more)
 	}
-	p.lots[0].more = append(p.lots[0].more, p.taken.more(headBoard, left)...)
+	p.lots[0].more = append(p.lots[0].more, p.taken.more("B", left)...)
 }
 
 // shareBoards says which lots are read anew: the boards of a visit count

@@ -49,19 +49,11 @@ func limitColumns() []column[limits.Product] {
 
 // ruleOf is what a limit in a unit may be.
 func ruleOf(u evidence.Unit) rule {
-	switch u {
-	case evidence.RH:
-		return humidity()
-	case evidence.MC:
-		return moisture()
-	case evidence.CM:
-		return within(0, 200)
-	case evidence.PH:
-		return acidity()
-	case evidence.Fahrenheit:
-		return temperature()
-	}
-	return notNegative
+	of, known := map[evidence.Unit]rule{
+		evidence.RH: humidity(), evidence.MC: moisture(), evidence.CM: within(0, 200), evidence.PH: acidity(),
+		evidence.Fahrenheit: temperature(),
+	}[u]
+	return lists.If(known, of, notNegative)
 }
 
 func moreProduct(d *decoder, p *limits.Product) {

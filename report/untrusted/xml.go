@@ -24,6 +24,7 @@ type XML struct {
 	err   error
 	mode  mode
 	prior byte
+	quote byte   // that ends what is in quotes
 	ends  string // of a comment, letters as they are, or an instruction
 	began []byte // what follows <! so far
 	run   int    // bytes since the last <
@@ -37,8 +38,7 @@ const (
 	inText mode = iota
 	begun       // after <
 	inTag
-	inQuotes   // ends with '
-	inQuotes2  // ends with "
+	inQuotes
 	declared   // after <!, before it is known what this is
 	inVerbatim // up to ends, whatever comes
 )
@@ -78,11 +78,7 @@ func (x *XML) next(b byte) {
 	case inTag:
 		x.tag(b)
 	case inQuotes:
-		if b == '\'' {
-			x.mode = inTag
-		}
-	case inQuotes2:
-		if b == '"' {
+		if b == x.quote {
 			x.mode = inTag
 		}
 	case declared:
@@ -118,10 +114,8 @@ func (x *XML) verbatim(ends string) { x.mode, x.ends, x.began = inVerbatim, ends
 
 func (x *XML) tag(b byte) {
 	switch b {
-	case '\'':
-		x.mode = inQuotes
-	case '"':
-		x.mode = inQuotes2
+	case '\'', '"':
+		x.mode, x.quote = inQuotes, b
 	case '>':
 		x.mode = inText
 		if x.prior == '/' {

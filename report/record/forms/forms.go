@@ -1,3 +1,6 @@
+// Package forms describes the tables of a record as forms to fill in: what goes
+// into each column, with an example, and what it takes. The columns are those
+// that package record reads by, so what is asked for is what is read.
 package forms
 
 import (
@@ -83,19 +86,13 @@ func unitIn(c record.Column, s System) (u evidence.Unit, ok bool) {
 
 // metric are the metric units that may stand for another, the handier first.
 func metric(u evidence.Unit) []evidence.Unit {
-	switch u {
-	case evidence.Fahrenheit:
-		return []evidence.Unit{evidence.Celsius}
-	case evidence.Inch:
-		return []evidence.Unit{evidence.Millimeter}
-	case evidence.Foot:
-		return []evidence.Unit{evidence.Meter}
-	case evidence.SquareFoot:
-		return []evidence.Unit{evidence.SquareCM, evidence.SquareM}
-	case evidence.Pounds:
-		return []evidence.Unit{evidence.Grams}
-	}
-	return nil
+	return map[evidence.Unit][]evidence.Unit{
+		evidence.Fahrenheit: {evidence.Celsius},
+		evidence.Inch:       {evidence.Millimeter},
+		evidence.Foot:       {evidence.Meter},
+		evidence.SquareFoot: {evidence.SquareCM, evidence.SquareM},
+		evidence.Pounds:     {evidence.Grams},
+	}[u]
 }
 
 // jobRows are the items of Job. A setting says what holds while it is blank.

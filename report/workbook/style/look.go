@@ -1,3 +1,5 @@
+// Package style tells how a cell of a workbook stands on paper: its letters,
+// ground, frame and number format, and the room that its text takes.
 package style
 
 import (
@@ -113,13 +115,7 @@ func (l Look) alignment() *excelize.Alignment {
 const FontName = "Arial"
 
 func (l Look) points() float64 {
-	switch l.Size {
-	case Large:
-		return 14
-	case Small:
-		return 8
-	}
-	return 10
+	return [...]float64{Normal: 10, Large: 14, Small: 8}[l.Size]
 }
 
 // Ink is the color of the letters.
@@ -133,25 +129,10 @@ func (l Look) Ink() string {
 	return "000000"
 }
 
-// The grounds of cells.
-const (
-	deepBlue   = "1F4E8C"
-	paleOrange = "F6B26B"
-	paleGrey   = "E4E4E4"
-)
-
+// ground is the color of the ground of a cell, empty where it has none: a pale
+// and a dark gray, a deep blue, a pale orange.
 func (l Look) ground() string {
-	switch l.Tone {
-	case Heading:
-		return paleGrey
-	case Dark:
-		return "404040"
-	case Blue:
-		return deepBlue
-	case Orange:
-		return paleOrange
-	}
-	return ""
+	return [...]string{Heading: "E4E4E4", Dark: "404040", Blue: "1F4E8C", Orange: "F6B26B"}[l.Tone]
 }
 
 func (l Look) border() []excelize.Border {
@@ -171,20 +152,10 @@ func (l Look) border() []excelize.Border {
 }
 
 func (l Look) format() string {
-	switch l.Form {
-	case Literal:
-		return "@"
-	case Number:
-		if l.Places == 0 {
-			return "0"
-		}
+	if l.Form == Number && l.Places > 0 {
 		return "0." + strings.Repeat("0", l.Places)
-	case Day:
-		return "yyyy-mm-dd"
-	case Minute:
-		return "yyyy-mm-dd hh:mm"
-	case Second:
-		return "yyyy-mm-dd hh:mm:ss"
 	}
-	return ""
+	return [...]string{
+		Literal: "@", Number: "0", Day: "yyyy-mm-dd", Minute: "yyyy-mm-dd hh:mm", Second: "yyyy-mm-dd hh:mm:ss",
+	}[l.Form]
 }
