@@ -94,7 +94,7 @@ func barePass(b *testing.B, path string) {
 }
 
 // BenchmarkLongLog checks a record with 200,000 rows of air without and with a
-// decision workbook, and writes its tables and their copies by the library
+// decision workbook, verifies that, and writes its tables and their copies by the library
 // alone. The ratio is what the workbook costs in such writes.
 func BenchmarkLongLog(b *testing.B) {
 	const rows = 200_000
@@ -115,7 +115,7 @@ func BenchmarkLongLog(b *testing.B) {
 			}
 		}
 	}
-	var check, book, bare time.Duration
+	var check, book, verify, bare time.Duration
 	for b.Loop() {
 		f := excelize.NewFile()
 		tables := bareTables(b, f, rec.Tables)
@@ -124,10 +124,16 @@ func BenchmarkLongLog(b *testing.B) {
 		check += took(checked())
 		out := filepath.Join(b.TempDir(), "decision.xlsx")
 		book += took(checked("-o", out))
+		verify += took(func() {
+			if code := run([]string{toolName, "verify", out}, io.Discard, io.Discard); code != exitGo {
+				b.Fatalf("exit code %d", code)
+			}
+		})
 	}
 	n := float64(b.N)
 	b.ReportMetric(check.Seconds()/n, "check-s")
 	b.ReportMetric(book.Seconds()/n, "check-o-s")
+	b.ReportMetric(verify.Seconds()/n, "verify-s")
 	b.ReportMetric(bare.Seconds()/n, "bare-s")
 	b.ReportMetric((book-check).Seconds()/bare.Seconds(), "ratio")
 }
