@@ -96,8 +96,10 @@ func toVerify(path string) (seal.Workbook, error) {
 	if err := workbook.Write(&out, again.book()); err != nil {
 		return w, fmt.Errorf("%s: cannot be written again: %w", w.Name, err)
 	}
-	if w.Again, err = seal.Read(out.Bytes()); err != nil {
-		return w, fmt.Errorf("%s: %w", w.Name, err)
+	if w.Again = w.Given; !bytes.Equal(out.Bytes(), data) { // as written, byte for byte, it says the same
+		if w.Again, err = seal.Read(out.Bytes()); err != nil {
+			return w, fmt.Errorf("%s: %w", w.Name, err)
+		}
 	}
 	now, fault := record.Read(path)
 	if fault == nil && now.SHA256 != hexSum(data) {

@@ -3,10 +3,11 @@ package seal
 import (
 	"archive/zip"
 	"encoding/xml"
-	"firstboard/report/lists"
-	"firstboard/report/untrusted"
 	"fmt"
 	"io"
+
+	"firstboard/report/lists"
+	"firstboard/report/untrusted"
 )
 
 // book is a workbook's parts and what its cells refer to.
