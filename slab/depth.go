@@ -106,8 +106,8 @@ func holeWait(f Floor) evidence.Finding {
 	})
 }
 
-// mayHaveWaited says whether a row may have been read late enough after its
+// MayHaveWaited says whether a row may have been read late enough after its
 // hole was sealed: where clocks went back, the longest that can have passed.
-func (f Floor) mayHaveWaited(h Hole) bool {
+func (f Floor) MayHaveWaited(h Hole) bool {
 	return !h.SealedAt.Shown() || evidence.Hours(evidence.Longest(h.SealedAt, h.ReadAt)).Cmp(f.Wait.Number.Exact()) >= 0
 }

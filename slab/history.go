@@ -19,5 +19,5 @@ func (f Floor) Histories() []evidence.Judged[Hole] {
 }
 
 func (f Floor) tells(h Hole) bool {
-	return holeUsable(h) && f.mayHaveWaited(h) && h.RH.Exact().Cmp(LeastRH().Exact()) >= 0
+	return holeUsable(h) && f.MayHaveWaited(h) && h.RH.Exact().Cmp(LeastRH().Exact()) >= 0
 }

@@ -22,7 +22,7 @@ func (f Floor) repeated(holes gathered[Hole]) []evidence.Item {
 	var items []evidence.Item
 	for _, hole := range holes.groups {
 		for _, h := range hole.recent {
-			if !f.mayHaveWaited(h) {
+			if !f.MayHaveWaited(h) {
 				continue
 			}
 			it := f.humidity(hole.Name+" at "+h.ReadAt.Written, h)

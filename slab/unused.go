@@ -13,7 +13,7 @@ func (f Floor) Unused() []evidence.Unused {
 	if f.NoHoles == "" {
 		for _, hole := range s.holes.groups {
 			for _, h := range hole.recent {
-				if !f.mayHaveWaited(h) {
+				if !f.MayHaveWaited(h) {
 					all.Add("Slab RH", "history of a hole", 1)
 				}
 			}

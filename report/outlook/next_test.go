@@ -33,6 +33,14 @@ func reread(r *evidence.Reading, number string) {
 	r.Place = place
 }
 
+// sealed is another time of sealing for every hole.
+func sealed(t *testing.T, j *report.Job, written string) {
+	t.Helper()
+	for i := range j.Holes {
+		j.Holes[i].SealedAt = at(t, j, written)
+	}
+}
+
 // The earliest days of these areas are plain, counted by hand from today.
 func TestEarliestDayOfPlainAreas(t *testing.T) {
 	t.Parallel()
@@ -51,6 +59,19 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 			name: "a hole sealed today at 07:00: read 24 h later", folder: "slab-glue-down-wood",
 			change:   func(j *report.Job) { j.Holes[2].SealedAt = at(t, j, "2026-03-04 07:00"); unread(&j.Holes[2]) },
 			earliest: "2026-03-05", acts: []string{"read hole H3|tester|2026-03-05 07:00"},
+		},
+		{
+			name: "holes read 12 to 14 h after they were sealed: again at once", folder: "slab-glue-down-wood",
+			change: func(j *report.Job) { sealed(t, j, "2026-03-02 20:00") }, earliest: "2026-03-04",
+			acts: []string{"read holes H1 to H3 again|tester|2026-03-04 08:00"},
+		},
+		{
+			name: "the same where 72 h were agreed on: not before these have passed", folder: "slab-glue-down-wood",
+			change: func(j *report.Job) {
+				sealed(t, j, "2026-03-02 20:00")
+				j.Settings.ProbeWait = evidence.Typed("72", evidence.Hour)
+			},
+			earliest: "2026-03-05", acts: []string{"read holes H1 to H3 again|tester|2026-03-05 20:00"},
 		},
 		{
 			name: "no air log: 48 h of it from today, then the slab and the boards again", folder: "slab-glue-down-wood",

@@ -46,6 +46,7 @@ func (p *planner) surveyHoles() {
 func (p *planner) seeHole(h slab.Hole) seen {
 	return seen{
 		area: h.Area, id: h.Hole, row: instruments.HoleRow("", h), read: h.RH.Shown(), spoiled: p.spoiltHole(h),
+		early: !p.Slab.MayHaveWaited(h),
 		blank: blanks(cell{"Depth", h.Depth.Shown()}, cell{"Sealed at", h.SealedAt.Shown()},
 			cell{"Temp", h.Temp.Shown()}),
 	}

@@ -187,6 +187,7 @@ func excesses() map[string]mishap {
 				h.SealedAt = moment(h.ReadAt.First.Add(-20 * time.Hour))
 			}
 		}),
+		"long wait": func(_ *rapid.T, j *report.Job) { j.Settings.ProbeWait = evidence.Typed("72", evidence.Hour) },
 		"cold surface": func(t *rapid.T, j *report.Job) {
 			one(t, j.Surfaces, func(s *acclimate.Surface) { times(&s.Temp, "0.7") })
 		},

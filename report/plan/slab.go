@@ -98,9 +98,7 @@ func (p *planner) drill() {
 	p.leaveOut()
 	p.seal(p.holes)
 	for i, x := range p.holes.things {
-		if from := p.sealed[x.name]; x.open && !from.IsZero() {
-			p.holes.things[i].not = from
-		}
+		p.holes.things[i].not = latest(x.not, p.sealed[x.name])
 	}
 	p.do(p.holes)
 	p.wallDistance(p.holes)

@@ -46,6 +46,7 @@ type seen struct {
 	read     bool
 	blank    []string
 	spoiled  string
+	early    bool // surely made before its hole had waited: it does not count beside a later one
 	lack     string
 }
 
@@ -143,7 +144,8 @@ func (p *planner) faults(t task, x *thing, rows []seen) {
 				x.over = append(x.over, id)
 			}
 		}
-		if at := s.row.At; t.recounts && at.Shown() && (len(broken) > 0 || s.saysNothing()) {
+		counts := t.recounts && s.row.At.Shown() && !s.early
+		if at := s.row.At; counts && (len(broken) > 0 || s.saysNothing()) {
 			x.not = latest(x.not, at.Last.Add(evidence.Again+time.Minute))
 		}
 	}
