@@ -82,9 +82,7 @@ func (l Lot) decide(o *Outlook, s surroundings, visits []Visit) {
 		o.Why = fmt.Sprintf("in this air the boards go to %.1f %%, and the target asks for %.1f to %.1f %%", s.end, low,
 			high)
 	case !moved:
-		o.Prospect = evidence.Stalled
-		o.Why = fmt.Sprintf("nothing moved: %+.1f points in %.0f days, and the air is for %.1f %%; is the lot still packed?",
-			visits[n-1].MeanPct-visits[0].MeanPct, visits[n-1].Day-visits[0].Day, s.end)
+		o.Prospect, o.Why = evidence.Stalled, s.stalled(visits)
 	default:
 		o.Prospect, o.Leaving = way, !within(s.end, low, high)
 		l.days(o, s, visits[n-1].Day, bound, guesses)
@@ -129,4 +127,17 @@ func (l Lot) days(o *Outlook, s surroundings, today, bound float64, guesses []gu
 	if o.Leaving {
 		o.Why += ", past the tolerance and out of it again"
 	}
+}
+
+// stalled says that nothing moved between the first visit and the last, or that
+// the boards surely moved away from what the air would bring them to.
+func (s surroundings) stalled(visits []Visit) string {
+	first, last := visits[0], visits[len(visits)-1]
+	change := last.MeanPct - first.MeanPct
+	says := fmt.Sprintf("%+.1f points in %.0f days, and the air is for %.1f %%; ", change, last.Day-first.Day, s.end)
+	sure := math.Abs(change) > distuv.UnitNormal.Quantile(0.95)*math.Hypot(first.sd(), last.sd())
+	if sure && (change > 0) != (s.end > last.MeanPct) {
+		return "moved away from the air's: " + says + "does the lot lie in the air that was read?"
+	}
+	return "nothing moved: " + says + "is the lot still packed?"
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"firstboard/acclimate/settling"
@@ -92,6 +93,30 @@ func TestProspects(t *testing.T) {
 				t.Errorf("air from %v to %v %% at %v C", o.RHLowPct, o.RHHighPct, o.TempC)
 			}
 		})
+	}
+}
+
+// A lot that surely moved away from the air it is said to lie in is told so, and
+// one whose boards scatter by more than they moved is not.
+func TestAMoveAwayFromTheAirIsTold(t *testing.T) {
+	for _, c := range []struct {
+		means  [2]float64
+		spread float64
+		says   string
+	}{
+		{[2]float64{12, 13}, 0.5, "moved away from the air's: +1.0 points in 7 days"},
+		{[2]float64{5, 4.2}, 0.5, "moved away from the air's: -0.8 points in 7 days"},
+		{[2]float64{12, 12.4}, 3, "nothing moved: +0.4 points in 7 days"},
+		{[2]float64{12, 12}, 0.5, "nothing moved: +0.0 points in 7 days"},
+	} {
+		l := closed(13, 8, 20, 0, 7)
+		for i, mean := range c.means {
+			l.Visits[i].MeanPct, l.Visits[i].SpreadPct, l.Visits[i].Boards = mean, c.spread, 20
+		}
+		o, err := settling.Forecast(l)
+		if err != nil || o.Prospect != evidence.Stalled || !strings.HasPrefix(o.Why, c.says) {
+			t.Errorf("%v: %s (%v)", c, o.Why, err)
+		}
 	}
 }
 
