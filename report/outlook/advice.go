@@ -121,5 +121,12 @@ func DamageOf(check string) (Damage, bool) {
 // dayAxis is a time on the axis of the forecasts: days since 1970 in UTC.
 func dayAxis(t time.Time) float64 { return float64(t.Unix()) / 86400 }
 
-// dayOf is the day on which a point of the axis lies.
-func dayOf(day float64) string { return evidence.Day(math.Floor(day)).String() }
+// dayOf is the day on which a point of the axis lies, on the clock of a place.
+func dayOf(day float64, zone *time.Location) evidence.Day {
+	return evidence.DayOf(time.Unix(int64(math.Round(day*86400)), 0).In(zone))
+}
+
+// days are the days of a forecast as they are written.
+func days(zone *time.Location, ready, from, to float64) (onReady, onFrom, onTo string) {
+	return dayOf(ready, zone).String(), dayOf(from, zone).String(), dayOf(to, zone).String()
+}

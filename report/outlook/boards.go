@@ -47,7 +47,7 @@ func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []e
 	}
 	o.Status, o.EndPct, o.Why = f.Prospect, places(f.EndPct, 1), f.Why
 	if f.Prospect == evidence.Losing || f.Prospect == evidence.Gaining {
-		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
+		o.Ready, o.From, o.To = days(s.Job.Zone, f.Ready, f.From, f.To)
 	}
 	return o
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -109,13 +110,63 @@ func TestWhatIsNoHistory(t *testing.T) {
 	if s := only(t, none).Slab; s.Status != evidence.Unread || s.Why != "no hole was read" {
 		t.Errorf("no hole: %+v", s)
 	}
+	wet.Events[0].At = at(t, &wet, "2026-03-03 12:00")
+	for _, j := range []report.Job{wet, holes(t, read{"H1", 0, "20"})} {
+		if s := only(t, j).Slab; !strings.HasPrefix(s.Why, "none of its readings tells of the slab today") {
+			t.Errorf("a hole without a history: %+v", s)
+		}
+	}
 	blank := holes(t, falls...)
 	blank.Areas[0].Thickness = evidence.Reading{}
-	if s := only(t, blank).Slab; s.Status != evidence.Unread {
+	if s := only(t, blank).Slab; s.Status != evidence.Unread || !strings.HasPrefix(s.Why, "the thickness") {
 		t.Errorf("no thickness: %+v", s)
+	}
+	blank = holes(t, read{"H1", 0, "80"})
+	blank.Areas[0].Thickness = evidence.Reading{}
+	if s := only(t, blank).Slab; s.Status != evidence.Reached || s.Why == "" {
+		t.Errorf("at the limit, no thickness: %+v", s)
 	}
 	if s := only(t, copied(bases(t, "wood-over-slab")[0])).Slab; s.Status == "" {
 		t.Errorf("another base: %+v", s)
+	}
+}
+
+// Of two readings at one time the one over the limit is the latest, in whatever
+// order they stand.
+func TestTheWorseOfTwoAtOneTimeIsTheLatest(t *testing.T) {
+	t.Parallel()
+	for _, last := range [][]read{
+		{{"H1", 0, "79"}, {"H1", 0, "81"}},
+		{{"H1", 0, "81"}, {"H1", 0, "79"}},
+	} {
+		j := holes(t, append([]read{{"H1", 40, "90"}, {"H1", 20, "85"}}, last...)...)
+		if s := only(t, j).Slab; s.Status != evidence.Losing {
+			t.Errorf("%v: %+v", last, s)
+		}
+	}
+}
+
+// The days of a forecast are those of the record's clock: none lies before the
+// day of the latest reading, early in the morning far east of Greenwich.
+func TestDaysAreOfTheRecordsClock(t *testing.T) {
+	t.Parallel()
+	for name, want := range map[string]string{"Pacific/Auckland": "2026-03-03", "Pacific/Honolulu": "2026-03-03"} {
+		zone, err := time.LoadLocation(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		when := map[string]string{"Pacific/Auckland": " 06:00", "Pacific/Honolulu": " 16:00"}[name]
+		j := boards(t, map[int]string{10: "14", 5: "11", 0: "9.71"})
+		j.Zone = zone
+		for i, w := range j.Wood {
+			j.Wood[i].ReadAt = at(t, &j, w.ReadAt.Written[:10]+when)
+		}
+		for i, a := range j.Air {
+			j.Air[i].ReadAt = at(t, &j, a.ReadAt.Written)
+		}
+		if b := only(t, j).Boards; len(b) != 1 || b[0].From != want || b[0].Ready != want {
+			t.Errorf("%s: %+v", name, b)
+		}
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"time"
 
 	"firstboard/report"
 	"firstboard/report/ahead"
@@ -60,7 +61,7 @@ func forecasts(s report.Site, holes []evidence.Judged[slab.Hole], air []evidence
 		if n > 0 && (n == mostForecast || linear(h.Hole) <= 0) {
 			break
 		}
-		all = append(all, slabOutlook(h.Hole, h.name, limit))
+		all = append(all, slabOutlook(h.Hole, h.name, limit, s.Job.Zone))
 	}
 	return all
 }
@@ -83,8 +84,8 @@ func linear(h drying.Hole) float64 {
 	return above * (last.Day - first.Day) / (first.RHPct - last.RHPct)
 }
 
-// holeOf is a hole with its readings in order of time. What is not recorded
-// of it is 0.
+// holeOf is a hole with its readings in order of time, the worse of two at one
+// time last. What is not recorded of it is 0.
 func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState,
 	limit evidence.Reading,
 ) drying.Hole {
@@ -106,7 +107,9 @@ func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []ev
 			depth = r.Depth
 		}
 	}
-	slices.SortStableFunc(hole.Samples, func(a, b drying.Sample) int { return cmp.Compare(a.Day, b.Day) })
+	slices.SortFunc(hole.Samples, func(a, b drying.Sample) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.RHPct, b.RHPct), cmp.Compare(a.SDPct, b.SDPct))
+	})
 	if thickness.Shown() {
 		hole.ThicknessMM = thickness.In(evidence.Millimeter).Float()
 	}
@@ -132,10 +135,24 @@ func began(s report.Site) float64 {
 	return math.NaN()
 }
 
-func slabOutlook(h drying.Hole, name string, limit evidence.Reading) ahead.Slab {
+// noneTells is why nothing can be told of a hole none of whose rows is a part of
+// its history.
+func noneTells() string {
+	return "none of its readings tells of the slab today: each is blank, has no time, is from before water or too " +
+		"soon after sealing, or lies under " + slab.LeastRH().String()
+}
+
+func slabOutlook(h drying.Hole, name string, limit evidence.Reading, zone *time.Location) ahead.Slab {
 	o := ahead.Slab{Hole: name, LimitPct: limit.Written, Standing: evidence.Derived}
+	if len(h.Samples) == 0 {
+		o.Status, o.Why = evidence.Unread, noneTells()
+		return o
+	}
 	if h.ThicknessMM == 0 || h.DepthMM == 0 {
 		o.Status, o.Why = evidence.Unread, "the thickness of the slab or the depth of the hole is not recorded"
+		if why, reached := h.Reached(); reached {
+			o.Status, o.Why = evidence.Reached, why
+		}
 		return o
 	}
 	f, err := drying.Forecast(h)
@@ -148,11 +165,11 @@ func slabOutlook(h drying.Hole, name string, limit evidence.Reading) ahead.Slab 
 		o.CoveredPct = places(f.CoveredPct, 1)
 	}
 	if f.Prospect == evidence.Losing {
-		o.Ready, o.From, o.To = dayOf(f.Ready), dayOf(f.From), dayOf(f.To)
+		o.Ready, o.From, o.To = days(zone, f.Ready, f.From, f.To)
 	}
 	for _, e := range f.Expected {
 		o.Course = append(o.Course, ahead.Course{
-			Day: evidence.Day(math.Floor(e.Day)), RHPct: e.RHPct, LowPct: e.LowPct, TopPct: e.HighPct,
+			Day: dayOf(e.Day, zone), RHPct: e.RHPct, LowPct: e.LowPct, TopPct: e.HighPct,
 		})
 	}
 	return o

@@ -52,22 +52,22 @@ func Forecast(h Hole) (Outlook, error) {
 	if past.tooFew() {
 		return h.unread(past), nil
 	}
-	if len(h.Air) == 0 {
-		if past.last().RHPct > h.LimitPct {
-			return Outlook{}, ErrNoAir
-		}
-		return Outlook{Prospect: evidence.Reached, Why: h.reached(past)}, nil
+	if len(h.Air) > 0 {
+		return h.forecast(past), nil
 	}
-	return h.forecast(past), nil
+	if why, reached := h.Reached(); reached {
+		return Outlook{Prospect: evidence.Reached, Why: why}, nil
+	}
+	return Outlook{}, ErrNoAir
 }
 
 func (h Hole) unread(past history) Outlook {
+	if why, reached := h.Reached(); reached {
+		return Outlook{Prospect: evidence.Reached, Why: why}
+	}
 	days := 0.0
 	if len(past) > 0 {
 		days = past.days()
-		if past.last().RHPct <= h.LimitPct {
-			return Outlook{Prospect: evidence.Reached, Why: h.reached(past)}
-		}
 	}
 	return Outlook{Prospect: evidence.Unread, Why: fmt.Sprintf("%s over %.0f days: a forecast takes %d over %.0f days",
 		evidence.Count(len(past), "reading", "readings"), days, fewest, shortestPast)}
@@ -96,9 +96,10 @@ func (h Hole) forecast(past history) Outlook {
 // prospect says whether the hole is on its way, and why.
 func (h Hole) prospect(past, samples history, c course, arrives bool) (evidence.Prospect, string) {
 	perDay, highest := samples.slope()
+	why, reached := h.Reached()
 	switch {
-	case past.last().RHPct <= h.LimitPct:
-		return evidence.Reached, h.reached(past)
+	case reached:
+		return evidence.Reached, why
 	case highest >= 0:
 		return evidence.Stalled, fmt.Sprintf(
 			"its readings are not surely falling: %+.2f points of RH a week, at 95 %% up to %+.2f", 7*perDay, 7*highest)
@@ -112,8 +113,17 @@ func (h Hole) prospect(past, samples history, c course, arrives bool) (evidence.
 		evidence.Count(len(past), "reading", "readings"), past.days(), -7*perDay)
 }
 
-func (h Hole) reached(past history) string {
-	return fmt.Sprintf("its latest reading, %.4g %% RH, is at or under %.4g %%", past.last().RHPct, h.LimitPct)
+// Reached says why the hole is at its limit already, by the latest of all its
+// samples, whenever it began to dry; and whether it is.
+func (h Hole) Reached() (why string, reached bool) {
+	if len(h.Samples) == 0 {
+		return "", false
+	}
+	last := historyFrom(math.Inf(-1), h.Samples).last()
+	if last.RHPct > h.LimitPct {
+		return "", false
+	}
+	return fmt.Sprintf("its latest reading, %.4g %% RH, is at or under %.4g %%", last.RHPct, h.LimitPct), true
 }
 
 // unlikely is the chance under which the samples are taken to scatter by more

@@ -128,6 +128,10 @@ func TestProspects(t *testing.T) {
 	nobody.StartDay = math.NaN()
 	late := steady(8, 7, 94, -1)
 	late.StartDay = 50
+	before := steady(8, 7, 87, -1)
+	before.StartDay = 70
+	twice := steady(8, 7, 94, -1)
+	twice.Samples = append(twice.Samples, drying.Sample{Day: 63, RHPct: 79, SDPct: 1})
 	for name, c := range map[string]struct {
 		hole drying.Hole
 		want evidence.Prospect
@@ -146,6 +150,8 @@ func TestProspects(t *testing.T) {
 		"three over seven days":          {steady(3, 3.5, 94, -9), evidence.Losing},
 		"three over less":                {steady(3, 3.49, 94, -9), evidence.Unread},
 		"most before it began":           {late, evidence.Unread},
+		"at its limit before it began":   {before, evidence.Reached},
+		"twice at once, once over":       {twice, evidence.Losing},
 		// Slopes of 8 weekly readings with 1 % each are known to 1.645/sqrt(42) a week.
 		"surely falling":     {steady(8, 7, 94, -0.26), evidence.Losing},
 		"not surely falling": {steady(8, 7, 94, -0.25), evidence.Stalled},

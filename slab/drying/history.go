@@ -1,6 +1,7 @@
 package drying
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -21,14 +22,12 @@ const (
 	shortestPast = 7.0 // days from the first to the last
 )
 
-// historyFrom leaves out what was read before the course began.
+// historyFrom leaves out what was read before the course began. Of two samples
+// at one time the wetter one comes last.
 func historyFrom(start float64, samples []Sample) history {
 	h := slices.DeleteFunc(slices.Clone(samples), func(s Sample) bool { return s.Day < start })
-	slices.SortStableFunc(h, func(a, b Sample) int {
-		if a.Day < b.Day {
-			return -1
-		}
-		return 1
+	slices.SortFunc(h, func(a, b Sample) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.RHPct, b.RHPct), cmp.Compare(a.SDPct, b.SDPct))
 	})
 	return h
 }
