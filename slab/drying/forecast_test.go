@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"firstboard/report/evidence"
@@ -128,6 +129,12 @@ func TestProspects(t *testing.T) {
 	nobody.StartDay = math.NaN()
 	late := steady(8, 7, 94, -1)
 	late.StartDay = 50
+	coarse := map[float64]drying.Hole{0: steady(4, 7, 94, 0), -2: steady(4, 7, 94, -2)}
+	for _, h := range coarse {
+		for i := range h.Samples {
+			h.Samples[i].SDPct = 2 // four such weigh as much as one of 1 %
+		}
+	}
 	before := steady(8, 7, 87, -1)
 	before.StartDay = 70
 	twice := steady(8, 7, 94, -1)
@@ -153,12 +160,14 @@ func TestProspects(t *testing.T) {
 		"at its limit before it began":   {before, evidence.Reached},
 		"twice at once, once over":       {twice, evidence.Losing},
 		// Slopes of 8 weekly readings with 1 % each are known to 1.645/sqrt(42) a week.
+		"flat, 2 % each":     {coarse[0], evidence.Stalled},
+		"falling, 2 % each":  {coarse[-2], evidence.Losing},
 		"surely falling":     {steady(8, 7, 94, -0.26), evidence.Losing},
 		"not surely falling": {steady(8, 7, 94, -0.25), evidence.Stalled},
 	} {
 		t.Run(name, func(t *testing.T) {
 			o, err := drying.Forecast(c.hole)
-			if err != nil || o.Prospect != c.want || o.Why == "" {
+			if err != nil || o.Prospect != c.want || o.Why == "" || strings.Contains(o.Why, "NaN") {
 				t.Fatalf("%s (%v), want %s: %s", o.Prospect, err, c.want, o.Why)
 			}
 			if told := o.Ready != 0 || o.From != 0 || o.To != 0; told != (c.want == evidence.Losing) {

@@ -77,10 +77,12 @@ func (h history) slope() (perDay, highest float64) {
 	for _, s := range h {
 		days, rh, weights = append(days, s.Day), append(rh, s.RHPct), append(weights, 1/(s.SDPct*s.SDPct))
 	}
-	_, perDay = stat.LinearRegression(days, rh, weights, false)
-	middle, spread := stat.Mean(days, weights), 0.0
+	middle, level := stat.Mean(days, weights), stat.Mean(rh, weights)
+	together, spread := 0.0, 0.0
 	for i, day := range days {
+		together += weights[i] * (day - middle) * (rh[i] - level)
 		spread += weights[i] * (day - middle) * (day - middle)
 	}
+	perDay = together / spread
 	return perDay, perDay + distuv.UnitNormal.Quantile(0.95)/math.Sqrt(spread)
 }
