@@ -31,12 +31,15 @@ func (s Site) items(d Decision) []ReportItem {
 	every := func(has func(slab.Hole) bool) bool {
 		return len(holes) > 0 && !slices.ContainsFunc(holes, func(h slab.Hole) bool { return !has(h) })
 	}
+	signed := func(has func(SignOff) bool) bool {
+		return slices.ContainsFunc(j.SignOffs, func(o SignOff) bool { return evidence.Same(o.Area, a.ID) && has(o) })
+	}
 	all := []ReportItem{
 		wanted("project, site, area, general contractor", "ASTM F2170 section 11; RBK", memory,
 			j.Name != "" && j.Site != "" && j.GeneralContractor != "", "Job: Job, Site and General contractor"),
 		wanted("who tested", "ICRI; RBK; CRI", read, s.testerNamed(), "By on every reading"),
 		wanted("an independent tester's report before gluing", "CRI 104", read,
-			s.signed("tester"), "a sign-off by a tester"),
+			signed(func(o SignOff) bool { return o.Role == "tester" }), "a sign-off by a tester"),
 		wanted("a plan of every hole", "ASTM F2170; AS 1884; RBK", read,
 			every(func(h slab.Hole) bool { return h.X.Shown() && h.Y.Shown() }), "Slab RH: X and Y of every hole"),
 		wanted("thickness, drying faces and depth at each hole", "ASTM F2170; RBK", read,
@@ -56,13 +59,19 @@ func (s Site) items(d Decision) []ReportItem {
 		wanted("the air above the slab for "+acclimate.DefaultHeld().String()+" before and during",
 			"ASTM F2170 section 9; ASTM F1869; CRI", read,
 			d.Outcome("air-held") == evidence.Met, "Air: see the check air-held"),
-		wanted("make, serial and calibration of each instrument", "ASTM F2170", memory, s.metersNamed(),
+		wanted("make, serial and calibration of each instrument", "ASTM F2170", memory,
+			s.everyMeter(func(m evidence.Instrument) bool {
+				return m.Model != "" && m.Serial != "" && m.CalibratedOn.Shown() && m.Certificate != ""
+			}),
 			"Instruments: Make and model, Serial, Calibrated on, Certificate"),
-		wanted("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read, s.sheetsNamed(),
+		wanted("the limits of flooring and adhesive, and whose", "AS 2455.2; ASTM F710", read,
+			!slices.ContainsFunc(s.System.Products(), func(p *limits.Product) bool { return p.DataSheet == "" }),
 			"Products: Data sheet"),
-		wanted("a written approval where a limit is waived", "Australian public works guidance", read, s.papersNamed(),
-			"Sign-off: Document"),
-		wanted("the uncertainty of measurement", "Hus AMA 98", read, s.uncertaintyStated(), "Instruments: Uncertainty"),
+		wanted("a written approval where a limit is waived", "Australian public works guidance", read,
+			!signed(func(o SignOff) bool { return o.Decision == "waive" && o.Document == "" }), "Sign-off: Document"),
+		wanted("the uncertainty of measurement", "Hus AMA 98", read, s.everyMeter(func(m evidence.Instrument) bool {
+			return m.Uncertainty.Shown()
+		}), "Instruments: Uncertainty"),
 		wanted("that results hold only for the time and places tested", "ASTM F2170 5.3; CRI", read, true, ""),
 		wanted("pH and how the surface was cleaned", "ASTM F710; CRI", read, len(s.Slab.PHs) > 0, "Slab pH"),
 		wanted("emission: masses, times, area", "ASTM F1869", memory, len(s.Slab.Dishes) > 0, "Slab MVER"),
@@ -83,22 +92,6 @@ func (s Site) testerNamed() bool {
 		!slices.ContainsFunc(s.Wood.Rows, func(r wood.Row) bool { return r.By == "" })
 }
 
-func (s Site) signed(role string) bool {
-	return slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
-		return evidence.Same(o.Area, s.Area.ID) && o.Role == role
-	})
-}
-
-func (s Site) metersNamed() bool {
-	return s.everyMeter(func(m evidence.Instrument) bool {
-		return m.Model != "" && m.Serial != "" && m.CalibratedOn.Shown() && m.Certificate != ""
-	})
-}
-
-func (s Site) uncertaintyStated() bool {
-	return s.everyMeter(func(m evidence.Instrument) bool { return m.Uncertainty.Shown() })
-}
-
 // everyMeter says whether all instruments behind judged rows have something.
 func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
 	for _, e := range s.Rows {
@@ -107,14 +100,4 @@ func (s Site) everyMeter(has func(evidence.Instrument) bool) bool {
 		}
 	}
 	return len(s.Rows) > 0
-}
-
-func (s Site) sheetsNamed() bool {
-	return !slices.ContainsFunc(s.System.Products(), func(p *limits.Product) bool { return p.DataSheet == "" })
-}
-
-func (s Site) papersNamed() bool {
-	return !slices.ContainsFunc(s.Job.SignOffs, func(o SignOff) bool {
-		return evidence.Same(o.Area, s.Area.ID) && o.Decision == "waive" && o.Document == ""
-	})
 }

@@ -61,8 +61,9 @@ func air(c *cli.Context) (answer, error) {
 	}
 	margin, err := acclimate.SurfaceMargin(x[0], x[1], surface.Float())
 	a.fields["surfaceMarginC"] = margin
-	a.lines = slices.Insert(a.lines, len(a.lines)-1, fmt.Sprintf("a surface at %s lies %s above the dew point",
-		c.String("surface"), span(askedUnit(c, "surface"), margin)))
+	unit := askedUnit(c, "surface")
+	a.lines = slices.Insert(a.lines, len(a.lines)-1, fmt.Sprintf("a surface at %s lies %.1f %s above the dew point",
+		c.String("surface"), lists.If(unit == evidence.Fahrenheit, margin*1.8, margin), unit))
 	return a, err
 }
 
@@ -125,8 +126,8 @@ func move(c *cli.Context) (answer, error) {
 	form := lists.If(wood.Linear(x[1], x[2]), "Wood Handbook equation 13-2 (published)",
 		"outside 6 to 14 %: the handbook's shrinkage form (recalled)")
 	return answer{map[string]float64{"changeMM": mm}, []string{
-		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"), signed(unit, mm),
-			c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
+		fmt.Sprintf("a board %s wide changes by %s from %s to %s, to %s", c.String("width"),
+			lists.If(mm > 0, "+", "")+lengthIn(unit, mm), c.String("from"), c.String("to"), lengthIn(unit, x[0]+mm)),
 		"source: " + form + "; " + source + "; an installed floor moves as much as a loose board (FPL)",
 	}}, err
 }

@@ -155,11 +155,6 @@ func degrees(unit evidence.Unit, tempC float64) string {
 	return fmt.Sprintf("%.1f %s", tempIn(unit, tempC), unit)
 }
 
-// span is a difference of temperatures in F or C.
-func span(unit evidence.Unit, c float64) string {
-	return fmt.Sprintf("%.1f %s", lists.If(unit == evidence.Fahrenheit, c*1.8, c), unit)
-}
-
 // lengthIn is a length in the unit asked for, inches also to 1/32.
 func lengthIn(unit evidence.Unit, mm float64) string {
 	x := evidence.FromFloat(mm, evidence.Millimeter, unit)
@@ -170,11 +165,6 @@ func lengthIn(unit evidence.Unit, mm float64) string {
 		return fmt.Sprintf("%.2f mm", x)
 	}
 	return fmt.Sprintf("%.4f %s", x, unit)
-}
-
-// signed is a change of a length with its sign.
-func signed(unit evidence.Unit, mm float64) string {
-	return lists.If(mm > 0, "+", "") + lengthIn(unit, mm)
 }
 
 // thirtySeconds is a length in inches to the nearest 1/32, as a rule shows it.

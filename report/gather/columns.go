@@ -19,7 +19,7 @@ func verdictColumns() []column[Row] {
 		{"Area", 7, func(r Row) grid.Cell { return textCell(r.Area) }},
 		{"Name", 14, func(r Row) grid.Cell { return textCell(r.Name) }},
 		{"Verdict", 9, func(r Row) grid.Cell { return textCell(r.Verdict) }},
-		{"Why", 11.5, func(r Row) grid.Cell { return textCell(r.whyShown()) }},
+		{"Why", 11.5, func(r Row) grid.Cell { return textCell(r.Why + lists.If[Text](r.UnderWaiver, ", under waiver", "")) }},
 		{"Blocking", 16, func(r Row) grid.Cell { return listCell(r.Blocking) }},
 		{"Install on", 10.5, func(r Row) grid.Cell { return dayCell(r.InstallOn) }},
 		{"Good until", 10.5, func(r Row) grid.Cell { return dayCell(r.GoodUntil) }},
@@ -60,11 +60,6 @@ func verdictColumns() []column[Row] {
 		{"Seal", 70, func(r Row) grid.Cell { return textCell(r.Seal) }},
 		{"SHA-256", 70, func(r Row) grid.Cell { return textCell(r.SHA256) }},
 	}
-}
-
-// whyShown is why with what the signatures make of it.
-func (r Row) whyShown() Text {
-	return r.Why + lists.If[Text](r.UnderWaiver, ", under waiver", "")
 }
 
 // dueColumns are the columns of what falls due.

@@ -40,13 +40,16 @@ func once(parts []Part) ([]Part, []Unread) {
 			again = leftOut(again, p.Record, parts[stays[0]].Record, string(r.Area))
 		}
 		if len(rows) < len(p.Rows) {
-			p.Due = slices.DeleteFunc(slices.Clone(p.Due), func(d Due) bool { return !d.concerns(rows) })
+			p.Due = lists.Where(p.Due, func(d Due) bool {
+				return slices.ContainsFunc(rows, func(r Row) bool { return slices.Contains(d.Areas, r.Area) })
+			})
 		}
 		p.Rows = rows
 		all = append(all, p)
 	}
 	for i, u := range again {
-		again[i].Why = u.stands()
+		form := lists.If(len(u.areas) == 1, "its area %s stands in %s", "its areas %s stand in %s")
+		again[i].Why = fmt.Sprintf(form, evidence.List(u.areas), u.in)
 	}
 	return all, again
 }
@@ -61,17 +64,6 @@ func leftOut(all []Unread, record, in, area string) []Unread {
 		}
 	}
 	return append(all, Unread{Record: record, What: Again, in: in, areas: []string{area}})
-}
-
-// stands says which areas stand elsewhere, and where.
-func (u Unread) stands() string {
-	form := lists.If(len(u.areas) == 1, "its area %s stands in %s", "its areas %s stand in %s")
-	return fmt.Sprintf(form, evidence.List(u.areas), u.in)
-}
-
-// concerns says whether a thing that falls due is of any of these rows' areas.
-func (d Due) concerns(rows []Row) bool {
-	return slices.ContainsFunc(rows, func(r Row) bool { return slices.Contains(d.Areas, r.Area) })
 }
 
 // better says whether the second of two rows that say the same is to stay.

@@ -82,7 +82,9 @@ func (rs Readings) agrees(u *meterUse) []evidence.Item {
 	if !allowed.ours || len(u.rows) == 0 {
 		return nil
 	}
-	checks, times := rs.Compared[evidence.Key(u.meter.ID)], u.usedAt()
+	// Of the air the times are the first and the last of each day: a check between
+	// the two is one after the first, and speaks of it.
+	checks, times := rs.Compared[evidence.Key(u.meter.ID)], lists.Each(u.rows, func(e Row) time.Time { return e.At.First })
 	var items []evidence.Item
 	for _, c := range checks.typed {
 		switch {
@@ -96,13 +98,6 @@ func (rs Readings) agrees(u *meterUse) []evidence.Item {
 		}
 	}
 	return items
-}
-
-// usedAt are the times of the rows of an instrument in their order. Of the air
-// they are the first and the last of each day: a check between the two is one
-// after the first, and speaks of it.
-func (u *meterUse) usedAt() []time.Time {
-	return lists.Each(u.rows, func(e Row) time.Time { return e.At.First })
 }
 
 // speaksOf says whether a check is the last before one of the times, or lies at

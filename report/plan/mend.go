@@ -79,11 +79,6 @@ func (p *planner) neutral([]thing) mending {
 	}
 }
 
-// asStated is what is done about a further test that is not met.
-func (p *planner) asStated([]thing) mending {
-	return mending{do: "do what the data sheet asks for", how: p.finding("other-tests").Reason, open: true}
-}
-
 // driedWood is what is done about a subfloor or joists over their limit, or about
 // a subfloor that lies too far from the boards.
 func (p *planner) driedWood(over []thing) mending {

@@ -40,7 +40,9 @@ func (p *planner) surveySpots() {
 	p.others = survey(p, task{
 		one: "further test", many: "further tests", verb: "make", who: tester, stage: ofSlab,
 		checks: []string{"other-tests", "calibration", "reading-age"}, table: "Other tests", column: "Test",
-		from: p.young(p.Job.Settings.SlabReadingLife, p.Area.InstallOn), mend: p.asStated,
+		from: p.young(p.Job.Settings.SlabReadingLife, p.Area.InstallOn), mend: func([]thing) mending {
+			return mending{do: "do what the data sheet asks for", how: p.finding("other-tests").Reason, open: true}
+		},
 	}, f.JudgedOthers(), f.Others, func(r slab.Other) seen {
 		return seen{
 			area: r.Area, id: r.Test + atSpot + r.Spot, row: instruments.OtherRow("", r), read: r.Result.Shown(),

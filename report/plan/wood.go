@@ -157,20 +157,16 @@ func (p *planner) nameBoards() {
 // shareBoards says which lots are read anew: the boards of a visit count
 // together.
 func (p *planner) shareBoards() {
+	soonest := latest(latest(p.now, p.kept), latest(p.youngWood(), p.warm()))
 	for i := range p.lots {
 		w := &p.lots[i]
 		for _, board := range w.things {
 			w.again = firstOf(w.again, board.again)
 		}
-		if !w.isAnew() && len(w.more) > 0 && !w.until.IsZero() && p.soonest().After(w.until) {
+		if !w.isAnew() && len(w.more) > 0 && !w.until.IsZero() && soonest.After(w.until) {
 			w.again = "the visit that the others belong to is over"
 		}
 	}
-}
-
-// soonest is when a board can be read at the earliest.
-func (p *planner) soonest() time.Time {
-	return latest(latest(p.now, p.kept), latest(p.youngWood(), p.warm()))
 }
 
 // visitEnds is the latest time at which a board counts with those that a lot's

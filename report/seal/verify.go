@@ -116,7 +116,7 @@ func (v *verifier) verdictShown(d report.Decision) {
 		if !strings.HasSuffix(s.Name, " "+d.Area.ID) || !strings.HasPrefix(s.Name, "Area ") {
 			continue
 		}
-		if !s.says(d.Says()) {
+		if !slices.ContainsFunc(s.Cells, func(c Cell) bool { return c.Value == d.Says() }) {
 			v.broken("%s: does not show the verdict %s", s.Name, d.Says())
 		}
 		for _, f := range d.Findings {
@@ -148,10 +148,6 @@ func (s Sheet) outcome(id string) string {
 		}
 	}
 	return ""
-}
-
-func (s Sheet) says(text string) bool {
-	return slices.ContainsFunc(s.Cells, func(c Cell) bool { return c.Value == text })
 }
 
 // only are the sheets of which a test holds.

@@ -16,13 +16,6 @@ import (
 	"firstboard/report/workbook/writer"
 )
 
-// decisionWidths are the columns of the decision page. Its letters are small
-// already, and so it is printed as it is: what one page does not hold goes on
-// the next, under the same header.
-func decisionWidths() []float64 {
-	return []float64{15.5, 9.5, 12.5, 29.9, 13.5, 8.5, 13.8, 7.6, 4.4, 7.2}
-}
-
 // Columns of the decision page that others refer to.
 const (
 	verdictColumn  = 2
@@ -33,7 +26,9 @@ const (
 const toldRow = 2
 
 // decisionPage is what a contractor files: a row an area, the conditions
-// numbered once below, and lines to sign.
+// numbered once below, and lines to sign. Its letters are small already, and so
+// it is printed as it is: what one page does not hold goes on the next, under the
+// same header.
 func (d *desk) decisionPage() writer.Page {
 	rows := d.decisionHead()
 	rows = append(rows, smaller(writer.Header("Area", "Verdict", "Over or missing", "What next, who, when",
@@ -51,8 +46,8 @@ func (d *desk) decisionPage() writer.Page {
 	told.Formula, told.Value = d.told()
 	rows = append(rows, d.decisionFoot(notes)...)
 	return writer.Page{
-		Name: d.titles.Decision, Widths: decisionWidths(), Rows: writer.Numbered(rows), Last: len(rows), Head: head,
-		Small: true,
+		Name: d.titles.Decision, Widths: []float64{15.5, 9.5, 12.5, 29.9, 13.5, 8.5, 13.8, 7.6, 4.4, 7.2},
+		Rows: writer.Numbered(rows), Last: len(rows), Head: head, Small: true,
 		Tints: append(verdictTints(cellsOf(verdictColumn, head+1, last), fmt.Sprintf("$B%d", head+1)),
 			writer.Tint{
 				Cells: fmt.Sprintf("A%d", toldRow), Tone: style.Orange,
@@ -67,12 +62,6 @@ func (d *desk) told() (text, value string) {
 		return "", "To sign and file. The record, and the figures as formulas over it, are in the decision workbook of the seal below."
 	}
 	return d.guard.told()
-}
-
-// whereToRead says which sheet tells of the sheets and the standings.
-func (d *desk) whereToRead() string {
-	return lists.If(d.filed, "What each standing means: end of sheet "+d.titles.Limits,
-		"What each sheet holds and each standing means: sheet "+d.titles.Checks) + "."
 }
 
 // smaller is a row in the small letters of the decision page.
@@ -182,12 +171,14 @@ func (d *desk) decisionFoot(n notes) []writer.Row {
 	for i, s := range n.all {
 		rows = append(rows, line(fmt.Sprintf("%d  %s", i+1, s), style.Look{}))
 	}
+	whereToRead := lists.If(d.filed, "What each standing means: end of sheet "+d.titles.Limits,
+		"What each sheet holds and each standing means: sheet "+d.titles.Checks) + "."
 	rows = append(rows,
 		line("GO: every deciding check is met or not needed. NO-GO, over a limit: one is not met. NO-GO, not proven: evidence is missing or unusable. "+
 			"A waiver changes no verdict. A result speaks only for the places and times tested (ASTM F2170, published).",
 			style.Look{Gray: true}),
 		line(fmt.Sprintf("Seal %s. %s, catalog of %d checks. %s", d.book.Seal, d.book.Tool, len(d.book.Rules),
-			d.whereToRead()), style.Look{Gray: true}),
+			whereToRead), style.Look{Gray: true}),
 	)
 	sign := writer.Row{Least: signTall}
 	for _, c := range []struct {

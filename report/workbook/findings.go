@@ -124,16 +124,6 @@ const (
 	followsColumn
 )
 
-func (d *desk) findingHeader() writer.Row {
-	return writer.Header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence",
-		"Source (standing)", lists.If(d.filed, "", "fx"))
-}
-
-func (d *desk) findingsNote() string {
-	return "Findings" + lists.If(d.filed, "",
-		". Outcome, value and limit follow the record's cells where fx says yes; elsewhere they are the values that were judged.")
-}
-
 // findingRow is a finding in full, in a row of its area's sheet.
 func (d *desk) findingRow(f evidence.Finding, sheet string, number int) writer.Row {
 	w := d.worked(f, sheet, number)
@@ -168,7 +158,13 @@ func unneededRows(all []evidence.Finding) []writer.Row {
 // findingRows are all findings of an area below so many rows of its sheet, by
 // what they mean to a reader, the order of the catalog within each group.
 func (d *desk) findingRows(all []evidence.Finding, sheet string, above int) []writer.Row {
-	rows := []writer.Row{writer.Line(d.findingsNote(), style.Look{}, followsColumn), d.findingHeader()}
+	note := "Findings" + lists.If(d.filed, "",
+		". Outcome, value and limit follow the record's cells where fx says yes; elsewhere they are the values that were judged.")
+	rows := []writer.Row{
+		writer.Line(note, style.Look{}, followsColumn),
+		writer.Header("Check", "Outcome", "Weight", "Value", "Limit", "Unit", "Reason", "Evidence",
+			"Source (standing)", lists.If(d.filed, "", "fx")),
+	}
 	for _, group := range []struct {
 		heading  string
 		outcomes []evidence.Outcome

@@ -81,7 +81,9 @@ func (l Look) Style() *excelize.Style {
 	if l.Link {
 		s.Font.Underline = "single"
 	}
-	if ground := l.ground(); ground != "" {
+	// A pale and a dark gray, a deep blue, a pale orange.
+	ground := [...]string{Heading: "E4E4E4", Dark: "404040", Blue: "1F4E8C", Orange: "F6B26B"}[l.Tone]
+	if ground != "" {
 		s.Fill = excelize.Fill{Type: "pattern", Pattern: 1, Color: []string{ground}}
 	}
 	if f := l.format(); f != "" {
@@ -127,12 +129,6 @@ func (l Look) Ink() string {
 		return "707070"
 	}
 	return "000000"
-}
-
-// ground is the color of the ground of a cell, empty where it has none: a pale
-// and a dark gray, a deep blue, a pale orange.
-func (l Look) ground() string {
-	return [...]string{Heading: "E4E4E4", Dark: "404040", Blue: "1F4E8C", Orange: "F6B26B"}[l.Tone]
 }
 
 func (l Look) border() []excelize.Border {

@@ -59,7 +59,8 @@ func Copied(c grid.Cell) Cell {
 		}
 	case grid.DayCell, grid.TimeCell:
 		if holdsClock(c.Clock()) {
-			return Cell{Value: c.Clock(), Look: style.Look{Form: clockForm(c)}}
+			form := lists.If(c.Kind == grid.DayCell, style.Day, lists.If(c.Clock().Second() != 0, style.Second, style.Minute))
+			return Cell{Value: c.Clock(), Look: style.Look{Form: form}}
 		}
 	}
 	return copiedText(c.Text)
@@ -76,10 +77,6 @@ func copiedText(s string) Cell {
 // differ before March 1900.
 func holdsClock(t time.Time) bool {
 	return t.Year() < 10000 && !t.Before(time.Date(1900, time.March, 1, 0, 0, 0, 0, time.UTC))
-}
-
-func clockForm(c grid.Cell) style.Form {
-	return lists.If(c.Kind == grid.DayCell, style.Day, lists.If(c.Clock().Second() != 0, style.Second, style.Minute))
 }
 
 // Columns are how the columns of a table stand: as wide as their widest
