@@ -62,16 +62,11 @@ func (j Job) byArea() *byArea {
 
 // zone are the areas that share the slab tests of an area, itself first.
 func (r *byArea) zone(a Area) []Area {
-	all := []Area{a}
 	if evidence.Key(a.Zone) == "" {
-		return all
+		return []Area{a}
 	}
-	for _, b := range r.zones[evidence.Key(a.Zone)] {
-		if !evidence.Same(b.ID, a.ID) {
-			all = append(all, b)
-		}
-	}
-	return all
+	others := lists.Where(r.zones[evidence.Key(a.Zone)], func(b Area) bool { return !evidence.Same(b.ID, a.ID) })
+	return append([]Area{a}, others...)
 }
 
 // here are the rows of an area and those of the whole site.
