@@ -14,11 +14,11 @@ import (
 // conditions are the plain sentences that a GO of the area rests on. None of
 // them changes a verdict, and none is hidden.
 func (s Site) conditions() []string {
-	all := []string{}
-	for _, said := range [][]string{s.slabConditions(), s.siteConditions(), s.woodConditions(), s.lateConditions()} {
-		all = append(all, slices.DeleteFunc(said, func(c string) bool { return c == "" })...)
-	}
-	return all
+	f := s.System.Flooring
+	soft := f != nil && (f.Kind == "resilient" || f.Kind == "carpet")
+	all := append(slices.Concat(s.slabConditions(), s.siteConditions(), s.woodConditions()),
+		provided(soft, "keep the air in range for 48 h (carpet 72 h) after installing"))
+	return slices.DeleteFunc(all, func(c string) bool { return c == "" })
 }
 
 // provided is a sentence where something holds.
@@ -96,11 +96,4 @@ func (s Site) woodConditions() []string {
 	}
 	return append(said, provided(len(boards) > 0,
 		"outside the limits in the week before the last visit and not read again, so not to be installed: "+evidence.List(boards)))
-}
-
-// lateConditions are those of the time after installing.
-func (s Site) lateConditions() []string {
-	f := s.System.Flooring
-	soft := f != nil && (f.Kind == "resilient" || f.Kind == "carpet")
-	return []string{provided(soft, "keep the air in range for 48 h (carpet 72 h) after installing")}
 }

@@ -41,7 +41,7 @@ func allowed() map[string][]string {
 			"report/record/cell"),
 		"report/record/forms": append(slices.Clone(outer), "report/record", "report/record/sheet"),
 		"report/record/intake": append(slices.Clone(outer), "report/record", "report/record/sheet", "report/record/faults",
-			"report/untrusted"),
+			"report/record/alike", "report/untrusted"),
 		"report/record/weather": append(slices.Clone(outer), "report/record/sheet", "report/untrusted"),
 		"report/workbook": append(slices.Clone(outer), "report/pictures", "report/workbook/formula", "report/workbook/chart",
 			"report/workbook/names", "report/workbook/said", "report/workbook/style",

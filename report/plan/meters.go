@@ -44,11 +44,18 @@ func (once asker) calibrated(m evidence.Instrument) {
 // metersUsed asks for what the instruments behind readings lack.
 func (p *planner) metersUsed(once asker) {
 	as := map[string]bool{"": true} // any instrument may have taken such a row
-	for _, r := range append(p.byMeter(), p.airCounted()...) {
+	byMeter := slices.SortedStableFunc(slices.Values(p.Rows), func(a, b instruments.Row) int {
+		return evidence.Order(a.Instrument, b.Instrument)
+	})
+	for _, r := range append(byMeter, p.airCounted()...) {
 		meter, listed := p.Job.Instruments.Find(r.Instrument)
 		if !listed && !as[r.As] {
-			as[r.As] = true
-			p.mayHaveRead(once, r.As)
+			as[r.As] = true // an instrument of the kind may have taken the row, which does not say which did
+			for _, m := range p.metersOf(tool{kinds: []string{r.As}}) {
+				if !m.CalibratedOn.Shown() {
+					once.calibrated(m)
+				}
+			}
 		}
 		switch {
 		case !listed && r.Kind == instruments.OfAir:
@@ -62,16 +69,6 @@ func (p *planner) metersUsed(once asker) {
 			once(whose(meter), uncertain(), "get the uncertainty of "+meter.ID+" from its certificate",
 				"(Instruments, Uncertainty): acceptance is guarded",
 				Fill{"Instruments", "", meter.ID, []string{"Uncertainty"}})
-		}
-	}
-}
-
-// mayHaveRead asks for the calibration of the instruments of a kind, which may have
-// taken a row that does not say which did.
-func (p *planner) mayHaveRead(once asker, kind string) {
-	for _, m := range p.metersOf(tool{kinds: []string{kind}}) {
-		if !m.CalibratedOn.Shown() {
-			once.calibrated(m)
 		}
 	}
 }
@@ -120,15 +117,6 @@ func (p *planner) lapses(due evidence.Day, day int) bool {
 		on = max(on, evidence.DayOf(p.now))
 	}
 	return due < on
-}
-
-// byMeter are the judged rows in the order of their instruments.
-func (p *planner) byMeter() []instruments.Row {
-	rows := slices.Clone(p.Rows)
-	slices.SortStableFunc(rows, func(a, b instruments.Row) int {
-		return evidence.Order(a.Instrument, b.Instrument)
-	})
-	return rows
 }
 
 // uncertain are the checks that count an uncertainty where acceptance is

@@ -163,22 +163,19 @@ func (p Plan) dayCalled(n int) string {
 // InTurn are the acts in the order in which they can begin, first those that put
 // right what is over a limit.
 func (p Plan) InTurn() []Act {
-	acts := slices.Clone(p.Acts)
-	slices.SortStableFunc(acts, func(a, b Act) int {
+	return slices.SortedStableFunc(slices.Values(p.Acts), func(a, b Act) int {
 		if a.mends != b.mends {
 			return lists.If(a.mends, -1, 1)
 		}
 		return cmp.Or(a.Begins.Compare(b.Begins), cmp.Compare(a.stage, b.stage))
 	})
-	return acts
 }
 
 // Missing are the acts in short that the checks which stop an area wait for,
 // the one that serves most of them first.
 func (p Plan) Missing() []ahead.Missing {
 	blocking := p.Decision.Blocking()
-	acts := slices.Clone(p.Acts)
-	slices.SortStableFunc(acts, func(a, b Act) int { return cmp.Compare(b.Things, a.Things) })
+	acts := slices.SortedStableFunc(slices.Values(p.Acts), func(a, b Act) int { return cmp.Compare(b.Things, a.Things) })
 	all := lists.Each(acts, func(a Act) ahead.Missing {
 		return ahead.Missing{What: a.Short, Checks: lists.Among(blocking, a.Checks)}
 	})

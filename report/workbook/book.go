@@ -73,7 +73,11 @@ func pages(b Book) []writer.Page {
 	if d.plots.Widest() > 0 {
 		all = append(all, d.plottedPage())
 	}
-	copies := d.guard.copies()
+	copies := lists.Each(d.guard.tables, func(one guarded) writer.Page {
+		p := writer.TablePage(one.table, one.copy)
+		p.Hidden = true
+		return p
+	})
 	d.guard.sheets = len(all) + len(copies) + 2
 	all = append(append(all, d.figuresPage(), d.guard.page()), copies...)
 	all[0] = d.decisionPage()

@@ -209,15 +209,6 @@ func extentOf(t grid.Table) (wide, tall int) {
 	return wide, t.Last()
 }
 
-// copies are the hidden copies of the tables.
-func (g guard) copies() []writer.Page {
-	return lists.Each(g.tables, func(one guarded) writer.Page {
-		p := writer.TablePage(one.table, one.copy)
-		p.Hidden = true
-		return p
-	})
-}
-
 // hasText says whether a column holds a text.
 func hasText(t grid.Table, column int) bool {
 	return slices.ContainsFunc(t.Rows, func(r grid.Row) bool {

@@ -11,6 +11,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/lists"
 	"firstboard/report/record"
+	"firstboard/report/record/alike"
 )
 
 // tie is a column of the record's table and where an export holds it.
@@ -31,17 +32,6 @@ func isTime(c record.Column) bool { return strings.HasSuffix(c.Name, " at") }
 // isReading says whether a column holds what an instrument reads.
 func isReading(c record.Column) bool {
 	return slices.Contains([]string{"Temp", "RH", "Reading"}, c.Name)
-}
-
-// squashed is a name as an export's columns are compared: without case,
-// spaces and signs.
-func squashed(name string) string {
-	return strings.Map(func(r rune) rune {
-		if !unicode.IsLetter(r) && !unicode.IsDigit(r) {
-			return -1
-		}
-		return unicode.ToLower(r)
-	}, name)
 }
 
 // nameWords are the words of a column's name. A capital behind a small letter
@@ -84,7 +74,7 @@ func unbracketed(name string) (base, in string) {
 // fits says whether an export's column of this name may be the record's.
 func fits(c record.Column, name string) bool {
 	base, _ := unbracketed(name)
-	if squashed(base) == squashed(c.Name) || squashed(name) == squashed(c.Name) {
+	if alike.Joined(base) == alike.Joined(c.Name) || alike.Joined(name) == alike.Joined(c.Name) {
 		return true
 	}
 	has := func(heads ...string) bool {
@@ -137,7 +127,7 @@ func (l layout) column(told string) (at int, unit, complaint string) {
 	ways := []func(name string) bool{
 		func(name string) bool { return evidence.Same(name, told) },
 		func(name string) bool { return evidence.Same(name, base) },
-		func(name string) bool { b, _ := unbracketed(name); return squashed(b) == squashed(base) },
+		func(name string) bool { b, _ := unbracketed(name); return alike.Joined(b) == alike.Joined(base) },
 	}
 	for i, same := range ways {
 		found := l.where(func(_ int, name string) bool { return same(name) })
@@ -158,13 +148,11 @@ func (l layout) column(told string) (at int, unit, complaint string) {
 // only one and can be told apart, else by its number.
 func (l layout) tellable(at int) string {
 	base, _ := unbracketed(l.names[at])
-	alike := 0
-	for _, name := range l.names {
-		if b, _ := unbracketed(name); squashed(b) == squashed(base) {
-			alike++
-		}
-	}
-	if alike > 1 || strings.ContainsAny(l.names[at], "=,") {
+	same := lists.Where(l.names, func(name string) bool {
+		b, _ := unbracketed(name)
+		return alike.Joined(b) == alike.Joined(base)
+	})
+	if len(same) > 1 || strings.ContainsAny(l.names[at], "=,") {
 		return fmt.Sprintf("#%d", at+1)
 	}
 	return l.names[at]

@@ -9,6 +9,7 @@ import (
 	"firstboard/report/evidence"
 	"firstboard/report/lists"
 	"firstboard/report/record"
+	"firstboard/report/record/alike"
 )
 
 // matcher settles where an export holds each column of a table.
@@ -67,9 +68,9 @@ func (b *matcher) fixed(name, value string) {
 // text of a bracket behind it.
 func (b *matcher) keyed(flag, key string) (head int, in string, err error) {
 	base, in := unbracketed(key)
-	short := squashed(base)
+	short := alike.Joined(base)
 	head = slices.IndexFunc(b.heads, func(c record.Column) bool {
-		return short == squashed(c.Name) || short == "time" && c.Name == "Read at" ||
+		return short == alike.Joined(c.Name) || short == "time" && c.Name == "Read at" ||
 			short == "temp" && c.Name == "Wood temp"
 	})
 	if head >= 0 {
@@ -88,7 +89,7 @@ func (b *matcher) tell(in Intake) error {
 	}
 	date := ""
 	for _, p := range told {
-		if squashed(p.key) == "date" {
+		if alike.Joined(p.key) == "date" {
 			date = p.told
 			continue
 		}

@@ -26,7 +26,10 @@ func Advised(d report.Decision, advice ahead.Advice) []Labelled {
 		{"Read, but not judged", Joined(lists.Each(d.Unused, func(u evidence.Unused) string {
 			return fmt.Sprintf("%s: %s, %s", u.Table, evidence.Count(u.Rows, "row", "rows"), u.Why)
 		}))},
-		{"Meters, as corrected", corrected(d.Corrections)},
+		{"Meters, as corrected", lists.Each(d.Corrections, func(c report.Correction) string {
+			return fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source,
+				c.Cite.Standing, c.Place)
+		})},
 		{"Meters compared (advice)", d.Advice},
 		{"A second look (advice)", d.Looks},
 		{"Signatures", signed(d.Signatures)},
@@ -54,13 +57,6 @@ func expected(a ahead.Advice) []string {
 		all = append(all, a.Next.SaysWhen())
 	}
 	return append(all, "does it hold? "+a.Outlook.Holds.Says())
-}
-
-func corrected(all []report.Correction) []string {
-	return lists.Each(all, func(c report.Correction) string {
-		return fmt.Sprintf("%s: %s %% MC (%s; %s, %s), %s", c.Piece, c.Corrected, c.How, c.Cite.Source,
-			c.Cite.Standing, c.Place)
-	})
 }
 
 func signed(all []report.Signature) []string {

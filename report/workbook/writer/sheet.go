@@ -213,13 +213,9 @@ func (r Row) height(widths []float64) float64 {
 	tall, column := r.Least, 0
 	for _, c := range r.Cells {
 		next := column + max(c.Across, 1)
-		tall = max(tall, c.height(widths[min(column, len(widths)):min(next, len(widths))]))
-		column = next
+		text, _ := c.Value.(string)
+		under := widths[min(column, len(widths)):min(next, len(widths))]
+		tall, column = max(tall, c.Look.Height(text, Total(under))), next
 	}
 	return tall
-}
-
-func (c Cell) height(widths []float64) float64 {
-	text, _ := c.Value.(string)
-	return c.Look.Height(text, Total(widths))
 }
