@@ -84,7 +84,7 @@ func (m Movement) says() string {
 		m.NowPct, m.BoardIn, ofLot(m.Lot), moves(m.ShrinkIn, "shrinks", "grows"), m.LowPct,
 		moves(m.GrowIn, "grows", "shrinks"), m.HighPct)
 	if m.AcrossShrinkIn != "" {
-		line += fmt.Sprintf("; the width of the room %s and %s",
+		line += fmt.Sprintf("; across the room the floor %s and %s",
 			moves(m.AcrossShrinkIn, "shrinks", "grows"), moves(m.AcrossGrowIn, "grows", "shrinks"))
 	}
 	return line + " (Wood Handbook eq. 13-2, coefficient " + m.Coefficient + ", free movement)"
@@ -133,11 +133,11 @@ func (n Next) SaysWhen() string {
 	return lists.If(n.Earliest == "", "when it can be GO cannot be told", "GO on "+n.Earliest+" at the earliest")
 }
 
-// Says is the act in words: what, whose it is, and by when it can end.
+// Says is the act in words: what, whose it is, and when it can end at the earliest.
 func (a Act) Says() string {
 	who := a.Who
 	if a.Ends != "" {
-		who += ", by " + a.Ends
+		who += ", earliest " + strings.TrimSuffix(a.Ends, " 00:00")
 	}
 	act, or, alternative := strings.Cut(a.Act, "; or ")
 	act += " (" + who + ")"

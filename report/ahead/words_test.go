@@ -19,13 +19,13 @@ func TestWordsOfWhatComesNext(t *testing.T) {
 		{
 			ahead.Next{Earliest: "2026-03-05", Acts: []ahead.Act{read}},
 			3,
-			"read hole H3 (tester, by 2026-03-05 07:00); GO on 2026-03-05 at the earliest",
+			"read hole H3 (tester, earliest 2026-03-05 07:00); GO on 2026-03-05 at the earliest",
 		},
 		{
 			ahead.Next{Acts: []ahead.Act{dry, read}},
 			2,
 			"let the slab dry, then read hole H2 again (tester), or name a membrane; " +
-				"read hole H3 (tester, by 2026-03-05 07:00); when it can be GO cannot be told",
+				"read hole H3 (tester, earliest 2026-03-05 07:00); when it can be GO cannot be told",
 		},
 		{
 			ahead.Next{Acts: []ahead.Act{dry, read, read}},

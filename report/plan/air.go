@@ -168,7 +168,7 @@ func (p *planner) rest() {
 		served := slices.ContainsFunc(p.acts, func(a Act) bool { return slices.Contains(a.Checks, id) })
 		if !undated && !served {
 			f := p.finding(id)
-			p.unsettled(f.Outcome == evidence.NotMet, installer, []string{id}, "see to "+id, f.Reason)
+			p.unsettled(f.Outcome == evidence.NotMet, installer, []string{id}, "see to "+id+": "+f.Reason, "")
 		}
 	}
 }

@@ -9,6 +9,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/lists"
+	"firstboard/slab"
 )
 
 // task is what is left to do of one kind of thing: things that the record
@@ -79,8 +80,16 @@ func (p *planner) metersOf(t tool) []evidence.Instrument {
 
 // with says with what a thing is measured, and which of them are listed.
 func (p *planner) with(t tool) string {
-	ids := lists.Each(p.metersOf(t), func(m evidence.Instrument) string { return m.ID })
+	left := lists.Where(p.metersOf(t), func(m evidence.Instrument) bool { return !p.spent(m) })
+	ids := lists.Each(left, func(m evidence.Instrument) string { return m.ID })
 	return "with " + t.words + " (" + cmp.Or(span(ids), "none is listed") + ")"
+}
+
+// spent says whether an instrument is a probe for single use that stands in a hole
+// elsewhere.
+func (p *planner) spent(m evidence.Instrument) bool {
+	used := m.Has(evidence.SingleUse) && !m.Has(evidence.Probe) && p.Used[evidence.Key(m.ID)].Value.Sign() > 0
+	return used && !slices.ContainsFunc(p.Slab.Holes, func(h slab.Hole) bool { return evidence.Same(h.Instrument, m.ID) })
 }
 
 // left says whether anything is left to be measured.
