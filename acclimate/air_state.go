@@ -63,7 +63,8 @@ func Enthalpy(tempC, kgPerKg float64) float64 {
 // elevation is -5000 to 11000 m; out of range is an error.
 func PressureAt(elevationM float64) (pa float64, err error) {
 	if !(elevationM >= -5000 && elevationM <= 11000) {
-		return 0, fmt.Errorf("elevation %.6g m is outside -5000 to 11000 m", elevationM)
+		return 0, fmt.Errorf("elevation %.6g m (%.6g ft) is outside -5000 to 11000 m (-16404 to 36089 ft)", elevationM,
+			elevationM/0.3048)
 	}
 	return StandardPressure * math.Pow(1-2.25577e-5*elevationM, 5.2559), nil
 }

@@ -63,7 +63,8 @@ func DewPoint(tempC, rhPct float64) (dewC float64, err error) {
 }
 
 func errRange(tempC float64) error {
-	return fmt.Errorf("temperature %.5g C is outside -100 to 200 C, the range of the equation", tempC)
+	return fmt.Errorf("temperature %.5g C (%.5g F) is outside -100 to 200 C (-148 to 392 F), the range of the equation",
+		tempC, tempC*1.8+32)
 }
 
 // saturatedAt inverts the logarithm of the saturation pressure by Newton's

@@ -84,7 +84,7 @@ func TestSurfacesKeepTheirMarginAboveTheDewPoint(t *testing.T) {
 	}
 	hot := surfaces(spotAt("S1", 40, "70"))
 	hot.Air = acclimate.NewLog([]acclimate.Air{airAt(40, "400", "40", "AL1")}).Of("A1", evidence.Date{})
-	want(t, "no dew point", "surface-dew", hot, notShown, "the air at "+at(40).Written+": temperature 204.44 C is outside")
+	want(t, "no dew point", "surface-dew", hot, notShown, "the air at "+at(40).Written+": temperature 204.44 C (400 F) is outside")
 	r := surfaces(spotAt("S1", 40, "77"), spotAt("S2", 40, "76.9"))
 	r.Air = acclimate.NewLog([]acclimate.Air{airAt(40, "70", "100", "AL1")}).Of("A1", evidence.Date{})
 	want(t, "as read", "surface-dew", r, met, "6.9 F above the dew point of 70 F")

@@ -1,6 +1,7 @@
 package wood
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -34,7 +35,12 @@ func FindSpecies(name string) (Species, error) {
 			return table[i], nil
 		}
 	}
-	return Species{}, fmt.Errorf("no species %q in the table of dimensional change; name one of it, such as %q, or give the product's own coefficient", name, "red oak")
+	var names []string
+	for _, s := range table {
+		names = append(names, ownName(s.Common))
+	}
+	return Species{}, fmt.Errorf("no species %q in the table of dimensional change; name one that is in it, such as %q, or give the product's own coefficient",
+		name, cmp.Or(evidence.NearMiss(SpeciesName(name), names), "red oak"))
 }
 
 // Across is the coefficient and the shrinkage of a cut: quartersawn, or

@@ -22,7 +22,8 @@ const (
 // and wetting. Out of range is an error.
 func EMC(tempC, rhPct float64) (float64, error) {
 	if !(tempC >= minEMCTemp && tempC <= maxEMCTemp) {
-		return 0, fmt.Errorf("temperature %.4g C is outside -1.1 to 132.2 C, the range of the equation", tempC)
+		return 0, fmt.Errorf("temperature %.4g C (%.4g F) is outside -1.1 to 132.2 C (30 to 270 F), the range of the equation",
+			tempC, tempC*1.8+32)
 	}
 	if !(rhPct >= 0 && rhPct <= 100) {
 		return 0, fmt.Errorf("relative humidity %.4g %% is outside 0 to 100 %%", rhPct)

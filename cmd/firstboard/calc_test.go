@@ -61,13 +61,17 @@ func TestCalcJSON(t *testing.T) {
 
 func TestCalcTextNamesItsSource(t *testing.T) {
 	for args, words := range map[string][]string{
-		"emc --temp 70F --rh 45%":                                              {"8.5 %", "Wood Handbook"},
-		"air --temp 70F --rh 45% --elevation 5280ft":                           {"dew point 47.7 F", "grains/lb", "ASHRAE"},
-		"air --temp 20F --rh 45%":                                              {"frost point"},
-		"move --width 5in --species red_oak --cut plainsawn --from 6% --to 9%": {"+0.055 in", "Quercus", "published"},
-		"move --width 5in --species Teak --cut plainsawn --from 4% --to 9%":    {"outside 6 to 14 %", "recalled"},
-		"depth --thickness 6in --faces 2":                                      {"both faces", "1.200 in", "ASTM F2170"},
-		"mver --gain 4.0g --area 0.449ft2 --hours 66h":                         {"7.14 lb", "ASTM F1869"},
+		"emc --temp 70F --rh 45%":                                                  {"8.5 %", "Wood Handbook"},
+		"air --temp 70F --rh 45% --elevation 5280ft":                               {"dew point 47.7 F", "grains/lb", "ASHRAE"},
+		"air --temp 20F --rh 45%":                                                  {"frost point"},
+		"move --width 5in --species red_oak --cut plainsawn --from 6% --to 9%":     {"+0.055 in", "Quercus", "published"},
+		"move --width 5in --species Teak --cut plainsawn --from 4% --to 9%":        {"outside 6 to 14 %", "recalled"},
+		"move --width 2_1/4in --species red_oak --from 9% --to 6%":                 {"2 1/4in wide", "-0.025 in", "plainsawn as no --cut is given"},
+		"move --width 2-1/4_in --species red_oak --cut riftsawn --from 9% --to 6%": {"-0.025 in", "riftsawn, 0.00369"},
+		"depth --thickness 6in --faces 2":                                          {"both faces", "1.200 in", "ASTM F2170"},
+		"mver --gain 4.0g --area 0.449ft2 --hours 59.9h":                           {"59.9h is outside 60 to 72 h"},
+		"mver --gain 4.0g --area 0.449ft2 --hours 72.1h":                           {"72.1h is outside 60 to 72 h"},
+		"mver --gain 4.0g --area 0.449ft2 --hours 66h":                             {"7.14 lb", "ASTM F1869"},
 	} {
 		code, out, faults := calculate(args)
 		for _, w := range words {
@@ -80,15 +84,22 @@ func TestCalcTextNamesItsSource(t *testing.T) {
 
 func TestCalcRefuses(t *testing.T) {
 	for args, words := range map[string]string{
-		"emc --temp 70 --rh 45%":   "70F or 70C",
-		"emc --temp 70F --rh 45":   "45%",
-		"emc --temp 70F":           "--rh is missing",
-		"emc --temp 70F --rh 145%": "0 to 100",
-		"emc --temp nanF --rh 45%": "plain number",
-		"emc --temp 1e2F --rh 45%": "no unit here",
-		"emc --temp 70K --rh 45%":  "no unit here",
-		"emc 70F 45%":              "stands alone",
-		"air --temp 70F --rh 0%":   "no dew point",
+		"emc --temp 70 --rh 45%":                                              "70F or 70C",
+		"emc --temp 70F --rh 45":                                              "45%",
+		"emc --temp 70F":                                                      "--rh is missing",
+		"emc --temp 70F --rh 145%":                                            "0 to 100",
+		"emc --temp nanF --rh 45%":                                            "plain number",
+		"emc --temp 1e2F --rh 45%":                                            "no unit here",
+		"emc --temp 70K --rh 45%":                                             "no unit here",
+		"emc --temp 300F --rh 45%":                                            "(300 F) is outside -1.1 to 132.2 C (30 to 270 F)",
+		"emc 70F 45%":                                                         "stands alone",
+		"air --temp 500F --rh 45%":                                            "(500 F)",
+		"air --temp 70F --rh 45% --pressure 84kPa":                            "give it in Pa;",
+		"emc --temp 70F --rh 45% --emc 8%":                                    "give one",
+		"move --width 1/3in --coefficient 0.003 --from 6% --to 9%":            "plain number",
+		"move --width 1/4mm --coefficient 0.003 --from 6% --to 9%":            "plain number",
+		"move --width 5in --species sugar_mapel --from 6% --to 9%":             "such as \"sugar maple\"",
+		"air --temp 70F --rh 0%":                                              "no dew point",
 		"air --temp 70F --rh 45% --pressure 84000Pa --elevation 10ft":         "give one",
 		"air --temp 70F --rh 45% --elevation 99999ft":                         "11000 m",
 		"move --width 5in --from 6% --to 9%":                                  "--coefficient",

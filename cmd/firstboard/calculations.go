@@ -17,7 +17,10 @@ import (
 )
 
 func emc(c *cli.Context) (answer, error) {
-	if c.String("emc") != "" {
+	switch {
+	case c.String("emc") != "" && c.String("rh") != "":
+		return answer{}, errors.New("--rh and --emc: one is asked for by the other; give one")
+	case c.String("emc") != "":
 		return humidityFor(c)
 	}
 	x, err := floats(c, "temp", "rh")
@@ -150,8 +153,8 @@ func across(c *cli.Context) (coefficient, shrinkage float64, source string, err 
 		if err != nil {
 			return 0, 0, "", fmt.Errorf("--cut: %w", err)
 		}
-		return coefficient, shrinkage, fmt.Sprintf("%s, %s, %.5f a point (%s)", s.Common, s.Botanical, coefficient,
-			s.Standing), nil
+		return coefficient, shrinkage, fmt.Sprintf("%s, %s, %s, %.5f a point (%s)", s.Common, s.Botanical,
+			cmp.Or(c.String("cut"), "plainsawn as no --cut is given"), coefficient, s.Standing), nil
 	}
 	return 0, 0, "", errors.New("give --species and --cut, or the product's own --coefficient")
 }
@@ -187,9 +190,11 @@ func mver(c *cli.Context) (answer, error) {
 		return answer{}, errors.New("gain, area and hours must be above 0")
 	}
 	pounds := slab.Rate(gain, area, hours)
-	grams := evidence.Convert(pounds, evidence.Pounds, evidence.Grams)
-	return answer{map[string]float64{"lbPer1000Ft2Day": pounds.Float(), "gPerM2Day": grams.Float()}, []string{
-		fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1)),
-		"source: ASTM F1869 (recalled), by exact factors; a dish lies " + slab.Exposure().String() + " (published)",
-	}}, nil
+	grams, lies := evidence.Convert(pounds, evidence.Pounds, evidence.Grams), slab.Exposure()
+	lines := []string{fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1))}
+	if hours.Cmp(lies.Least.Number.Exact()) < 0 || hours.Cmp(lies.Most.Number.Exact()) > 0 {
+		lines = append(lines, c.String("hours")+" is outside "+lies.String()+": this is no test by the method")
+	}
+	return answer{map[string]float64{"lbPer1000Ft2Day": pounds.Float(), "gPerM2Day": grams.Float()}, append(lines,
+		"source: ASTM F1869 (recalled), by exact factors; a dish lies "+lies.String()+" (published)")}, nil
 }

@@ -11,6 +11,7 @@ import (
 
 	"firstboard/report/evidence"
 	"firstboard/report/lists"
+	"firstboard/report/record/cell"
 )
 
 // measure is a kind of quantity: the units it could carry and the one it is
@@ -79,6 +80,9 @@ func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	}
 	text, m := c.String(flag), quantityOf(flag).measure
 	digits, unit := m.split(text)
+	if exact := cell.Fraction(digits); exact != "" && (unit == evidence.Inch || unit == evidence.Foot) {
+		digits = exact // as on a tape: 2 1/4in
+	}
 	switch {
 	case strings.TrimSpace(text) == "":
 		return evidence.Exact{}, fmt.Errorf("--%s is missing; give a number with its unit: %s", flag, spelledOut("", m.units))
@@ -89,7 +93,7 @@ func quantity(c *cli.Context, flag string) (evidence.Exact, error) {
 	case unit == "":
 		return fail("its unit is missing; write " + spelledOut(digits, m.units))
 	case !slices.Contains(m.units, unit):
-		return fail(fmt.Sprintf("%q is no unit here; write %s", unit, spelledOut(digits, m.units)))
+		return fail(fmt.Sprintf("%q is no unit here; give it in %s", unit, spelledOut("", m.units)))
 	}
 	return evidence.Typed(digits, unit).In(m.base), nil
 }
@@ -116,7 +120,7 @@ func floats(c *cli.Context, flags ...string) ([]float64, error) {
 // spelling where it is one.
 func (m measure) split(text string) (digits string, unit evidence.Unit) {
 	text = strings.TrimSpace(strings.ReplaceAll(text, "°", ""))
-	digits = strings.TrimRight(text[:numberEnd(text)], " ")
+	digits = strings.TrimSpace(text[:numberEnd(text)])
 	unit = evidence.Unit(strings.TrimSpace(text[numberEnd(text):]))
 	own, found := lists.First(m.units, func(u evidence.Unit) bool { return strings.EqualFold(string(u), string(unit)) })
 	return digits, lists.If(found, own, unit)
@@ -124,7 +128,7 @@ func (m measure) split(text string) (digits string, unit evidence.Unit) {
 
 // numberEnd is where the number at the head of a text ends.
 func numberEnd(text string) int {
-	end := strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("+-.0123456789", r) })
+	end := strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("+-./ 0123456789", r) })
 	if end < 0 {
 		return len(text)
 	}

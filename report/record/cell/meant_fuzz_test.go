@@ -25,7 +25,7 @@ func FuzzMeant(f *testing.F) {
 			}
 		}
 		each(plainer(s), evidence.Plain)
-		each(fraction(s), evidence.Plain)
+		each(Fraction(s), evidence.Plain)
 		for _, withTime := range []bool{false, true} {
 			each(meantClock(s, withTime), func(one string) bool {
 				_, ok := evidence.ParseClock(one)

@@ -42,8 +42,8 @@ func writtenIn(c *grid.Cell, unit evidence.Unit, comma bool) (string, faults.Com
 	const longest = 40
 	switch {
 	case evidence.Plain(text):
-	case inches && fraction(typed) != "":
-		return fraction(typed), faults.Complaint{}
+	case inches && Fraction(typed) != "":
+		return Fraction(typed), faults.Complaint{}
 	case inches:
 		return "", faults.Mistake(typed, "is not a plain number or a fraction; write %s", fractional(typed))
 	case plainer(text) == "":
@@ -120,10 +120,10 @@ func outside(s grid.Span, r evidence.Reading, typed string, percent bool) faults
 	return faults.Complaint{}
 }
 
-// fraction is the decimal that a fraction of the trade stands for, exactly, or
+// Fraction is the decimal that a fraction of the trade stands for, exactly, or
 // empty where it is none: 5/8 is 0.625, 2 1/4 and 2-1/4 are 2.25. Its
 // denominator is a power of two, as on a tape, up to 64.
-func fraction(s string) string {
+func Fraction(s string) string {
 	sign := ""
 	if rest, minus := strings.CutPrefix(s, "-"); minus {
 		s, sign = rest, "-"
@@ -155,7 +155,7 @@ func fractional(s string) string {
 		"\u215e", " 7/8",
 	).Replace(s)
 	s = strings.Join(strings.Fields(s), " ")
-	if evidence.Plain(s) || fraction(s) != "" {
+	if evidence.Plain(s) || Fraction(s) != "" {
 		return s
 	}
 	if p := plainer(s); evidence.Plain(p) {
