@@ -111,9 +111,12 @@ func (r Room) windows() []window {
 	return all
 }
 
+// TooLate is why rows of air and surfaces are not judged that were read when the floor was
+// to be down.
+const TooLate = "after the day of installing"
+
 // Unused are the rows of air and surfaces that are not judged.
 func (r Room) Unused() []evidence.Unused {
-	const after = "after the day of installing"
 	judged := map[*Air]bool{}
 	for _, rows := range r.judgedStretches() {
 		for _, a := range rows {
@@ -122,12 +125,12 @@ func (r Room) Unused() []evidence.Unused {
 	}
 	leveled, history := r.unjudgedSurfaces()
 	all := []evidence.Unused{
-		{Table: "Air", Rows: r.Air.After(), Why: after},
+		{Table: "Air", Rows: r.Air.After(), Why: TooLate},
 		{
 			Table: "Air", Rows: r.Air.Len() - len(r.Air.Untimed()) - len(judged),
 			Why: "outside the hours that are judged",
 		},
-		{Table: "Surface", Rows: r.LaterSurfaces, Why: after},
+		{Table: "Surface", Rows: r.LaterSurfaces, Why: TooLate},
 		{Table: "Surface", Rows: leveled, Why: "before a leveler was placed"},
 		{Table: "Surface", Rows: history, Why: "history of a spot"},
 	}

@@ -42,9 +42,9 @@ func (f Floor) JudgedOthers() []evidence.Judged[Other] {
 	return append(evidence.Latest(spotted, time.Time{}, otherName, otherTime), alone...)
 }
 
-// otherName quotes test and spot, so that no two pairs share a name.
+// otherName quotes the test, so that no two pairs of test and spot share a name.
 func otherName(r Other) string {
-	return strconv.Quote(evidence.Tidy(r.Test)) + " at " + strconv.Quote(evidence.Tidy(r.Spot))
+	return strconv.Quote(evidence.Tidy(r.Test)) + " spot " + evidence.Tidy(r.Spot)
 }
 
 func otherTests(f Floor) evidence.Finding {

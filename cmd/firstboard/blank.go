@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -46,10 +45,10 @@ func blank(c *cli.Context) error {
 		return err
 	}
 	b := fill.Blank{Tool: toolName + " " + version, Steps: forms.FirstSteps(), Forms: forms.Empty(system)}
-	switch ext := strings.ToLower(filepath.Ext(path)); {
-	case ext == ".xlsx":
+	switch ext := otherExt(path); {
+	case strings.EqualFold(filepath.Ext(path), ".xlsx"):
 		err = saveBook(path, b.Write, "", untouched(), c.Bool("force"))
-	case slices.Contains([]string{".xls", ".xlsm", ".ods", ".csv", ".txt"}, ext):
+	case ext != "":
 		err = fmt.Errorf("blank %s: an empty record is an .xlsx workbook or a folder; name it with .xlsx, or without %s", path, ext)
 	default:
 		err = saveFolder(path, blankTables(b))

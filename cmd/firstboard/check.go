@@ -15,6 +15,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/report/outlook"
 	"firstboard/report/page"
 	"firstboard/report/record"
@@ -29,8 +30,9 @@ func checkCommand() *cli.Command {
 		ArgsUsage: toolName + " check RECORD [-o FILE.xlsx] [--json FILE|-] [--page FILE.html [--photos DIR]] " +
 			"[--per-area DIR] [--print FILE.xlsx] [--explain AREA:CHECK] [--force]",
 		UsageText: toolName + " check testdata/jobs/millrace -o millrace-decision.xlsx",
-		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO,\n" +
-			"1 some area is NO-GO, 2 the command or the record is unusable, 3 the output could\nnot be written.",
+		Description: "RECORD is a workbook (.xlsx) or a folder of CSV files. Exit code: 0 every area is GO\n" +
+			"(or --explain has printed its finding), 1 some area is NO-GO, 2 the command or the record is unusable,\n" +
+			"3 the output could not be written.",
 		Flags: []cli.Flag{
 			outputFlag("write the decision workbook to `FILE.xlsx`"),
 			&cli.StringFlag{Name: "json", Usage: "write the findings as JSON to `FILE`, or to standard output for -"},
@@ -60,7 +62,11 @@ func sealed(rec record.Record, decisions []report.Decision) judged {
 }
 
 func check(c *cli.Context) error {
-	rec, path, err := oneRecord(c, "output", "json", "page", "photos", "per-area", "print", "explain")
+	written := []string{"output", "json", "page", "photos", "per-area", "print"}
+	if also, found := lists.First(written, c.IsSet); found && c.IsSet("explain") {
+		return fmt.Errorf("check: --explain prints one finding and writes nothing; leave out --%s, or ask for it by itself", also)
+	}
+	rec, path, err := oneRecord(c, append(written, "explain")...)
 	if err != nil {
 		return err
 	}
@@ -120,6 +126,9 @@ func (j judged) targets(c *cli.Context) ([]target, error) {
 		targets = append(targets, target{file, j.writeJSON})
 	}
 	if file := c.String("page"); file != "" {
+		if ext := strings.ToLower(filepath.Ext(file)); ext != ".html" && ext != ".htm" {
+			return nil, fmt.Errorf("--page %s: a web page ends in .html; name it so", file)
+		}
 		shown, err := j.page(c.String("photos"))
 		if err != nil {
 			return nil, err
@@ -207,6 +216,7 @@ func (j judged) print(c *cli.Context, targets []target) error {
 	if len(j.NotRead) > 0 {
 		say(w, "not read: "+strings.Join(j.NotRead, ", "), "")
 	}
+	sayEach(w, tooLate(j.decisions), "")
 	fmt.Fprintln(w, "seal: "+j.seal)
 	printTargets(w, targets, "no workbook written; add -o FILE.xlsx for one")
 	return nil

@@ -32,11 +32,11 @@ func climateCommand() *cli.Command {
 			"is never changed. Exit code: 0 done, 2 the command, the weather file or the\nrecord is unusable, 3 the output could not be written.",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "name", Usage: "`NAME` of the climate, as areas name it"},
-			usualFlag("heat-to", "68F", "`TEMP` that heating keeps, such as 68F"),
-			usualFlag("cool-to", "75F", "`TEMP` that cooling keeps, such as 75F, or off where there is none"),
-			usualFlag("warmer", "3C", "`DEGREES` warmer than outdoors between them, such as 3C"),
+			usualFlag("heat-to", "68F", "`TEMP` that heating keeps"),
+			usualFlag("cool-to", "75F", "`TEMP` that cooling keeps, or off where there is none"),
+			usualFlag("warmer", "3C", "`DEGREES` warmer than outdoors between them"),
 			usualFlag("moisture", "2", "humidity `CLASS` of EN ISO 13788, 1 (dry goods) to 5 (swimming pool)"),
-			usualFlag("coil", "55F", "`TEMP` of the dew point that the cooling coil holds at most, such as 55F"),
+			usualFlag("coil", "55F", "`TEMP` of the dew point that the cooling coil holds at most"),
 			&cli.StringFlag{Name: "into", Usage: "`RECORD` to copy with the climate in it"},
 			outputFlag("write the copy to `NEW`, a folder or FILE.xlsx"),
 			forceFlag("replace a workbook that exists"),
@@ -128,11 +128,15 @@ func (s *service) building(c *cli.Context) error {
 	if s.in.Cooled = !strings.EqualFold(strings.TrimSpace(c.String("cool-to")), "off"); !s.in.Cooled {
 		return nil
 	}
-	points, err := floats(c, "cool-to", "coil")
-	if err != nil {
+	cool, noCool := quantity(c, "cool-to")
+	if noCool != nil {
+		noCool = fmt.Errorf("%w; without cooling it is --cool-to off", noCool)
+	}
+	coil, noCoil := quantity(c, "coil")
+	if err := cmp.Or(noCool, noCoil); err != nil {
 		return err
 	}
-	s.in.CoolToC, s.in.CoilDewC = points[0], points[1]
+	s.in.CoolToC, s.in.CoilDewC = cool.Float(), coil.Float()
 	if s.in.HeatToC > s.in.CoolToC {
 		return fmt.Errorf("--heat-to %s lies above --cool-to %s; heating must end before cooling begins",
 			c.String("heat-to"), c.String("cool-to"))

@@ -61,7 +61,10 @@ func helpPage(app *cli.App, words []string, width int) (string, error) {
 	helpCommands(&b, cmd, width)
 	helpFlags(&b, cmd, width)
 	if len(cmd.Subcommands) > 0 {
-		b.WriteString("\n" + wrapTo(width, fmt.Sprintf("%s COMMAND --help tells more of one command.", path), ""))
+		b.WriteString("\n" + wrapTo(width, path+" COMMAND --help tells more about one command.", ""))
+	}
+	if path == toolName {
+		b.WriteString(wrapTo(width, path+" --version names the version and its catalog of checks.", ""))
 	}
 	return b.String(), nil
 }
@@ -103,7 +106,11 @@ func placeholder(flag cli.Flag) (takes, usage string) {
 	if len(parts) > 1 {
 		takes = parts[1]
 	}
-	return takes, strings.Join(parts, "")
+	usage = strings.Join(parts, "")
+	if text, ok := flag.(*cli.StringFlag); ok && text.Value != "" {
+		usage += "; " + text.Value + " where it is not given"
+	}
+	return takes, usage
 }
 
 // unknown refuses a command that there is none of, with the nearest one.

@@ -158,4 +158,17 @@ func ours(commands []*cli.Command) {
 	}
 }
 
-func usage(_ *cli.Context, err error, _ bool) error { return err }
+// usage says in our words what the library says of flags: one that the tool itself does not
+// take, and a value that does not read.
+func usage(c *cli.Context, err error, _ bool) error {
+	if name, unknown := strings.CutPrefix(err.Error(), "flag provided but not defined: -"); unknown {
+		return fmt.Errorf("%s: it takes no flag --%s; %s", toolName, name, meant("--"+name, []string{"--help", "--version"}))
+	}
+	var value, name string
+	for _, form := range []string{"invalid value %q for flag -%s", "invalid boolean value %q for -%s"} {
+		if n, _ := fmt.Sscanf(err.Error(), form, &value, &name); n == 2 {
+			return fmt.Errorf("%s: --%s cannot be %q", c.Command.Name, strings.TrimSuffix(name, ":"), value)
+		}
+	}
+	return err
+}

@@ -30,10 +30,21 @@ func writeRecord(c *cli.Context, path string, rec record.Record, tables []grid.T
 	sheets ...grid.FieldSheet,
 ) error {
 	out := c.String("output")
+	if ext := otherExt(out); ext != "" {
+		return fmt.Errorf("-o %s: a record is an .xlsx workbook or a folder; name it with .xlsx, or without %s", out, ext)
+	}
 	if !strings.EqualFold(filepath.Ext(out), ".xlsx") {
 		return saveTables(out, path, tables)
 	}
 	return saveBook(out, filling(rec, tables, sheets).Write, path, tables, c.Bool("force"))
+}
+
+// otherExt is the ending of a name that stands for another kind of file than a record's, empty
+// where it is none: nobody means a folder by it.
+func otherExt(path string) string {
+	ext := strings.ToLower(filepath.Ext(path))
+	others := []string{".xls", ".xlsm", ".ods", ".csv", ".tsv", ".txt", ".json", ".html", ".pdf"}
+	return lists.If(slices.Contains(others, ext), ext, "")
 }
 
 // filling is a record to be filled in further, its tables in the order of an

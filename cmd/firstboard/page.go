@@ -20,6 +20,9 @@ import (
 // page is all that the web page shows, with photos where their folder is given.
 func (j judged) page(photos string) (page.Page, error) {
 	p := page.Page{Statement: j.statement()}
+	if at, err := os.Stat(photos); photos != "" && (err != nil || !at.IsDir()) {
+		return p, fmt.Errorf("--photos %s: there is no such folder; check the name", photos)
+	}
 	for _, of := range j.Job.Photos {
 		photo := page.Photo{Area: of.Area, File: of.File, Of: of.Of, TakenAt: of.TakenAt.Written}
 		if photos != "" {

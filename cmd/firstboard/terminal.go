@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 
+	"firstboard/acclimate"
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
@@ -72,6 +73,25 @@ func details(d report.Decision, a ahead.Advice) []string {
 	tell("condition", d.Conditions...)
 	tell("waiver", lists.Each(d.Waivers, report.Waiver.Says)...)
 	return lines
+}
+
+// tooLate tells of the rows of air and surfaces that were read after the day of installing, those
+// of several areas together: somebody wrote that day down wrong, or reads on in a floor that lies.
+func tooLate(decisions []report.Decision) []string {
+	type late struct{ rows, area string }
+	var all []late
+	for _, d := range decisions {
+		for _, u := range d.Unused {
+			if u.Why == acclimate.TooLate {
+				rows := evidence.Count(u.Rows, "row of ", "rows of ") + u.Table + " " + u.Why
+				all = append(all, late{rows, d.Area.ID})
+			}
+		}
+	}
+	return lists.Each(lists.Groups(all, func(l late) string { return l.rows }), func(alike []late) string {
+		areas := lists.Each(alike, func(l late) string { return l.area })
+		return "not used: " + alike[0].rows + " (" + evidence.List(areas) + ")"
+	})
 }
 
 // explain prints how one finding came about.

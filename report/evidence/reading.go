@@ -61,7 +61,17 @@ func join(number string, u Unit) string {
 	if u == None || u == PH {
 		return number
 	}
-	return number + " " + string(u)
+	return number + " " + u.of(number)
+}
+
+// of is the unit behind a number: 1 point, 2 points. What is counted has a word, not a
+// sign.
+func (u Unit) of(number string) string {
+	counted := u == Points || u == DayUnit || u == Pieces || u == Holes || u == Walls
+	if number == "1" && counted {
+		return strings.TrimSuffix(string(u), "s")
+	}
+	return string(u)
 }
 
 // Convert takes x from one unit to another of the same quantity, exactly.

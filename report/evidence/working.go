@@ -1,6 +1,9 @@
 package evidence
 
-import "time"
+import (
+	"cmp"
+	"time"
+)
 
 // Op is one step of a working.
 type Op string
@@ -133,7 +136,7 @@ func extreme(op Op, side int, args []Working) Working {
 	w := Working{Op: op, Args: args, Value: args[0].Value, Unit: unitOf(args)}
 	for _, a := range args[1:] {
 		if a.Value.Cmp(w.Value) == side {
-			w.Value = a.Value
+			w.Value, w.Unit = a.Value, a.Unit
 		}
 	}
 	return w
@@ -205,7 +208,7 @@ func Physics(op Op, value Exact, u Unit, args ...Working) Working {
 
 // nearest is the value with the least room to its own limit.
 func nearest(values, rooms []Working) Working {
-	w := Working{Op: OpNearest, Args: make([]Working, 0, 2*len(values)), Unit: unitOf(values)}
+	w := Working{Op: OpNearest, Args: make([]Working, 0, 2*len(values))}
 	least := 0
 	for i := range values {
 		w.Args = append(w.Args, values[i], rooms[i])
@@ -213,7 +216,7 @@ func nearest(values, rooms []Working) Working {
 			least = i
 		}
 	}
-	w.Value = values[least].Value
+	w.Value, w.Unit = values[least].Value, cmp.Or(values[least].Unit, rooms[least].Unit)
 	return w
 }
 

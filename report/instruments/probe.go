@@ -113,7 +113,7 @@ func (rs Readings) checkAge(name string, h slab.Hole, meter evidence.Instrument)
 	}
 	last := rs.Compared[evidence.Key(h.Instrument)].lastBefore(h.ReadAt.First)
 	if !last.Shown() {
-		it.Lack = "its probe " + meter.ID + " has no check before the reading"
+		it.Lack = "probe " + meter.ID + " has no check before the reading"
 		return it
 	}
 	it = it.By(evidence.HoursBetween(last, h.ReadAt, evidence.Passed))
