@@ -65,8 +65,8 @@ func allowed() map[string][]string {
 		"report/seal":     append(slices.Clone(outer), "report/untrusted"),
 		"report/outlook":  append(slices.Clone(outer), "report/plan", "slab/drying", "acclimate/settling"),
 		"cmd/firstboard": append(slices.Clone(outer), "report/untrusted", "report/record", "report/record/sheet",
-			"report/record/faults", "report/record/forms", "report/record/intake", "report/record/weather",
-			"report/workbook", "report/workbook/fill", "report/page", "report/plan", "report/seal",
+			"report/record/cell", "report/record/faults", "report/record/forms", "report/record/intake",
+			"report/record/weather", "report/workbook", "report/workbook/fill", "report/page", "report/plan", "report/seal",
 			"report/outlook", "report/gather"),
 	}
 }

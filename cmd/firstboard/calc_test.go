@@ -98,7 +98,7 @@ func TestCalcRefuses(t *testing.T) {
 		"emc --temp 70F --rh 45% --emc 8%":                                    "give one",
 		"move --width 1/3in --coefficient 0.003 --from 6% --to 9%":            "plain number",
 		"move --width 1/4mm --coefficient 0.003 --from 6% --to 9%":            "plain number",
-		"move --width 5in --species sugar_mapel --from 6% --to 9%":             "such as \"sugar maple\"",
+		"move --width 5in --species sugar_mapel --from 6% --to 9%":            "such as \"sugar maple\"",
 		"air --temp 70F --rh 0%":                                              "no dew point",
 		"air --temp 70F --rh 45% --pressure 84000Pa --elevation 10ft":         "give one",
 		"air --temp 70F --rh 45% --elevation 99999ft":                         "11000 m",

@@ -31,7 +31,7 @@ func emc(c *cli.Context) (answer, error) {
 	return answer{map[string]float64{"emcPct": pct}, []string{
 		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"),
 			pct),
-		"source: Wood Handbook equation 4-5 (published); real wood differs by species and by 1 to 4 points between drying and wetting",
+		"source: " + evidence.OpEMC.Cite().String() + "; real wood differs by species and by 1 to 4 points between drying and wetting",
 	}}, err
 }
 
@@ -44,7 +44,7 @@ func humidityFor(c *cli.Context) (answer, error) {
 	return answer{map[string]float64{"rhPct": rh}, []string{
 		fmt.Sprintf("air at %s and %.1f %% RH brings wood to %s moisture content", c.String("temp"), rh,
 			c.String("emc")),
-		"source: Wood Handbook equation 4-5 (published), inverted",
+		"source: " + evidence.OpEMC.Cite().String() + ", inverted",
 	}}, err
 }
 
@@ -110,7 +110,7 @@ func moistAir(unit evidence.Unit, tempC, rhPct, pa float64) (answer, error) {
 				acclimate.GrainsPerPound(ratio), absolute),
 			fmt.Sprintf("vapor pressure %.0f Pa, enthalpy %.1f kJ/kg, at an air pressure of %.0f Pa", vapor, enthalpy,
 				pa),
-			"source: Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1 (published)",
+			"source: " + evidence.OpDewPoint.Cite().String(),
 		},
 	}, nil
 }

@@ -9,6 +9,7 @@ import (
 	"github.com/shopspring/decimal"
 
 	"firstboard/acclimate"
+	"firstboard/report/evidence"
 	"firstboard/report/lists"
 )
 
@@ -61,7 +62,7 @@ func (s *service) notes() []string {
 			s.vapor(), class.Building, class.MiddlePa()),
 		s.cooling(),
 		"how much warmer, the set points and the coil: common practice, no source; where a humidifier or a dryer runs, the designer's figures go before these",
-		"EMC: Wood Handbook equation 4-5 (published)",
+		"EMC: " + evidence.OpEMC.Cite().String(),
 		"mean EMC of the year: " + tenths(mean) +
 			" %; interior averages of the Wood Handbook (published): 8 % in most of the United States, 6 % in the dry southwest, 11 % on damp southern coasts; they are from before cooling was usual: compare them with --cool-to off",
 	}

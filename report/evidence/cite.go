@@ -18,3 +18,6 @@ type Cite struct {
 	Source   string
 	Standing Standing
 }
+
+// String is the source with its standing.
+func (c Cite) String() string { return c.Source + " (" + string(c.Standing) + ")" }

@@ -2,6 +2,7 @@ package evidence
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -10,20 +11,19 @@ import (
 // Explain tells how a finding came about, line by line: what was asked, its
 // source, the cells and steps, the comparison, and the outcome.
 func (f Finding) Explain() []string {
-	lines := []string{f.ID + ": " + f.Asks, "source: " + f.Cite.Source + " (" + string(f.Cite.Standing) + ")"}
-	w := f.Worked
+	lines := []string{f.ID + ": " + f.Asks, "source: " + f.Cite.String()}
+	w, told := f.Worked, teller{}
 	for _, part := range []struct {
 		what string
 		tree Working
 	}{{"value", w.Value}, {"lowest allowed", w.Least}, {"highest allowed", w.Most}, {"room to the limit", w.Room}} {
 		if part.tree.Shown() {
-			lines = append(lines, part.what+" = "+part.tree.figure()+part.tree.from())
-			lines = append(lines, part.tree.steps(1)...)
+			lines = append(lines, told.tell(part.what+" = ", part.tree, 0)...)
 		}
 	}
 	switch {
 	case !w.Room.Shown():
-		lines = append(lines, "nothing to compare")
+		lines = append(lines, f.unworked()...)
 	case w.Room.Value.Sign() < 0:
 		lines = append(lines, "the room is under 0: the limit is broken")
 	default:
@@ -41,27 +41,91 @@ const (
 	mostInLine = 6
 )
 
-// steps are the lines of what a step works on, each deeper by one.
-func (w Working) steps(depth int) []string {
+// unworked are the figures and cells of a finding without a tree: of the windows of the air
+// log, and where nothing is counted.
+func (f Finding) unworked() []string {
 	var lines []string
-	for i, a := range w.Args {
-		indent := strings.Repeat("  ", depth)
-		if i == mostSteps {
-			return append(lines, indent+Count(len(w.Args)-i, "more", "more"))
+	for _, figure := range [][2]string{{"value", f.Value}, {"limit", f.Limit}} {
+		if what, x := figure[0], figure[1]; x != "" {
+			lines = append(lines, what+" = "+join(x, f.Unit))
 		}
-		lines = append(lines, indent+a.line())
-		lines = append(lines, a.steps(depth+1)...)
+	}
+	if f.Evidence != nil {
+		lines = append(lines, "cells: "+strings.Join(placeNames(f.Evidence), ", "))
+	}
+	if f.Value == "" || f.Limit == "" {
+		lines = append(lines, "nothing to compare")
 	}
 	return lines
 }
 
-// line is one figure with its name and where it is from.
-func (w Working) line() string {
-	if w.Label == "" {
-		return w.figure() + w.from()
+// placeNames are the names of the first places, and how many more there are.
+func placeNames(places []Place) []string {
+	var names []string
+	for i, p := range places {
+		if i == mostSteps {
+			return append(names, Count(len(places)-i, "more", "more"))
+		}
+		names = append(names, p.String())
 	}
-	return w.Label + ": " + w.figure() + w.from()
+	return names
 }
+
+// teller tells trees, each step once: it keeps what it has told.
+type teller map[string]bool
+
+// tell are the lines of a tree behind a head: a step that was told before says so, and the
+// highest or lowest of such steps is not taken apart again.
+func (t teller) tell(head string, w Working, depth int) []string {
+	line := strings.Repeat("  ", depth) + head + w.figure() + w.from()
+	if len(w.Args) == 0 {
+		return []string{line}
+	}
+	key := w.whole()
+	if t[key] {
+		return []string{line + ", as above"}
+	}
+	t[key] = true
+	if w.Op == OpHighest || w.Op == OpLowest {
+		unsaid := func(a Working) bool { return len(a.Args) == 0 || !t[a.whole()] }
+		if !slices.ContainsFunc(w.Args, unsaid) {
+			return []string{line + " of those above"}
+		}
+	}
+	return append([]string{line}, t.steps(w, depth+1)...)
+}
+
+// whole is a tree with all that it says, by which it is known again.
+func (w Working) whole() string {
+	s := w.line()
+	for _, a := range w.Args {
+		s += "\n" + a.whole()
+	}
+	return s + "\n"
+}
+
+// steps are the lines of what a step works on, each deeper by one.
+func (t teller) steps(w Working, depth int) []string {
+	var lines []string
+	for i, a := range w.Args {
+		if i == mostSteps {
+			return append(lines, strings.Repeat("  ", depth)+Count(len(w.Args)-i, "more", "more"))
+		}
+		lines = append(lines, t.tell(a.head(), a, depth)...)
+	}
+	return lines
+}
+
+// head leads a figure by its name, where it has one.
+func (w Working) head() string {
+	if w.Label == "" {
+		return ""
+	}
+	return w.Label + ": "
+}
+
+// line is one figure with its name and where it is from.
+func (w Working) line() string { return w.head() + w.figure() + w.from() }
 
 // from is the cell that a figure was typed in, or the step that gives it.
 func (w Working) from() string {
@@ -78,6 +142,10 @@ func (w Working) from() string {
 func (w Working) figure() string {
 	if w.Op == OpMoment {
 		return clock(w.Value)
+	}
+	const exact = 4 // places of a figure that is told whole
+	if w.Value.Round(exact).Equal(w.Value) {
+		return join(w.Value.Text(), w.Unit)
 	}
 	return join(w.Value.Short(), w.Unit)
 }
@@ -119,6 +187,8 @@ func (w Working) step() string {
 		return "days of the calendar from the first to the second"
 	case OpConvert:
 		return "in " + string(w.Unit)
+	case OpEMC, OpDewPoint:
+		return "the " + string(w.Op) + " by " + w.Op.Cite().String()
 	}
 	return "the " + string(w.Op)
 }

@@ -1,10 +1,12 @@
 package evidence_test
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 	"time"
 
+	"github.com/google/go-cmp/cmp"
 	"github.com/shopspring/decimal"
 
 	"firstboard/report/evidence"
@@ -49,7 +51,7 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 		},
 		{evidence.Moment("read", evidence.Time{First: at(8).First}), "value = 2026-03-01 08:00"},
 		{evidence.Converted(evidence.Stated("t", evidence.Whole(20), evidence.Celsius), evidence.Fahrenheit), "value = 68 F, in F"},
-		{evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b), "value = 8 % MC, the EMC"},
+		{evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b), "value = 8 % MC, the EMC by Wood Handbook equation 4-5 (published)"},
 	} {
 		lines := evidence.Finding{Worked: evidence.Worked{Value: c.w}}.Explain()
 		if lines[2] != c.want {
@@ -60,6 +62,68 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 		evidence.OnDay("to", day))}}.Explain()
 	if lines[3] != "  read: 2026-03-01 08:00, T" || lines[4] != "  to: 2026-03-04, D" {
 		t.Errorf("moments are told as %q", lines[3:5])
+	}
+}
+
+// A step that was told is not told again, and the highest or lowest of such steps is not taken
+// apart.
+func TestExplainTellsAStepOnce(t *testing.T) {
+	t.Parallel()
+	mean := evidence.MeanOf(figures(2)...).Called("mean")
+	over, under := evidence.Less(evidence.Stated("most", evidence.Whole(9), evidence.MC), mean), evidence.Less(mean, figures(1)[0])
+	f := evidence.Finding{ID: "x", Worked: evidence.Worked{
+		Value: mean, Least: evidence.Total(over, under), Room: evidence.Lowest(over, under),
+	}}
+	want := []string{
+		"value = 1.5 % MC, the mean",
+		"  1 % MC",
+		"  2 % MC",
+		"lowest allowed = 8 % MC, the sum",
+		"  7.5 % MC, the first less the second",
+		"    most: 9 % MC",
+		"    mean: 1.5 % MC, the mean, as above",
+		"  0.5 % MC, the first less the second",
+		"    mean: 1.5 % MC, the mean, as above",
+		"    1 % MC",
+		"room to the limit = 0.5 % MC, the lowest of those above",
+		"the room is 0 or more: the limit is met",
+		"outcome: not shown", "",
+	}
+	if d := cmp.Diff(want, f.Explain()[2:]); d != "" {
+		t.Error(d)
+	}
+}
+
+// A finding whose figures have no tree, as those of the air's windows, tells them and their cells.
+func TestExplainWithoutATree(t *testing.T) {
+	t.Parallel()
+	f := evidence.Finding{Value: "46.7", Limit: "32 to 50", Unit: evidence.RH, Evidence: []evidence.Place{cell("Air!D279"), cell("Air!C291")}}
+	got := f.Explain()[2:]
+	want := []string{"value = 46.7 % RH", "limit = 32 to 50 % RH", "cells: Air!D279, Air!C291", "outcome: not shown", ""}
+	if d := cmp.Diff(want, got); d != "" {
+		t.Error(d)
+	}
+	f = evidence.Finding{Limit: "72", Unit: evidence.Hour}
+	if got := f.Explain()[2:4]; got[0] != "limit = 72 h" || got[1] != "nothing to compare" {
+		t.Errorf("without a value it tells %q", got)
+	}
+}
+
+// The one of several values that decides brings its own unit, or that of its room.
+func TestTheNearestValueBringsItsUnit(t *testing.T) {
+	t.Parallel()
+	days := evidence.Stated("", evidence.Whole(9), evidence.DayUnit)
+	if w := evidence.Lowest(days, figures(1)[0]); w.Unit != evidence.MC {
+		t.Errorf("the lowest is in %s", w.Unit)
+	}
+	bare := evidence.Stated("", evidence.Whole(1), evidence.None)
+	item := func(w evidence.Working, most int, u evidence.Unit) evidence.Item {
+		limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed(strconv.Itoa(most), u)})
+		return evidence.Item{Name: "x", Limit: limit}.By(w)
+	}
+	f := evidence.Weigh([]evidence.Item{item(days, 30, evidence.DayUnit), item(bare, 2, evidence.RH)}, evidence.Acceptance{}, "")
+	if got := f.Worked.Value.Unit; got != evidence.RH {
+		t.Errorf("the nearest is in %s", got)
 	}
 }
 

@@ -201,6 +201,17 @@ func Converted(a Working, to Unit) Working {
 	return Working{Op: OpConvert, Args: []Working{a}, Value: Convert(a.Value, a.Unit, to), Unit: to}
 }
 
+// Cite is where the equation of a step of physics stands, nothing of any other step.
+func (op Op) Cite() Cite {
+	switch op {
+	case OpEMC:
+		return Cite{"Wood Handbook equation 4-5", Published}
+	case OpDewPoint:
+		return Cite{"Hyland-Wexler, ASHRAE Handbook Fundamentals 2017 chapter 1", Published}
+	}
+	return Cite{}
+}
+
 // Physics is a step of floating-point physics, its value as it was rounded.
 func Physics(op Op, value Exact, u Unit, args ...Working) Working {
 	return Working{Op: op, Args: args, Value: value, Unit: u}
