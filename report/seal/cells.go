@@ -143,7 +143,7 @@ func (s *sheetReader) value(c *Cell, kind string, p cellPart) error {
 		c.Kind, c.Value = "s", p.value
 	case kind == "b", kind == "e":
 		c.Kind, c.Value = kind, p.value
-	default:
+	case p.value != "": // an empty result is none: some programs write one behind each formula
 		c.Kind, c.Value = "n", p.value
 	}
 	if c.Kind == "s" {

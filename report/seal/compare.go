@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"time"
 
 	"firstboard/report/lists"
 )
@@ -16,6 +17,7 @@ import (
 type Change struct {
 	Sheet, At string
 	From, To  string
+	Beside    bool // it is no cell and no whole sheet: what is hidden, drawn or written around them
 }
 
 // String is the change in words.
@@ -24,13 +26,26 @@ func (c Change) String() string {
 	if c.At != "" {
 		where += "!" + c.At
 	}
+	from, to := c.From, c.To
+	if c.Beside {
+		from, to = begun(from), begun(to)
+	}
 	switch {
 	case c.From == "":
-		return where + ": was added: " + c.To
+		return where + ": was added: " + to
 	case c.To == "":
-		return where + ": is gone: " + c.From
+		return where + ": is gone: " + from
 	}
-	return where + ": from " + c.From + " to " + c.To
+	return where + ": from " + from + " to " + to
+}
+
+// begun is a text, or the beginning of a long one: a chart says all that it shows.
+func begun(s string) string {
+	const most = 160
+	if letters := []rune(s); len(letters) > most {
+		return string(letters[:most]) + " ..."
+	}
+	return s
 }
 
 // Differences are what differs from one workbook to another, sheet by sheet in
@@ -76,12 +91,12 @@ func names(was, now Content) []Change {
 	var changes []Change
 	for _, name := range slices.Sorted(maps.Keys(was.Names)) {
 		if was.Names[name] != now.Names[name] {
-			changes = append(changes, Change{"the name " + name, "", was.Names[name], now.Names[name]})
+			changes = append(changes, Change{Sheet: "the name " + name, From: was.Names[name], To: now.Names[name]})
 		}
 	}
 	for _, name := range slices.Sorted(maps.Keys(now.Names)) {
 		if _, known := was.Names[name]; !known {
-			changes = append(changes, Change{"the name " + name, "", "", now.Names[name]})
+			changes = append(changes, Change{Sheet: "the name " + name, To: now.Names[name]})
 		}
 	}
 	return changes
@@ -91,7 +106,7 @@ func names(was, now Content) []Change {
 func (s Sheet) around(now Sheet) []Change {
 	var changes []Change
 	if s.State != now.State {
-		changes = append(changes, Change{s.Name, "", s.State, now.State})
+		changes = append(changes, Change{Sheet: s.Name, From: s.State, To: now.State})
 	}
 	for _, part := range []struct {
 		what     string
@@ -105,6 +120,9 @@ func (s Sheet) around(now Sheet) []Change {
 		{"", s.Drawn, now.Drawn},
 	} {
 		changes = append(changes, unpaired(s.Name, part.what, part.was, part.now)...)
+	}
+	for i := range changes {
+		changes[i].Beside = true
 	}
 	return changes
 }
@@ -179,9 +197,26 @@ func quote(format string) string {
 	return "shown as " + lists.If(format == "", "it is", strconv.Quote(format))
 }
 
-// quoted is what a cell holds, a text in quotes.
+// quoted is what a cell holds, a text in quotes, a number as people write it.
 func (c Cell) quoted() string {
-	return lists.If(c.Kind == "s" && c.Formula == "" && c.Value != "", strconv.Quote(c.Value), c.says())
+	switch x, err := strconv.ParseFloat(c.Value, 64); {
+	case c.Kind == "s" && c.Formula == "" && c.Value != "":
+		return strconv.Quote(c.Value)
+	case c.Kind == "n" && c.Formula == "" && err == nil && strings.Contains(c.Format, "yy"):
+		return moment(x)
+	case c.Kind == "n" && c.Formula == "" && err == nil:
+		return strconv.FormatFloat(x, 'g', figuresKept, 64)
+	}
+	return c.says()
+}
+
+// figuresKept are the figures of a number that every program keeps.
+const figuresKept = 15
+
+// moment is the day and the time of day that a number of days since 1899-12-30 stands for.
+func moment(days float64) string {
+	at := time.Date(1899, 12, 30, 0, 0, 0, 0, time.UTC).Add(time.Duration(math.Round(days*24*60*60)) * time.Second)
+	return strings.TrimSuffix(strings.TrimSuffix(at.Format(time.DateTime), ":00"), " 00:00")
 }
 
 func (c Cell) says() string {

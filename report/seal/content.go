@@ -134,10 +134,21 @@ func (w workbookPart) names() map[string]string {
 	all := map[string]string{}
 	for _, n := range w.Names {
 		if n.Name != "_xlnm._FilterDatabase" {
-			all[strings.TrimSpace(n.Name+" "+n.Sheet)] = normal(n.Refers)
+			all[strings.TrimSpace(n.Name+" "+n.Sheet)] = inOrder(n.Name, normal(n.Refers))
 		}
 	}
 	return all
+}
+
+// inOrder puts the rows and the columns that are printed on every page in one order: programs
+// write either first.
+func inOrder(name, refers string) string {
+	if name != "_xlnm.Print_Titles" {
+		return refers
+	}
+	parts := strings.Split(refers, ",")
+	slices.Sort(parts)
+	return strings.Join(parts, ",")
 }
 
 // ways are settings of the file that change what its cells show.

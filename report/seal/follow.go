@@ -18,14 +18,17 @@ func (v *verifier) record() {
 	for _, name := range strange {
 		changes = append(changes, Change{Sheet: name, To: "a table that the record did not have"})
 	}
-	v.edited = len(changes) > 0
-	v.tell(changes)
+	isBeside := func(c Change) bool { return c.Beside }
+	beside, cells := lists.Where(changes, isBeside), slices.DeleteFunc(changes, isBeside)
+	v.edited = len(cells) > 0
+	v.tell(cells)
 	switch {
 	case v.edited:
 		v.follows()
 	case v.NowFault != nil:
 		v.broken("its tables cannot be judged as they stand: %s", firstLine(v.NowFault))
 	}
+	v.tell(beside)
 }
 
 func firstLine(err error) string {
@@ -36,7 +39,7 @@ func firstLine(err error) string {
 // follows says in one line what changed record cells change.
 func (v *verifier) follows() {
 	if v.NowFault != nil {
-		v.note("as the tables stand now they cannot be judged: %s", firstLine(v.NowFault))
+		v.broken("as the tables stand now they cannot be judged: %s", firstLine(v.NowFault))
 		return
 	}
 	findings := 0
@@ -61,7 +64,7 @@ func (v *verifier) follows() {
 	if says == nil {
 		says = []string{"every finding and every verdict stays"}
 	}
-	v.note("as the tables stand now %s", strings.Join(says, ", and "))
+	v.broken("as the tables stand now %s", strings.Join(says, ", and "))
 }
 
 func changedFindings(was, now report.Decision) int {

@@ -65,6 +65,7 @@ func (s *sheetReader) margin(e element) error {
 		return err
 	}
 	text = regexp.MustCompile(`&"[^"]*"|&K[0-9A-F]{6}|&[0-9]+`).ReplaceAllString(text, "")
+	text = regexp.MustCompile(`\s*(&[LCR])\s*`).ReplaceAllString(text, "$1") // some programs part them by a space
 	if text = seen(text); text != "" {
 		s.Margins = append(s.Margins, e.Name.Local+" "+text)
 	}
