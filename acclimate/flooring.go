@@ -60,7 +60,8 @@ func flooringTarget(r Room) evidence.Finding {
 		for _, lot := range lots {
 			items = append(items, r.onTarget(lot, limit, target)...)
 		}
-		return evidence.Weigh(items, r.Acceptance, r.Boards.NoBoard())
+		found := evidence.Weigh(items, r.Acceptance, r.Boards.NoBoard())
+		return found.Citing(r.Boards.Cited(found, false))
 	})
 }
 

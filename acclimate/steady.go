@@ -30,7 +30,8 @@ func flooringSteady(r Room) evidence.Finding {
 		items = append(items, changed(lot, last, before)...)
 		items = append(items, settled(lot, last, air, lack)...)
 	}
-	return evidence.Weigh(items, evidence.Acceptance{}, r.Boards.NoBoard())
+	found := evidence.Weigh(items, evidence.Acceptance{}, r.Boards.NoBoard())
+	return found.Citing(r.Boards.Cited(found, true))
 }
 
 // How far a lot's mean may move between visits, and lie from the EMC of the

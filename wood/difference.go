@@ -16,7 +16,8 @@ func difference(f Floor) evidence.Finding {
 	for _, lot := range f.Lots() {
 		items = append(items, f.apart(lot, f.Mean(lot), sub, meansApart(under, meters(lot.Boards)))...)
 	}
-	return evidence.Weigh(items, f.Acceptance, f.NoBoard())
+	found := evidence.Weigh(items, f.Acceptance, f.NoBoard())
+	return found.Citing(append(f.Cited(found, false), evidence.Rows(f.Pieces(OfSubfloor), rowPlace)...))
 }
 
 // apart is a lot's mean less the subfloor's mean, without sign, as judged

@@ -58,6 +58,31 @@ func (lot Lot) FirstPlace() evidence.Place {
 	return nil
 }
 
+// rows are those behind the lot's mean, and behind that of the visit before.
+func (lot Lot) rows(before bool) []evidence.Place {
+	all := evidence.Rows(lot.Boards, rowPlace)
+	if before {
+		all = append(all, evidence.Rows(lot.earlier, rowPlace)...)
+	}
+	return all
+}
+
+// Cited are the rows behind the means of the lots that a finding cites by their first row, and
+// behind those of the visit before where it counts.
+func (f Floor) Cited(found evidence.Finding, before bool) []evidence.Place {
+	cited := map[string]bool{}
+	for _, p := range found.Evidence {
+		cited[p.String()] = true
+	}
+	var all []evidence.Place
+	for _, lot := range f.Lots() {
+		if first := lot.FirstPlace(); first != nil && cited[first.String()] {
+			all = append(all, lot.rows(before)...)
+		}
+	}
+	return all
+}
+
 // lotOf sorts the rows of a lot.
 func lotOf(group evidence.Judged[Row], wet time.Time) Lot {
 	dry := slices.DeleteFunc(slices.Clone(group.Rows),

@@ -50,6 +50,21 @@ func (f Finding) Against(l Limit) Finding {
 	return f.by(l.nearest())
 }
 
+// Citing adds the places behind its figures to the evidence, each once.
+func (f Finding) Citing(places []Place) Finding {
+	known := map[string]bool{}
+	for _, p := range f.Evidence {
+		known[p.String()] = true
+	}
+	for _, p := range places {
+		if p != nil && !known[p.String()] {
+			known[p.String()] = true
+			f.Evidence = append(f.Evidence, p)
+		}
+	}
+	return f
+}
+
 // by sets whose limit was decisive and its source, where it has one.
 func (f Finding) by(b Bound) Finding {
 	f.Whose = b.Whose
