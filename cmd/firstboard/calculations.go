@@ -31,7 +31,8 @@ func emc(c *cli.Context) (answer, error) {
 	return answer{map[string]float64{"emcPct": pct}, []string{
 		fmt.Sprintf("wood in air at %s and %s comes to %.1f %% moisture content", c.String("temp"), c.String("rh"),
 			pct),
-		"source: " + evidence.OpEMC.Cite().String() + "; real wood differs by species and by 1 to 4 points between drying and wetting",
+		"source: " + evidence.OpEMC.Cite().String() + "; real wood differs by species and by 1 to 4 points " +
+			"between drying and wetting",
 	}}, err
 }
 
@@ -191,7 +192,9 @@ func mver(c *cli.Context) (answer, error) {
 	}
 	pounds := slab.Rate(gain, area, hours)
 	grams, lies := evidence.Convert(pounds, evidence.Pounds, evidence.Grams), slab.Exposure()
-	lines := []string{fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1))}
+	lines := []string{
+		fmt.Sprintf("the slab gives off %s lb per 1000 ft2 in 24 h (%s g per m2)", pounds.Fixed(2), grams.Fixed(1)),
+	}
 	if hours.Cmp(lies.Least.Number.Exact()) < 0 || hours.Cmp(lies.Most.Number.Exact()) > 0 {
 		lines = append(lines, c.String("hours")+" is outside "+lies.String()+": this is no test by the method")
 	}

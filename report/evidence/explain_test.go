@@ -51,7 +51,10 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 		},
 		{evidence.Moment("read", evidence.Time{First: at(8).First}), "value = 2026-03-01 08:00"},
 		{evidence.Converted(evidence.Stated("t", evidence.Whole(20), evidence.Celsius), evidence.Fahrenheit), "value = 68 F, in F"},
-		{evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b), "value = 8 % MC, the EMC by Wood Handbook equation 4-5 (published)"},
+		{
+			evidence.Physics(evidence.OpEMC, evidence.Whole(8), evidence.MC, a, b),
+			"value = 8 % MC, the EMC by Wood Handbook equation 4-5 (published)",
+		},
 	} {
 		lines := evidence.Finding{Worked: evidence.Worked{Value: c.w}}.Explain()
 		if lines[2] != c.want {
@@ -70,7 +73,8 @@ func TestStepsSayWhatTheyDo(t *testing.T) {
 func TestExplainTellsAStepOnce(t *testing.T) {
 	t.Parallel()
 	mean := evidence.MeanOf(figures(2)...).Called("mean")
-	over, under := evidence.Less(evidence.Stated("most", evidence.Whole(9), evidence.MC), mean), evidence.Less(mean, figures(1)[0])
+	over := evidence.Less(evidence.Stated("most", evidence.Whole(9), evidence.MC), mean)
+	under := evidence.Less(mean, figures(1)[0])
 	f := evidence.Finding{ID: "x", Worked: evidence.Worked{
 		Value: mean, Least: evidence.Total(over, under), Room: evidence.Lowest(over, under),
 	}}
@@ -97,7 +101,10 @@ func TestExplainTellsAStepOnce(t *testing.T) {
 // A finding whose figures have no tree, as those of the air's windows, tells them and their cells.
 func TestExplainWithoutATree(t *testing.T) {
 	t.Parallel()
-	f := evidence.Finding{Value: "46.7", Limit: "32 to 50", Unit: evidence.RH, Evidence: []evidence.Place{cell("Air!D279"), cell("Air!C291")}}
+	f := evidence.Finding{
+		Value: "46.7", Limit: "32 to 50", Unit: evidence.RH,
+		Evidence: []evidence.Place{cell("Air!D279"), cell("Air!C291")},
+	}
 	got := f.Explain()[2:]
 	want := []string{"value = 46.7 % RH", "limit = 32 to 50 % RH", "cells: Air!D279, Air!C291", "outcome: not shown", ""}
 	if d := cmp.Diff(want, got); d != "" {
@@ -121,7 +128,8 @@ func TestTheNearestValueBringsItsUnit(t *testing.T) {
 		limit := evidence.AtMost(evidence.Bound{Number: evidence.Typed(strconv.Itoa(most), u)})
 		return evidence.Item{Name: "x", Limit: limit}.By(w)
 	}
-	f := evidence.Weigh([]evidence.Item{item(days, 30, evidence.DayUnit), item(bare, 2, evidence.RH)}, evidence.Acceptance{}, "")
+	items := []evidence.Item{item(days, 30, evidence.DayUnit), item(bare, 2, evidence.RH)}
+	f := evidence.Weigh(items, evidence.Acceptance{}, "")
 	if got := f.Worked.Value.Unit; got != evidence.RH {
 		t.Errorf("the nearest is in %s", got)
 	}
