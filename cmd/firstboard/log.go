@@ -58,7 +58,10 @@ func logRows(c *cli.Context) error {
 		return exit{exitUnusable, err}
 	}
 	logged, err := logFile(c, rec, file)
-	if err != nil {
+	switch {
+	case err != nil && strings.Contains(err.Error(), "--"): // a flag mends it, and the help page tells of that
+		return err
+	case err != nil:
 		return exit{exitUnusable, err}
 	}
 	if err := writeRecord(c, path, rec, grid.Put(rec.Tables, logged.Table)); err != nil {

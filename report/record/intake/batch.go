@@ -41,12 +41,26 @@ func (x *arrival) settleBatch() error {
 }
 
 // fileColumn is the file's name of the column that a fault of the decoder
-// lies in, or the record's where the file has none.
+// lies in; where the file has none, the flag that told it, or the record's name.
 func (x *arrival) fileColumn(f faults.Fault) string {
-	if i := int(f.Place.Column) - 1; i < len(x.ties) && x.ties[i].at >= 0 {
+	i := int(f.Place.Column) - 1
+	switch {
+	case i >= len(x.ties):
+		return f.Column
+	case x.ties[i].at >= 0:
 		return x.names[x.ties[i].at]
+	case x.ties[i].same != "":
+		return x.ties[i].flag()
 	}
 	return f.Column
+}
+
+// flag is what told an entry that all rows share.
+func (t tie) flag() string {
+	if t.Name == "Area" || t.Name == "Instrument" {
+		return "--" + strings.ToLower(t.Name)
+	}
+	return "--fill " + strings.ToLower(t.Name)
 }
 
 func (x *arrival) unread(f faults.Fault) {
@@ -54,10 +68,15 @@ func (x *arrival) unread(f faults.Fault) {
 		return
 	}
 	at := fmt.Sprintf("%s line %d", x.name, f.Place.Number)
-	if f.Column != "" {
+	switch {
+	case slices.ContainsFunc(x.ties, func(t tie) bool { return f.Column == t.flag() }): // the same in every row
+		at = f.Column
+	case f.Column != "":
 		at += " column " + evidence.Quote(f.Column)
 	}
-	x.out.Faults = append(x.out.Faults, at+": "+f.Text)
+	if line := at + ": " + f.Text; at != f.Column || !slices.Contains(x.out.Faults, line) {
+		x.out.Faults = append(x.out.Faults, line)
+	}
 }
 
 // keep adds a row to the table, unless it stands there already.
