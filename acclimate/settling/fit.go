@@ -52,8 +52,22 @@ func (s surroundings) likely(constant float64, visits []Visit) guess {
 	}
 }
 
+// A wrapped pack comes nearer to its air by about so many points a month (read);
+// of one that is nearer to it than so many points it is taken to be less (ours).
+const (
+	packMonthly = 0.2
+	packGap     = 2.0
+)
+
+// packed is the time constant of a lot still wrapped, as far from the end it goes
+// to as its first visit was.
+func (s surroundings) packed(visits []Visit) float64 {
+	return 30 / packMonthly * max(math.Abs(visits[0].MeanPct-s.end), packGap)
+}
+
 // guesses weighs all time constants; moved is false where the visits are
-// likelier of boards that nothing reaches, as in a closed carton.
+// likelier of boards that the air hardly reaches, as in a closed carton, or not
+// at all.
 func (s surroundings) guesses(visits []Visit) (all []guess, moved bool) {
 	usual, best := usualConstant(), math.Inf(-1)
 	for i := range constantCount {
@@ -68,5 +82,6 @@ func (s surroundings) guesses(visits []Visit) (all []guess, moved bool) {
 		all[i].weight = math.Exp(all[i].weight - best)
 		sum += all[i].weight
 	}
-	return all, math.Log(sum)+best > s.likely(math.Inf(1), visits).weight
+	shut := max(s.likely(math.Inf(1), visits).weight, s.likely(s.packed(visits), visits).weight)
+	return all, math.Log(sum)+best > shut
 }

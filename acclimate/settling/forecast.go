@@ -129,13 +129,21 @@ func (l Lot) days(o *Outlook, s surroundings, today, bound float64, guesses []gu
 	}
 }
 
+// aMove is a change of a lot's mean, in points, that is no steady lot's: the
+// half point of the check that asks whether flooring is steady (practice). It is
+// sure where chance alone brings it about once in a thousand.
+const (
+	aMove    = 0.5
+	sureMove = 0.999
+)
+
 // stalled says that nothing moved between the first visit and the last, or that
 // the boards surely moved away from what the air would bring them to.
 func (s surroundings) stalled(visits []Visit) string {
 	first, last := visits[0], visits[len(visits)-1]
 	change := last.MeanPct - first.MeanPct
 	says := fmt.Sprintf("%+.1f points in %.0f days, and the air is for %.1f %%; ", change, last.Day-first.Day, s.end)
-	sure := math.Abs(change) > distuv.UnitNormal.Quantile(0.95)*math.Hypot(first.sd(), last.sd())
+	sure := math.Abs(change) > max(aMove, distuv.UnitNormal.Quantile(sureMove)*math.Hypot(first.sd(), last.sd()))
 	if sure && (change > 0) != (s.end > last.MeanPct) {
 		return "moved away from the air's: " + says + "does the lot lie in the air that was read?"
 	}

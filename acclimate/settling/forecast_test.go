@@ -54,6 +54,10 @@ func TestForecastAgainstTheClosedForm(t *testing.T) {
 func TestProspects(t *testing.T) {
 	packed := closed(13, 8, 1e9, 0, 7, 14)
 	packed.Visits[2].MeanPct -= 0.05
+	wrapped := closed(13, 8, 1e9, 0, 60, 120) // and 0.2 points a month nearer to its air
+	wrapped.Visits[1].MeanPct, wrapped.Visits[2].MeanPct = 12.6, 12.2
+	opened := closed(13, 8, 1e9, 0, 60, 120)
+	opened.Visits[1].MeanPct, opened.Visits[2].MeanPct = 12.2, 11.4
 	through := closed(15, 10.5, 20, 0, 4, 8)
 	edge := closed(13, 8, 20, 0, 4)
 	edge.Visits[1].MeanPct = 7.9 + 1.1
@@ -75,6 +79,9 @@ func TestProspects(t *testing.T) {
 		"the air is too wet":            {closed(13, 6, 20, 0, 4, 8), evidence.Stalled, false},
 		"the air is too dry":            {closed(6, 11, 20, 0, 4, 8), evidence.Stalled, false},
 		"a closed carton":               {packed, evidence.Stalled, false},
+		"a wrapped pack over months":    {wrapped, evidence.Stalled, false},
+		"twice as fast":                 {opened, evidence.Losing, false},
+		"slow, but near its end":        {closed(9.6, 7.8, 150, 0, 50, 100), evidence.Losing, false},
 		"no visit":                      {closed(13, 8, 20), evidence.Unread, false},
 		"one visit":                     {closed(13, 8, 20, 0), evidence.Unread, false},
 		"two within three days":         {closed(13, 8, 20, 0, 2.99), evidence.Unread, false},
@@ -96,8 +103,8 @@ func TestProspects(t *testing.T) {
 	}
 }
 
-// A lot that surely moved away from the air it is said to lie in is told so, and
-// one whose boards scatter by more than they moved is not.
+// A lot that surely moved away from the air it is said to lie in, by more than half
+// a point, is told so, and one whose boards scatter by more than they moved is not.
 func TestAMoveAwayFromTheAirIsTold(t *testing.T) {
 	for _, c := range []struct {
 		means  [2]float64
@@ -106,7 +113,8 @@ func TestAMoveAwayFromTheAirIsTold(t *testing.T) {
 	}{
 		{[2]float64{12, 13}, 0.5, "moved away from the air's: +1.0 points in 7 days"},
 		{[2]float64{5, 4.2}, 0.5, "moved away from the air's: -0.8 points in 7 days"},
-		{[2]float64{12, 12.4}, 3, "nothing moved: +0.4 points in 7 days"},
+		{[2]float64{12, 12.4}, 0.3, "nothing moved: +0.4 points in 7 days"},
+		{[2]float64{12, 12.8}, 1.2, "nothing moved: +0.8 points in 7 days"},
 		{[2]float64{12, 12}, 0.5, "nothing moved: +0.0 points in 7 days"},
 	} {
 		l := closed(13, 8, 20, 0, 7)
