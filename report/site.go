@@ -68,11 +68,8 @@ func (s Site) lastWater() evidence.Time {
 }
 
 func (j Job) acceptance() evidence.Acceptance {
-	agreed := j.AcceptanceAgreedBy
-	if agreed != "" && j.AcceptanceAgreedOn.Shown() {
-		agreed += " on " + j.AcceptanceAgreedOn.Written
-	}
-	return evidence.Acceptance{Guarded: j.Guarded, Agreed: agreed}
+	on := lists.If(j.AcceptanceAgreedBy != "" && j.AcceptanceAgreedOn.Shown(), " on "+j.AcceptanceAgreedOn.Written, "")
+	return evidence.Acceptance{Guarded: j.Guarded, Agreed: j.AcceptanceAgreedBy + on}
 }
 
 func (s Site) slabFloor(wet evidence.Time) slab.Floor {

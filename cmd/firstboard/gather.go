@@ -227,10 +227,7 @@ func (g gathering) printDue(w io.Writer) {
 // printUnread lists what was not gathered for one reason.
 func (g gathering) printUnread(w io.Writer, head string, kind gather.Kind) {
 	sayMost(w, unreadTold, head, lists.Each(g.unread(kind), func(u gather.Unread) string {
-		text := u.Record + ": " + u.Why
-		if u.More > 0 {
-			text += fmt.Sprintf(" (and %s)", evidence.Count(u.More, "more fault", "more faults"))
-		}
-		return text
+		more := lists.If(u.More > 0, " (and "+evidence.Count(u.More, "more fault", "more faults")+")", "")
+		return u.Record + ": " + u.Why + more
 	}))
 }

@@ -55,10 +55,7 @@ func builtFrom() string {
 	if revision == "" {
 		return "a source without a revision"
 	}
-	if said["vcs.modified"] == "true" {
-		revision += ", changed since"
-	}
-	return "revision " + revision + " of " + said["vcs.time"]
+	return "revision " + revision + lists.If(said["vcs.modified"] == "true", ", changed since", "") + " of " + said["vcs.time"]
 }
 
 // printRules writes the catalog of checks, and the names of species.

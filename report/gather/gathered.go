@@ -12,6 +12,7 @@ import (
 	"firstboard/report"
 	"firstboard/report/ahead"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 )
 
 // Gathered is what many records come to, in the order of their paths.
@@ -236,14 +237,9 @@ const (
 
 // words is what was gathered in one sentence.
 func (g Gathered) words() string {
-	s := evidence.Count(g.Records, "record", "records")
-	if n := len(g.Unread); n > 0 {
-		s += fmt.Sprintf(", %d not gathered (see Not read)", n)
-	}
-	if g.Latest != "" {
-		s += "; the latest reading of all is of " + string(g.Latest)
-	}
-	return s
+	unread := fmt.Sprintf(", %d not gathered (see Not read)", len(g.Unread))
+	return evidence.Count(g.Records, "record", "records") + lists.If(len(g.Unread) > 0, unread, "") +
+		lists.If(g.Latest != "", "; the latest reading of all is of "+string(g.Latest), "")
 }
 
 // Says is the verdicts in one sentence.
@@ -252,11 +248,8 @@ func (g Gathered) Says() string {
 	s := fmt.Sprintf("%s, %s: %d GO, %d NO-GO", evidence.Count(g.Records, "record", "records"),
 		evidence.Count(c.Areas, "area", "areas"), c.Go, c.Areas-c.Go)
 	if c.Areas > c.Go {
-		s += fmt.Sprintf(" (%d over a limit, %d not proven", c.Over, c.Unproven)
-		if c.Waived > 0 {
-			s += fmt.Sprintf("; %d under waiver", c.Waived)
-		}
-		s += ")"
+		waived := lists.If(c.Waived > 0, fmt.Sprintf("; %d under waiver", c.Waived), "")
+		s += fmt.Sprintf(" (%d over a limit, %d not proven%s)", c.Over, c.Unproven, waived)
 	}
 	return s
 }

@@ -58,14 +58,10 @@ func damageOf(d report.Decision) []string {
 func Next(p plan.Plan) ahead.Next {
 	next := ahead.Next{Earliest: p.Earliest.Written, Acts: []ahead.Act{}}
 	for _, a := range p.InTurn() {
-		act := ahead.Act{Act: a.Doing(), Who: a.Who, Ends: lists.If(a.Ends.IsZero(), "", a.Ends.Format("2006-01-02 15:04"))}
-		if a.Untold != "" {
-			act.Act += " (" + a.Untold + ")"
-		}
-		if a.Or != "" {
-			act.Act += "; or " + a.Or
-		}
-		next.Acts = append(next.Acts, act)
+		next.Acts = append(next.Acts, ahead.Act{
+			Act: a.Doing() + lists.If(a.Untold != "", " ("+a.Untold+")", "") + lists.If(a.Or != "", "; or "+a.Or, ""),
+			Who: a.Who, Ends: lists.If(a.Ends.IsZero(), "", a.Ends.Format("2006-01-02 15:04")),
+		})
 	}
 	return next
 }

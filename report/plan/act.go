@@ -51,11 +51,7 @@ func (a Act) Doing() string {
 
 // Order is the whole order.
 func (a Act) Order() string {
-	order := sentence(a.Short, a.How)
-	if a.Or != "" {
-		order += "; or " + a.Or
-	}
-	return order
+	return sentence(a.Short, a.How) + lists.If(a.Or != "", "; or "+a.Or, "")
 }
 
 // The people of a job, by the roles of the table Sign-off.

@@ -112,10 +112,8 @@ func (p Plan) Over() []evidence.Finding {
 
 // move is the act of moving the day of installing.
 func (p Plan) move() Act {
-	how := "which is " + p.Area.InstallOn.Written + " now (Areas, Install on)"
-	if len(p.Acts) > 0 {
-		how += ": the readings cannot be made before"
-	}
+	how := "which is " + p.Area.InstallOn.Written + " now (Areas, Install on)" +
+		lists.If(len(p.Acts) > 0, ": the readings cannot be made before", "")
 	return p.first("move the day of installing to "+p.Earliest.Written+" or later", how, "Install on",
 		p.Decision.Blocking())
 }

@@ -58,12 +58,9 @@ func unmatched(table, header string, columns []Column) (meant int, complaint str
 	}
 	names := lists.Each(columns, func(c Column) string { return c.Name })
 	titles := slices.Concat(lists.Each(columns, Column.Titles)...)
-	near, text := slices.Index(names, evidence.NearMiss(name, names)),
-		fmt.Sprintf("is not known here; the nearest is %q", evidence.Nearest(evidence.Tidy(header), titles))
-	if near < 0 {
-		text += "; else take it out"
-	}
-	return near, text
+	near := slices.Index(names, evidence.NearMiss(name, names))
+	return near, fmt.Sprintf("is not known here; the nearest is %q%s", evidence.Nearest(evidence.Tidy(header), titles),
+		lists.If(near < 0, "; else take it out", ""))
 }
 
 // unitMeant says of a unit that is not known in a column which one it spells.

@@ -22,10 +22,7 @@ type Change struct {
 
 // String is the change in words.
 func (c Change) String() string {
-	where := c.Sheet
-	if c.At != "" {
-		where += "!" + c.At
-	}
+	where := c.Sheet + lists.If(c.At != "", "!"+c.At, "")
 	from, to := c.From, c.To
 	if c.Beside {
 		from, to = begun(from), begun(to)

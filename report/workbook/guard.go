@@ -106,12 +106,9 @@ func differ(a, b string) string {
 // sums is how much two long columns differ, by sums over each: none makes up
 // for another. Texts are compared one by one, where there are any.
 func sums(a, b string, texts bool) string {
-	s := fmt.Sprintf("ABS(COUNT(%[1]s)-COUNT(%[2]s))+ABS(COUNTA(%[1]s)-COUNTA(%[2]s))+ABS(SUM(%[1]s)-SUM(%[2]s))+ABS(SUMSQ(%[1]s)-SUMSQ(%[2]s))"+
-		"+ABS(SUMPRODUCT(ROW(%[1]s),%[1]s)-SUMPRODUCT(ROW(%[2]s),%[2]s))", a, b)
-	if texts {
-		s += fmt.Sprintf("+SUMPRODUCT((ISTEXT(%[1]s)<>ISTEXT(%[2]s))+(%[1]s<>%[2]s))", a, b)
-	}
-	return s
+	return fmt.Sprintf("ABS(COUNT(%[1]s)-COUNT(%[2]s))+ABS(COUNTA(%[1]s)-COUNTA(%[2]s))+ABS(SUM(%[1]s)-SUM(%[2]s))+ABS(SUMSQ(%[1]s)-SUMSQ(%[2]s))"+
+		"+ABS(SUMPRODUCT(ROW(%[1]s),%[1]s)-SUMPRODUCT(ROW(%[2]s),%[2]s))"+
+		lists.If(texts, "+SUMPRODUCT((ISTEXT(%[1]s)<>ISTEXT(%[2]s))+(%[1]s<>%[2]s))", ""), a, b)
 }
 
 // page is the guard's sheet.

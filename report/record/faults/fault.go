@@ -33,9 +33,7 @@ func (f Fault) Error() string {
 	if f.Place.In.Sheet == "" && f.many() {
 		at = f.Place.In.File + " " + f.spelledRows()
 	}
-	if f.Column != "" {
-		at += " " + evidence.Quote(f.Column)
-	}
+	at += lists.If(f.Column != "", " "+evidence.Quote(f.Column), "")
 	if f.Place.In.Sheet != "" && f.many() {
 		at += " " + f.spelledRows()
 	}
@@ -51,11 +49,7 @@ func (f Fault) spelledRows() string {
 	const most = 8
 	var runs []string
 	for _, r := range f.rows[:min(len(f.rows), most)] {
-		run := strconv.Itoa(r.from)
-		if r.to > r.from {
-			run += " to " + strconv.Itoa(r.to)
-		}
-		runs = append(runs, run)
+		runs = append(runs, strconv.Itoa(r.from)+lists.If(r.to > r.from, " to "+strconv.Itoa(r.to), ""))
 	}
 	if len(f.rows) > most {
 		return fmt.Sprintf("rows %s and others, to row %d", strings.Join(runs, ", "), f.rows[len(f.rows)-1].to)

@@ -144,11 +144,8 @@ func (x *arrival) sayTie(t tie) string {
 	if isTime(t.Column) {
 		return x.sayTime(t)
 	}
-	says := "column " + evidence.Quote(x.names[t.at])
-	if len(t.Units) > 0 {
-		says += fmt.Sprintf(", in %s (%s)", t.unit.Short(), t.how)
-	}
-	return says
+	return "column " + evidence.Quote(x.names[t.at]) +
+		lists.If(len(t.Units) > 0, fmt.Sprintf(", in %s (%s)", t.unit.Short(), t.how), "")
 }
 
 // sayTime is how a column of times is read.

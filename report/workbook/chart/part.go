@@ -65,10 +65,7 @@ func (x axis) markup(at string, across bool) string {
 			name + `>`
 	}
 	s += `<c:crossBetween val="` + lists.If(x.between, "between", "midCat") + `"/>`
-	if x.unit > 0 {
-		s += `<c:majorUnit val="` + exactly(x.unit) + `"/>`
-	}
-	return s + `</` + name + `>`
+	return s + lists.If(x.unit > 0, `<c:majorUnit val="`+exactly(x.unit)+`"/>`, "") + `</` + name + `>`
 }
 
 func end(name string, x *float64) string {

@@ -205,11 +205,7 @@ func (p *Printer) between(w evidence.Working) (expr, bool) {
 func converted(a string, from, to evidence.Unit) string {
 	base := evidence.Convert(evidence.Whole(0), from, to)
 	factor := evidence.Convert(evidence.Whole(1), from, to).Sub(base)
-	s := a + "*" + literal(factor)
-	if base.Sign() != 0 {
-		s += "+" + literal(base)
-	}
-	return "(" + s + ")"
+	return "(" + a + "*" + literal(factor) + lists.If(base.Sign() != 0, "+"+literal(base), "") + ")"
 }
 
 // halfToEven rounds to so many places, a half to the even neighbor.

@@ -67,9 +67,7 @@ func numberAllowance(t grid.Takes) []string {
 	case t.Span.Least.Valid:
 		s += " from 0 up"
 	}
-	if t.None {
-		s += ", or none where the data sheet states none; blank where it was not looked up"
-	}
+	s += lists.If(t.None, ", or none where the data sheet states none; blank where it was not looked up", "")
 	if t.Span.Percent {
 		return []string{s + ".", "In percent: 84.7, not 0.847."}
 	}

@@ -61,10 +61,8 @@ func expected(a ahead.Advice) []string {
 
 func signed(all []report.Signature) []string {
 	return lists.Each(all, func(s report.Signature) string {
-		line := fmt.Sprintf("%s, %s, %s: %s", s.At.Written, s.Name, s.Role, s.Decision)
-		if len(s.Waives) > 0 {
-			line += " " + strings.Join(s.Waives, ", ")
-		}
+		line := fmt.Sprintf("%s, %s, %s: %s", s.At.Written, s.Name, s.Role, s.Decision) +
+			lists.If(len(s.Waives) > 0, " "+strings.Join(s.Waives, ", "), "")
 		return strings.Join(append([]string{line}, s.Doubts...), "; ")
 	})
 }

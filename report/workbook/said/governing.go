@@ -73,10 +73,8 @@ func measured(number string, u evidence.Unit) string {
 
 // Acceptance is how uncertainty counts in a job, and who agreed to it.
 func Acceptance(j report.Job) string {
-	agreed := cmp.Or(j.AcceptanceAgreedBy, "nobody is named")
-	if j.AcceptanceAgreedOn.Shown() {
-		agreed += " on " + j.AcceptanceAgreedOn.Day.String()
-	}
+	agreed := cmp.Or(j.AcceptanceAgreedBy, "nobody is named") +
+		lists.If(j.AcceptanceAgreedOn.Shown(), " on "+j.AcceptanceAgreedOn.Day.String(), "")
 	return lists.If(j.Guarded, "guarded (the instrument's uncertainty counts against a reading)",
 		"simple (readings as they were read)") + ", agreed by " + agreed
 }
