@@ -146,6 +146,22 @@ func TestTheWorseOfTwoAtOneTimeIsTheLatest(t *testing.T) {
 	}
 }
 
+// What the latest row of a hole says of its depth is its depth.
+func TestTheLatestDepthIsTheDepth(t *testing.T) {
+	t.Parallel()
+	falls := []read{{"H1", 40, "90"}, {"H1", 20, "87.5"}, {"H1", 0, "85.5"}}
+	all, mended, blank := holes(t, falls...), holes(t, falls...), holes(t, falls...)
+	mended.Holes[0].Depth = evidence.Typed("1", evidence.Inch)
+	mended.Holes[1].Depth = evidence.Typed("2", evidence.Inch)
+	blank.Holes[2].Depth = evidence.Reading{Unit: evidence.Inch}
+	want := only(t, all).Slab
+	for name, j := range map[string]report.Job{"mended": mended, "blank in the latest": blank} {
+		if diff := cmp.Diff(want, only(t, j).Slab); diff != "" {
+			t.Errorf("%s: %s", name, diff)
+		}
+	}
+}
+
 // The days of a forecast are those of the record's clock: none lies before the
 // day of the latest reading, early in the morning far east of Greenwich.
 func TestDaysAreOfTheRecordsClock(t *testing.T) {

@@ -84,8 +84,16 @@ func linear(h drying.Hole) float64 {
 	return above * (last.Day - first.Day) / (first.RHPct - last.RHPct)
 }
 
-// holeOf is a hole with its readings in order of time, the worse of two at one
-// time last. What is not recorded of it is 0.
+// inTurn are the rows of a hole in order of time, the worse of two at one time
+// last.
+func inTurn(rows []slab.Hole) []slab.Hole {
+	return slices.SortedStableFunc(slices.Values(rows), func(a, b slab.Hole) int {
+		return cmp.Or(a.ReadAt.First.Compare(b.ReadAt.First), a.RH.Exact().Cmp(b.RH.Exact()))
+	})
+}
+
+// holeOf is a hole with its readings in order of time. Thickness and depth are
+// those that the latest row tells that tells them, else 0.
 func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []evidence.AirState,
 	limit evidence.Reading,
 ) drying.Hole {
@@ -93,7 +101,7 @@ func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []ev
 		Faces: lists.If(s.Slab.TwoFaces, 2, 1), StartDay: start, Air: air, LimitPct: limit.Exact().Float(),
 	}
 	thickness, depth := s.Slab.Thickness, evidence.Reading{}
-	for _, r := range h.Rows {
+	for _, r := range inTurn(h.Rows) {
 		sd := 1.0
 		if u := s.Slab.Instruments.U(r.Instrument, evidence.RH); u.Known && u.Value.Sign() > 0 {
 			sd = u.Value.Float() / 2
@@ -107,9 +115,6 @@ func holeOf(s report.Site, h evidence.Judged[slab.Hole], start float64, air []ev
 			depth = r.Depth
 		}
 	}
-	slices.SortFunc(hole.Samples, func(a, b drying.Sample) int {
-		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.RHPct, b.RHPct), cmp.Compare(a.SDPct, b.SDPct))
-	})
 	if thickness.Shown() {
 		hole.ThicknessMM = thickness.In(evidence.Millimeter).Float()
 	}

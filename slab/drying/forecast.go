@@ -67,7 +67,7 @@ func (h Hole) unread(past history) Outlook {
 	}
 	days := 0.0
 	if len(past) > 0 {
-		days = past.days()
+		days = math.Floor(past.days()) // 6.9 days are not 7
 	}
 	return Outlook{Prospect: evidence.Unread, Why: fmt.Sprintf("%s over %.0f days: a forecast takes %d over %.0f days",
 		evidence.Count(len(past), "reading", "readings"), days, fewest, shortestPast)}

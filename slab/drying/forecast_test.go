@@ -177,6 +177,14 @@ func TestProspects(t *testing.T) {
 	}
 }
 
+// A time that is just too short is never told as long enough.
+func TestTooShortAHistoryIsToldSo(t *testing.T) {
+	o, err := drying.Forecast(steady(3, 3.49, 94, -9))
+	if want := "3 readings over 6 days: a forecast takes 3 over 7 days"; err != nil || o.Why != want {
+		t.Errorf("%s (%v), want %s", o.Why, err, want)
+	}
+}
+
 // The interval lies between the last reading and ten years on, around the
 // middle; the expected course never rises under steady air, and its band holds
 // its middle.
