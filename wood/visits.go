@@ -9,11 +9,11 @@ import (
 	"firstboard/report/evidence"
 )
 
-// Visited is what the boards of a lot read at one visit: when on the whole,
-// their mean, the standard deviation among them (0 for a single one), in % MC,
-// and how many they were.
+// Visited is what the boards of a lot read at one visit: when on the whole and
+// when the last of its rows, their mean, the standard deviation among them (0 for
+// a single one), in % MC, and how many they were.
 type Visited struct {
-	At                 time.Time
+	At, Ended          time.Time
 	MeanPct, SpreadPct float64
 	Boards             int
 }
@@ -91,7 +91,7 @@ func (c call) told() (Visited, bool) {
 		return Visited{}, false
 	}
 	v := Visited{
-		Boards: len(values), At: c.ended.Add(-before / time.Duration(len(values))),
+		Boards: len(values), At: c.ended.Add(-before / time.Duration(len(values))), Ended: c.ended,
 		MeanPct: stat.Mean(values, nil),
 	}
 	if len(values) > 1 {

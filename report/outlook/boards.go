@@ -35,7 +35,9 @@ func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []e
 		Air: air, TargetPct: target.Mid.Value.Float(),
 		TolerancePct: s.Room.Tolerance.Number.Exact().Float(),
 	}
+	today := 0.0
 	for _, v := range lot.Visits() {
+		today = max(today, dayAxis(v.Ended))
 		l.Visits = append(l.Visits, settling.Visit{
 			Day: dayAxis(v.At), MeanPct: v.MeanPct, SpreadPct: v.SpreadPct, Boards: v.Boards,
 		})
@@ -47,7 +49,8 @@ func boardsOutlook(s report.Site, lot wood.Lot, target acclimate.Target, air []e
 	}
 	o.Status, o.EndPct, o.Why = f.Prospect, places(f.EndPct, 1), f.Why
 	if f.Prospect == evidence.Losing || f.Prospect == evidence.Gaining {
-		o.Ready, o.From, o.To = days(s.Job.Zone, f.Ready, f.From, f.To)
+		// A visit may take days, and the lot was not there yet when it ended.
+		o.Ready, o.From, o.To = days(s.Job.Zone, max(f.Ready, today), max(f.From, today), max(f.To, today))
 	}
 	return o
 }

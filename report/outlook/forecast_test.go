@@ -241,6 +241,18 @@ func boards(t *testing.T, visits map[int]string) report.Job {
 	return j
 }
 
+// A lot whose last visit took three days is not there before these are over.
+func TestAVisitOfDaysEndsBeforeTheLotIsReady(t *testing.T) {
+	t.Parallel()
+	j := boards(t, map[int]string{9: "16", 8: "15.5", 7: "15", 2: "10", 1: "9.9", 0: "9.71"})
+	for i := range j.Wood {
+		j.Wood[i].Piece = fmt.Sprint(j.Wood[i].Piece, j.Wood[i].ReadAt.Written[:10]) // each day other boards
+	}
+	if b := only(t, j).Boards; len(b) != 1 || b[0].From != "2026-03-03" || b[0].Ready < b[0].From {
+		t.Errorf("%+v", b)
+	}
+}
+
 // The air of the base is at 70 F and 40 % RH, for 7.7 % MC; the target of its
 // climate, 70 F at 30 and 50 % RH, is midway between 6.2 and 9.2 %: 7.7 %, 2
 // points either side (Wood Handbook Table 4-2).
