@@ -110,13 +110,10 @@ func Answers(j Job, decisions []Decision, advice []ahead.Advice) Answer {
 func Decided(j Job, decisions []Decision) Answer {
 	a := Answer{
 		Job:   JobAnswer{Name: j.Name, Site: j.Site, Acceptance: j.AcceptanceRule(), Settings: map[string]string{}},
-		Areas: []AreaAnswer{},
+		Areas: append([]AreaAnswer{}, lists.Each(decisions, Decision.answer)...),
 	}
 	for _, s := range j.Settings.Changed() {
 		a.Job.Settings[s.Item] = s.Value.Written
-	}
-	for _, d := range decisions {
-		a.Areas = append(a.Areas, d.answer())
 	}
 	return a
 }
@@ -151,9 +148,5 @@ func (d Decision) answer() AreaAnswer {
 
 // PlaceNames are places in words.
 func PlaceNames(places []evidence.Place) []string {
-	names := []string{}
-	for _, p := range places {
-		names = append(names, fmt.Sprint(p))
-	}
-	return names
+	return append([]string{}, lists.Each(places, func(p evidence.Place) string { return fmt.Sprint(p) })...)
 }

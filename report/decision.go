@@ -99,9 +99,7 @@ func Judge(j Job) []Decision {
 
 func (s Site) decide() Decision {
 	d := Decision{Area: s.Area, Site: s, Conditions: s.conditions(), Target: s.target()}
-	for _, c := range Catalog() {
-		d.Findings = append(d.Findings, c.Find(s))
-	}
+	d.Findings = lists.Each(Catalog(), func(c evidence.Check[Site]) evidence.Finding { return c.Find(s) })
 	d.Verdict, d.Why = evidence.Fold(d.Findings)
 	if d.Verdict == evidence.Go {
 		d.GoodUntil, d.ReRead = s.GoodUntil()

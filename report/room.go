@@ -120,10 +120,7 @@ func heatedLong(s Site) evidence.Finding {
 	if !s.Area.HeatOnSince.Shown() {
 		return evidence.Unshown("since when the heating has run is not recorded").Against(limit)
 	}
-	var items []evidence.Item
-	for _, e := range s.HeatedRows() {
-		items = append(items, s.heated(e, limit))
-	}
+	items := lists.Each(s.HeatedRows(), func(e instruments.Row) evidence.Item { return s.heated(e, limit) })
 	return evidence.Weigh(items, evidence.Acceptance{}, "there is no judged reading of slab, subfloor or flooring")
 }
 

@@ -19,11 +19,8 @@ const practiceNote = " (common practice, no source)"
 
 // Meters is what pins, scans and depths say together.
 func (a Area) Meters() []string {
-	advice := a.pinsAndScans()
-	for _, what := range []string{wood.OfSubfloor, wood.OfFlooring, wood.OfJoist} {
-		advice = append(advice, a.wetSides(what)...)
-	}
-	return append(advice, a.coveredScans()...)
+	return slices.Concat(a.pinsAndScans(), a.wetSides(wood.OfSubfloor), a.wetSides(wood.OfFlooring),
+		a.wetSides(wood.OfJoist), a.coveredScans())
 }
 
 // pinsAndScans holds every pin reading against the scans at its place.

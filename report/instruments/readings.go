@@ -6,10 +6,12 @@
 package instruments
 
 import (
+	"slices"
 	"time"
 
 	"firstboard/acclimate"
 	"firstboard/report/evidence"
+	"firstboard/report/lists"
 	"firstboard/slab"
 	"firstboard/wood"
 )
@@ -68,11 +70,8 @@ func (rs Readings) floorRows() []Row {
 	if rs.Wood.NoFlooring != "" {
 		return nil
 	}
-	var all []Row
-	for _, lot := range rs.Wood.Lots() {
-		all = append(all, judged("board", lot.Boards, WoodRow)...)
-	}
-	return all
+	ofLot := func(lot wood.Lot) []Row { return judged("board", lot.Boards, WoodRow) }
+	return slices.Concat(lists.Each(rs.Wood.Lots(), ofLot)...)
 }
 
 // HeldRows are the rows for which the air must have been held.
@@ -103,10 +102,7 @@ func (rs Readings) JudgedRows() []Row {
 	if rs.Room.NoDew == "" || rs.Room.NoMax == "" {
 		all = append(all, judged("surface spot", rs.Room.JudgedSurfaces(), SurfaceRow)...)
 	}
-	for _, a := range rs.Room.JudgedAir() {
-		all = append(all, AirRow(a))
-	}
-	return all
+	return append(all, lists.Each(rs.Room.JudgedAir(), AirRow)...)
 }
 
 // Kind sorts judged rows for the rules of age.

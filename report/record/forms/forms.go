@@ -114,11 +114,10 @@ func jobRows(s System) []grid.Field {
 // it has: a field for each of its headers. What is no column of it, and of Job
 // what is no item, is a field without a name.
 func For(t grid.Table) grid.Form {
-	f := grid.Form{Name: t.Name}
 	asked := [2]grid.Form{empty(t.Name, Imperial), empty(t.Name, Metric)}
-	for _, header := range t.Header {
-		f.Fields = append(f.Fields, fieldNamed(header, asked[0].Fields, asked[1].Fields))
-	}
+	f := grid.Form{Name: t.Name, Fields: lists.Each(t.Header, func(header string) grid.Field {
+		return fieldNamed(header, asked[0].Fields, asked[1].Fields)
+	})}
 	if asked[0].Rows == nil || len(t.Rows) == 0 {
 		return f
 	}

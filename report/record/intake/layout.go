@@ -174,14 +174,9 @@ func byNumber(told string) bool {
 
 // tooWide refuses rows that have more cells than the header has names.
 func (l layout) tooWide(file string) error {
-	wide := 0
-	for _, row := range l.sample {
-		if l.beyond(row) > 0 {
-			wide++
-		}
-	}
+	wide := lists.Where(l.sample, func(row []string) bool { return l.beyond(row) > 0 })
 	switch {
-	case 2*wide <= len(l.sample):
+	case 2*len(wide) <= len(l.sample):
 		return nil
 	case l.sep == ',':
 		return fmt.Errorf("%s line %d: the rows have more cells than the header has names, so a decimal comma may not be told from a comma between cells; "+

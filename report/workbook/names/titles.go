@@ -51,13 +51,9 @@ func New(tables []grid.Table, areas []string) Titles {
 	}
 	t.Decision, t.Limits = take(taken, "Decision"), take(taken, "Limits")
 	t.Checks, t.Cautions, t.Plotted = take(taken, "Checks"), take(taken, "Cautions"), take(taken, "Plotted")
-	for _, area := range areas {
-		t.Areas = append(t.Areas, take(taken, "Area "+area))
-	}
+	t.Areas = lists.Each(areas, func(area string) string { return take(taken, "Area "+area) })
 	t.Judged, t.Figures = take(taken, judgedName), take(taken, "Figures")
-	for _, table := range tables {
-		t.Copies = append(t.Copies, take(taken, judgedName+" "+table.Name))
-	}
+	t.Copies = lists.Each(tables, func(table grid.Table) string { return take(taken, judgedName+" "+table.Name) })
 	return t
 }
 

@@ -25,11 +25,9 @@ func Changes(s report.Settings) []string {
 	for _, item := range defaults.Items() {
 		usual[item.Item] = item.Value.String()
 	}
-	var all []string
-	for _, c := range s.Changed() {
-		all = append(all, fmt.Sprintf("%s is set to %s; the default is %s", c.Item, c.Value, usual[c.Item]))
-	}
-	return all
+	return lists.Each(s.Changed(), func(c report.Setting) string {
+		return fmt.Sprintf("%s is set to %s; the default is %s", c.Item, c.Value, usual[c.Item])
+	})
 }
 
 // GoodUntil is the day up to which a verdict holds, empty where it is none.
