@@ -52,6 +52,15 @@ func (p Period) EMC() (evidence.Working, error) {
 	return emc.Called("EMC of " + p.Name), nil
 }
 
+// Written is the target with one place at least.
+func (t Target) Written() string {
+	mid := t.Mid.Value
+	if mid.Round(1).Equal(mid) {
+		return mid.Fixed(1)
+	}
+	return mid.Text()
+}
+
 // emcOf is where the physics of sorption becomes a decimal, rounded once, to
 // 0.1.
 func emcOf(temp, rh evidence.Working) (evidence.Working, error) {

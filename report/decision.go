@@ -128,9 +128,7 @@ func (s Site) target() *Target {
 	if !s.System.WoodFlooring() || t.Lack != "" {
 		return nil
 	}
-	mid := t.Mid.Value // with one place at least
-	tenths := lists.If(mid.Round(1).Equal(mid), mid.Fixed(1), mid.Text())
-	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: tenths}
+	return &Target{Low: t.Low.Value.Fixed(1), High: t.High.Value.Fixed(1), Mid: t.Written()}
 }
 
 func (s Site) holeCount() HoleCount {

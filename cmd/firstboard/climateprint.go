@@ -33,7 +33,7 @@ func (s *service) print(w io.Writer, target acclimate.Target) {
 			p.Temp.Written, p.RH.Written, emc.Value.Fixed(1), mark)
 	}
 	fmt.Fprintf(w, "\nEMC of the year: lowest %s %%, highest %s %%, target %s %% (midway)\n\n",
-		target.Low.Value.Fixed(1), target.High.Value.Fixed(1), target.Mid.Value.Text())
+		target.Low.Value.Fixed(1), target.High.Value.Fixed(1), target.Written())
 	sayEach(w, s.notes(), "")
 }
 

@@ -107,8 +107,8 @@ func (x *arrival) nothing(which string) error {
 	if x.out.Unread == 0 {
 		return fmt.Errorf("%s: has no row below its header in line %d; export the readings again", x.name, x.header)
 	}
-	return fmt.Errorf("%s: none of its %s%d rows can be read, so nothing is written:\n%s", x.name, which, x.out.Unread,
-		strings.Join(x.out.Faults, "\n"))
+	rows := lists.If(x.out.Unread == 1, "its only row cannot", fmt.Sprintf("none of its %s%d rows can", which, x.out.Unread))
+	return fmt.Errorf("%s: %s be read, so nothing is written:\n%s", x.name, rows, strings.Join(x.out.Faults, "\n"))
 }
 
 // line puts one row into the batch, or faults it.
