@@ -116,5 +116,20 @@ func (j judged) explain(w io.Writer, asked string) error {
 		indent := line[:len(line)-len(strings.TrimLeft(line, " "))]
 		say(w, line, "    "+indent)
 	}
+	sayEach(w, corrected(d, f), "    ")
 	return nil
+}
+
+// corrected are the sources of the corrections of the readings that a finding cites.
+func corrected(d report.Decision, f evidence.Finding) []string {
+	cited := map[string]bool{}
+	for _, p := range f.Evidence {
+		cited[p.String()] = true
+	}
+	used := lists.Where(d.Corrections, func(c report.Correction) bool { return c.Place != nil && cited[c.Place.String()] })
+	bySource := lists.Groups(used, func(c report.Correction) string { return c.Cite.String() })
+	return lists.Each(bySource, func(alike []report.Correction) string {
+		pieces := lists.Each(alike, func(c report.Correction) string { return c.Piece })
+		return "correction of " + evidence.List(pieces) + ": " + alike[0].Cite.String()
+	})
 }

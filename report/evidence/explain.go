@@ -144,8 +144,11 @@ func (w Working) figure() string {
 		return clock(w.Value)
 	}
 	const exact = 4 // places of a figure that is told whole
-	if w.Value.Round(exact).Equal(w.Value) {
+	switch {
+	case w.Value.Round(exact).Equal(w.Value):
 		return join(w.Value.Text(), w.Unit)
+	case w.Op == OpStated: // what others are worked out with
+		return join(trim(w.Value.Fixed(shownPlaces)), w.Unit)
 	}
 	return join(w.Value.Short(), w.Unit)
 }
