@@ -83,10 +83,10 @@ func hostileTables() []hostileCase {
 	return []hostileCase{
 		ofTable("a table of faulty rows",
 			faults(101_000), `air.csv rows 2 to 25007 "Temp (F)": "x0" is not a plain number`,
-			"air.csv row 25008: the record has 100000 faults up to here; mend the first ones", "and 2"),
+			"air.csv row 25008: the record has 100000 faults up to here; correct the first ones", "and 2"),
 		ofTable("a table of rows with one fault",
 			[]piece{{airHeader, 1}, {"2026-03-04 08:00,7O,40,AL1\n", 101_000}},
-			"air.csv row 100002: the record has 100000 faults up to here; mend the first ones", "rows 2 to 100001",
+			"air.csv row 100002: the record has 100000 faults up to here; correct the first ones", "rows 2 to 100001",
 			`"7O" is not a plain number`),
 		ofTable("an endless line", []piece{{airHeader, 1}, {"70 ", 15 * oneMB}}, "air.csv row 2: is longer than"),
 		ofTable("an endless line of commas",

@@ -27,7 +27,8 @@ func oldWords() []string {
 // printedWords are old words that may still name a thing of the code, but are
 // not printed.
 func printedWords() []string {
-	return append(oldWords(), "sta"+"ck", "text"+"ile", "cover"+"ing", "fix"+"ing", "the ba"+"se", "Emission "+"max")
+	return append(oldWords(), "sta"+"ck", "text"+"ile", "cover"+"ing", "fix"+"ing", "the ba"+"se", "Emission "+"max",
+		"men"+"d(ed|s)?", "ane"+"w", "rec"+"kon(ed|s)?", "hee"+"d")
 }
 
 func anyOf(words []string) *regexp.Regexp {

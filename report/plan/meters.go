@@ -94,7 +94,7 @@ func (p *planner) metersToCome(once asker) {
 			case renewed:
 				once(whose(m), []string{"calibration"}, "get a new calibration of "+m.ID,
 					"it lapses on "+instruments.DueOn(m).String()+
-						", before the reading; list it anew with it (Instruments), so that what it read before keeps the old one",
+						", before the reading; list it under a new name with it (Instruments), so that what it read before keeps the old one",
 					Fill{"Instruments", "", m.ID, []string{"Calibrated on", "Due on"}})
 			}
 		}

@@ -192,7 +192,7 @@ func (p *planner) write(t task, which []thing) {
 	first, subject := which[0], t.called(names(which))
 	short, how := "write down "+evidence.List(first.blank)+" of "+subject, "("+t.table+"), from whoever read it"
 	if len(first.blank) == 0 {
-		short, how = "see to "+subject+": "+first.wants(), "mend what is wrong there in "+t.table+", or read again"
+		short, how = "see to "+subject+": "+first.wants(), "correct what is wrong there in "+t.table+", or read again"
 	}
 	p.ask(t.who, t.checks, short, how, t.fills(which, first.blank...)...)
 }

@@ -219,7 +219,7 @@ func (p *planner) flooring(lot lotWork) {
 		p.do(lot.task)
 	default:
 		if len(lot.more) > 0 {
-			lot.how = "by " + clock(lot.until) + ", or all of the lot anew"
+			lot.how = "by " + clock(lot.until) + ", or all of the lot again"
 		}
 		p.do(lot.task)
 	}

@@ -52,7 +52,7 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"two faces on the ground", "areas.csv", areaHead + ",Drying faces,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,2,on grade\n",
-			`areas.csv row 2 "Drying faces": a slab of the kind on grade dries at one face; write 1, or mend Slab kind`,
+			`areas.csv row 2 "Drying faces": a slab of the kind on grade dries at one face; write 1, or correct Slab kind`,
 		},
 		{
 			"three faces", "areas.csv", areaHead + ",Drying faces\nA1,1240,slab,4,P1,C1,2026-03-12,3\n",
@@ -60,7 +60,7 @@ func TestAreaFaults(t *testing.T) {
 		},
 		{
 			"covered after", "areas.csv", areaHead + ",Covered on\nA1,1240,slab,4,P1,C1,2026-03-12,2026-03-13\n",
-			`areas.csv row 2 "Covered on": "2026-03-13" is after Install on, 2026-03-12; mend one of the two days`,
+			`areas.csv row 2 "Covered on": "2026-03-13" is after Install on, 2026-03-12; correct one of the two days`,
 		},
 	} {
 		t.Run(c.name, c.check)

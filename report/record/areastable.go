@@ -77,7 +77,7 @@ func moreArea(d *decoder, a *report.Area) {
 	if !a.InstallOn.Shown() {
 		return
 	}
-	const mend = "is after Install on, %s; mend one of the two days"
+	const mend = "is after Install on, %s; correct one of the two days"
 	if a.CoveredOn.Shown() && a.CoveredOn.Day > a.InstallOn.Day {
 		d.wrongAt("Covered on", a.CoveredOn.Written, mend, a.InstallOn.Written)
 	}
@@ -101,10 +101,10 @@ func (d *decoder) faces(a *report.Area) {
 	}
 	switch {
 	case a.SlabKind == "" || a.SlabKind == "on grade" || a.SlabKind == "below grade" || a.SlabKind == "metal deck":
-		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or mend Slab kind",
+		d.faultAt("Drying faces", "a slab of the kind %s dries at one face; write 1, or correct Slab kind",
 			cmp.Or(a.SlabKind, "on grade (as a blank Slab kind is)"))
 	case a.UnderSlab == "retarder":
-		d.faultAt("Drying faces", "a slab over a vapor retarder dries at one face; write 1, or mend Under slab")
+		d.faultAt("Drying faces", "a slab over a vapor retarder dries at one face; write 1, or correct Under slab")
 	}
 }
 
@@ -128,7 +128,7 @@ func (d *decoder) poured(a *report.Area) {
 		{"Under slab", a.UnderSlab, first.UnderSlab},
 	} {
 		if same.here != same.there {
-			d.faultAt(same.column, "%s differs from that of area %s, %s, and both are in zone %s, on one pour; mend one of them, or Zone",
+			d.faultAt(same.column, "%s differs from that of area %s, %s, and both are in zone %s, on one pour; correct one of them, or Zone",
 				written(same.here), evidence.Quote(first.ID), written(same.there), evidence.Quote(a.Zone))
 		}
 	}

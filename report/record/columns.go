@@ -90,7 +90,7 @@ func (d *decoder) taker(id string, kinds []string) bool {
 	if !listed || len(kinds) == 0 || len(meter.Kinds) == 0 || slices.ContainsFunc(kinds, meter.Has) {
 		return true
 	}
-	d.complain(faults.About(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or mend its Kind",
+	d.complain(faults.About(id, "is listed in Instruments as %s, which cannot have taken this; name an instrument of the kind %s, or correct its Kind",
 		strings.Join(meter.Kinds, ", "), evidence.Either(kinds)))
 	return false
 }

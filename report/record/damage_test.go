@@ -11,7 +11,7 @@ import (
 	"github.com/xuri/excelize/v2"
 )
 
-const again = "; open it in a spreadsheet program and save it anew, and compare its rows with an earlier copy"
+const again = "; open it in a spreadsheet program and save it again, and compare its rows with an earlier copy"
 
 // A workbook with damage anywhere in a table is refused: a missing row can be
 // the one that fails.

@@ -213,7 +213,7 @@ func (d *decoder) giveUp(row int) {
 		return
 	}
 	d.gaveUp = true
-	text := fmt.Sprintf("the record has %d faults up to here; mend the first ones and check again, for nothing was read from here on",
+	text := fmt.Sprintf("the record has %d faults up to here; correct the first ones and check again, for nothing was read from here on",
 		mostFaults)
 	d.faults = append(d.faults, faults.Fault{Place: sheet.Place{In: d.in, Number: int32(row)}, Text: text, Order: -1})
 }
@@ -279,7 +279,7 @@ func (d *decoder) holdable(c *grid.Cell) bool {
 	case len(c.Text) > longest && utf8.RuneCountInString(c.Text) > longest:
 		d.wrong(c.Text, "is longer than a cell of a spreadsheet can be; write at most %d letters", longest)
 	case strings.ContainsFunc(c.Text, noLetter):
-		d.wrong(c.Text, "holds a control character, which no workbook can; type the entry anew")
+		d.wrong(c.Text, "holds a control character, which no workbook can; type the entry again")
 	default:
 		return true
 	}

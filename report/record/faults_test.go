@@ -61,21 +61,21 @@ func TestFaults(t *testing.T) {
 		},
 		{
 			"read before sealed", "slab-rh.csv", holeHead + "A1,H1,,1.6,2026-03-03 08:00,2026-03-01 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Read at": "2026-03-01 08:00" is before it was sealed, 2026-03-03 08:00; mend one of the two times`,
+			`slab-rh.csv row 2 "Read at": "2026-03-01 08:00" is before it was sealed, 2026-03-03 08:00; correct one of the two times`,
 		},
 		{
 			"deeper than the area's slab", "slab-rh.csv", holeHead + "A1,H1,,4.1,2026-03-01 08:00,2026-03-03 08:00,80,70,RP1\n",
-			`slab-rh.csv row 2 "Depth (in)": "4.1" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
+			`slab-rh.csv row 2 "Depth (in)": "4.1" is deeper than the slab, which is 4 in thick; correct the depth or the thickness`,
 		},
 		{
 			"deeper than the slab at the hole", "slab-rh.csv",
 			"Area,Hole,Thickness (mm),Depth (in),Sealed at,Read at,RH (%),Instrument\nA1,H1,76.1,3,,,,RP1\n",
-			`slab-rh.csv row 2 "Depth (in)": "3" is deeper than the slab, which is 76.1 mm thick; mend the depth or the thickness`,
+			`slab-rh.csv row 2 "Depth (in)": "3" is deeper than the slab, which is 76.1 mm thick; correct the depth or the thickness`,
 		},
 		{
 			"deeper than the slab, carbide", "slab-cm.csv",
 			"Area,Spot,Depth (cm),Read at,CM (%),Instrument\nA1,S1,10.2,2026-03-01 08:00,1.8,007\n",
-			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; mend the depth or the thickness`,
+			`slab-cm.csv row 2 "Depth (cm)": "10.2" is deeper than the slab, which is 4 in thick; correct the depth or the thickness`,
 		},
 		{
 			"a depth below zero", "slab-rh.csv", holeHead + "A1,H1,,-1,,,80,70,RP1\n",
@@ -135,13 +135,13 @@ func TestFaults(t *testing.T) {
 		},
 		{
 			"set aside", "wood.csv", woodHead + "A1,subfloor,B1,2026-03-03 08:00,pin,9,W1,yes\n",
-			`wood.csv row 2 "Of": area "A1" is laid on a slab and has no subfloor; mend Of, or the area's Substrate` + "\n" +
+			`wood.csv row 2 "Of": area "A1" is laid on a slab and has no subfloor; correct Of, or the area's Substrate` + "\n" +
 				`wood.csv row 2 "Set aside": only boards of flooring are set aside, and this row is of a subfloor; clear the cell`,
 		},
 		{
 			"lifted before set", "slab-mver.csv",
 			"Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2)\nA1,D1,2026-03-04 08:00,2026-03-01 08:00,30,31,70\n",
-			`slab-mver.csv row 2 "Retrieved at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; mend one of the two times`,
+			`slab-mver.csv row 2 "Retrieved at": "2026-03-01 08:00" is before it was set, 2026-03-04 08:00; correct one of the two times`,
 		},
 		{
 			"a check as a fraction", "instrument-checks.csv", "Instrument,Checked at,Expected,Read\nRP1,2026-03-01 08:00,75.3,0.75\n",

@@ -146,7 +146,7 @@ func (d *decoder) otherUnit(h slab.Hole) {
 		return
 	}
 	d.wrongAt("Depth", h.Depth.Written,
-		"is no depth of a hole in a slab %s thick, nor is any other here; are these %s? Then name the column %s; else mend the depths",
+		"is no depth of a hole in a slab %s thick, nor is any other here; are these %s? Then name the column %s; else correct the depths",
 		thick, d.depths, evidence.Heading("Depth", d.depths))
 }
 

@@ -37,56 +37,56 @@ func TestRefused(t *testing.T) {
 		},
 		{
 			"air by a probe", "air.csv", air + "2026-03-04 08:00,70,40,RP1\n",
-			`air.csv row 2 "Instrument": "RP1" is listed in Instruments as RH probe, which cannot have taken this; name an instrument of the kind air, or mend its Kind`,
+			`air.csv row 2 "Instrument": "RP1" is listed in Instruments as RH probe, which cannot have taken this; name an instrument of the kind air, or correct its Kind`,
 		},
 		{
 			"boards by a thermometer", "wood.csv", woodHead + "A1,flooring,B1,2026-03-03 08:00,pin,9,S1,\n",
-			`wood.csv row 2 "Instrument": "S1" is listed in Instruments as surface, which cannot have taken this; name an instrument of the kind pin, or mend its Kind`,
+			`wood.csv row 2 "Instrument": "S1" is listed in Instruments as surface, which cannot have taken this; name an instrument of the kind pin, or correct its Kind`,
 		},
 		{
 			"surfaces by a pin meter", "surface.csv",
 			"Area,Spot,Read at,Temp (F),Instrument\nA1,S1,2026-03-03 08:00,66,W1\nA1,S2,2026-03-03 08:00,66,T1\n",
-			`surface.csv row 2 "Instrument": "W1" is listed in Instruments as pin, which cannot have taken this; name an instrument of the kind surface, air or other, or mend its Kind`,
+			`surface.csv row 2 "Instrument": "W1" is listed in Instruments as pin, which cannot have taken this; name an instrument of the kind surface, air or other, or correct its Kind`,
 		},
 		{
 			"pH by an air meter", "slab-ph.csv", phs + "A1,S1,2026-03-03 08:00,9,T1\n",
-			`slab-ph.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind pH, or mend its Kind`,
+			`slab-ph.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind pH, or correct its Kind`,
 		},
 		{
 			"CM by an air meter", "slab-cm.csv", "Area,Spot,Read at,CM (%),Instrument\nA1,S1,2026-03-03 08:00,2,T1\n",
-			`slab-cm.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind CM, or mend its Kind`,
+			`slab-cm.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind CM, or correct its Kind`,
 		},
 		{
 			"a dish without a balance", "slab-mver.csv",
 			"Area,Dish,Set at,Retrieved at,Start mass (g),End mass (g),Test area (in2),Instrument\nA1,D1,,,30,31,70,T1\n",
-			`slab-mver.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind balance, or mend its Kind`,
+			`slab-mver.csv row 2 "Instrument": "T1" is listed in Instruments as air, which cannot have taken this; name an instrument of the kind balance, or correct its Kind`,
 		},
 		{
 			"a subfloor on a slab", "wood.csv", woodHead + "A1,joist,J1,2026-03-03 08:00,pin,9,W1,\n",
-			`wood.csv row 2 "Of": area "A1" is laid on a slab and has no joist; mend Of, or the area's Substrate`,
+			`wood.csv row 2 "Of": area "A1" is laid on a slab and has no joist; correct Of, or the area's Substrate`,
 		},
 		{
 			"enclosed after", "areas.csv", dated + ",2026-03-13\n",
-			`areas.csv row 2 "Enclosed on": "2026-03-13" is after Install on, 2026-03-12; mend one of the two days`,
+			`areas.csv row 2 "Enclosed on": "2026-03-13" is after Install on, 2026-03-12; correct one of the two days`,
 		},
 		{
 			"two faces, kind blank", "areas.csv", areaHead + ",Drying faces\nA1,1240,slab,4,P1,C1,2026-03-12,2\n",
-			`areas.csv row 2 "Drying faces": a slab of the kind on grade (as a blank Slab kind is) dries at one face; write 1, or mend Slab kind`,
+			`areas.csv row 2 "Drying faces": a slab of the kind on grade (as a blank Slab kind is) dries at one face; write 1, or correct Slab kind`,
 		},
 		{
 			"two faces below grade", "areas.csv", areaHead + ",Drying faces,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,2,below grade\n",
-			`areas.csv row 2 "Drying faces": a slab of the kind below grade dries at one face; write 1, or mend Slab kind`,
+			`areas.csv row 2 "Drying faces": a slab of the kind below grade dries at one face; write 1, or correct Slab kind`,
 		},
 		{
 			"two faces over a retarder", "areas.csv",
 			areaHead + ",Drying faces,Slab kind,Under slab\nA1,1240,slab,4,P1,C1,2026-03-12,2,suspended,retarder\n",
-			`areas.csv row 2 "Drying faces": a slab over a vapor retarder dries at one face; write 1, or mend Under slab`,
+			`areas.csv row 2 "Drying faces": a slab over a vapor retarder dries at one face; write 1, or correct Under slab`,
 		},
 		{
 			"zones that differ", "areas.csv", areaHead +
 				",Zone,Slab kind\nA1,1240,slab,4,P1,C1,2026-03-12,Z,on grade\nA2,1240,slab,5,P1,C1,2026-03-12,z,\n",
-			`areas.csv row 3 "Slab thickness (in)": "5" differs from that of area "A1", "4", and both are in zone "z", on one pour; mend one of them, or Zone` + "\n" +
-				`areas.csv row 3 "Slab kind": a blank differs from that of area "A1", "on grade", and both are in zone "z", on one pour; mend one of them, or Zone`,
+			`areas.csv row 3 "Slab thickness (in)": "5" differs from that of area "A1", "4", and both are in zone "z", on one pour; correct one of them, or Zone` + "\n" +
+				`areas.csv row 3 "Slab kind": a blank differs from that of area "A1", "on grade", and both are in zone "z", on one pour; correct one of them, or Zone`,
 		},
 		{
 			"a meter of no kind", "instruments.csv", "Instrument,Kind\nT9,\"air, wind\"\n",
@@ -103,7 +103,7 @@ func TestRefused(t *testing.T) {
 		},
 		{
 			"mm under inches", "slab-rh.csv", holeHead + "A1,H1,,40,,,80,70,RP1\nA1,H2,,41,,,80,70,RP1\nA1,H3,,38,,,80,70,RP1\n",
-			`slab-rh.csv rows 2 to 4 "Depth (in)": "40" is deeper than the slab, which is 4 in thick; are these mm? Then name the column Depth (mm); else mend the depth or the thickness`,
+			`slab-rh.csv rows 2 to 4 "Depth (in)": "40" is deeper than the slab, which is 4 in thick; are these mm? Then name the column Depth (mm); else correct the depth or the thickness`,
 		},
 		{
 			"the same in rows apart", "air.csv",
@@ -130,7 +130,7 @@ func TestRefused(t *testing.T) {
 		"slab-rh.csv": holeHead + "A2,H1,,1.6,2026-02-27 08:00,2026-02-28 23:59,80,70,RP1\nA2,H1,,1.6,2026-02-28 08:00,2026-03-01 00:00,80,70,RP1\n",
 	}
 	wants(t, faulty(t, folderOf(t, changed(slabs))),
-		`slab-rh.csv row 2 "Read at": "2026-02-28 23:59" is before the slab was placed, 2026-03-01 (Areas, Placed on); mend one of the two`)
+		`slab-rh.csv row 2 "Read at": "2026-02-28 23:59" is before the slab was placed, 2026-03-01 (Areas, Placed on); correct one of the two`)
 }
 
 // A record of the first edition is refused with the new name of each thing.

@@ -96,7 +96,7 @@ func moreWood(d *decoder, w *wood.Row) {
 		d.taker(w.Instrument, []string{kind})
 	}
 	if a, _ := d.areaOf(w.Area); a.Substrate == "slab" && (w.Of == wood.OfSubfloor || w.Of == wood.OfJoist) {
-		d.faultAt("Of", "area %s is laid on a slab and has no %s; mend Of, or the area's Substrate",
+		d.faultAt("Of", "area %s is laid on a slab and has no %s; correct Of, or the area's Substrate",
 			evidence.Quote(a.ID), w.Of)
 	}
 	if w.SetAside && w.Of != wood.OfFlooring && w.Of != "" {

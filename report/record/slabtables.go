@@ -46,7 +46,7 @@ func moreHole(d *decoder, h *slab.Hole) {
 // their clocks are read.
 func (d *decoder) inTurn(column string, first, then evidence.Time, was string) {
 	if first.Shown() && then.Shown() && then.Last.Before(first.First) {
-		d.wrongAt(column, then.Written, "is before %s, %s; mend one of the two times", was, first.Written)
+		d.wrongAt(column, then.Written, "is before %s, %s; correct one of the two times", was, first.Written)
 	}
 }
 
@@ -54,7 +54,7 @@ func (d *decoder) inTurn(column string, first, then evidence.Time, was string) {
 func (d *decoder) afterPlacing(column, area string, read evidence.Time) {
 	a, _ := d.areaOf(area)
 	if placed := a.PlacedOn; read.Shown() && placed.Shown() && read.Day() < placed.Day {
-		d.wrongAt(column, read.Written, "is before the slab was placed, %s (Areas, Placed on); mend one of the two",
+		d.wrongAt(column, read.Written, "is before the slab was placed, %s (Areas, Placed on); correct one of the two",
 			placed.Written)
 	}
 }
@@ -74,7 +74,7 @@ func (d *decoder) inside(column string, depth, thickness evidence.Reading) {
 			break
 		}
 	}
-	d.wrongAt(column, depth.Written, "is deeper than the slab, which is %s thick; %smend the depth or the thickness",
+	d.wrongAt(column, depth.Written, "is deeper than the slab, which is %s thick; %scorrect the depth or the thickness",
 		thickness, meant)
 }
 

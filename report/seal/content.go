@@ -158,10 +158,10 @@ func (w workbookPart) ways() []string {
 		all = append(all, "days are counted from 1904")
 	}
 	if w.Reckons.Mode == "manual" {
-		all = append(all, "formulas are reckoned only when somebody asks for it")
+		all = append(all, "formulas are calculated only when somebody asks for it")
 	}
 	if no(w.Reckons.Full) {
-		all = append(all, "numbers are reckoned as they are shown")
+		all = append(all, "numbers are calculated as they are shown")
 	}
 	if w.Counts.Drawn != "" && w.Counts.Drawn != "all" {
 		all = append(all, "pictures are not shown")

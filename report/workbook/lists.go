@@ -118,7 +118,7 @@ func checksWidths() []float64 { return []float64{18, 64, 34, 40, 13, 11} }
 // contents are the sheets that a reader sees, in their order.
 func (d *desk) contents() string {
 	t := d.titles
-	return fmt.Sprintf("%s: the verdict on every area. %s: each area's pictures and findings. %s: whose limits hold. %s: what to heed. %s: who signs. "+
+	return fmt.Sprintf("%s: the verdict on every area. %s: each area's pictures and findings. %s: whose limits hold. %s: what to watch for. %s: who signs. "+
 		"The tables of the record, unchanged: this workbook is a record too. A cell that was changed since turns orange, and no edit leaves a GO.",
 		t.Decision, evidence.List(t.Areas), t.Limits, t.Cautions, t.SignOff)
 }
@@ -143,7 +143,7 @@ func counts(deciding bool) string {
 	return lists.If(deciding, "deciding", "advice")
 }
 
-// cautionsPage is what to heed on site, a heading and its sentences.
+// cautionsPage is what to watch for on site, a heading and its sentences.
 func cautionsPage(b Book, t names.Titles) writer.Page {
 	var rows []writer.Row
 	for _, c := range b.Cautions {
@@ -152,7 +152,7 @@ func cautionsPage(b Book, t names.Titles) writer.Page {
 			rows = append(rows, writer.Row{Cells: []writer.Cell{label, writer.Text(s)}})
 		}
 	}
-	return listPage(t.Cautions, []float64{28, 110}, writer.Header("Caution", "What to heed"), rows)
+	return listPage(t.Cautions, []float64{28, 110}, writer.Header("Caution", "What to watch for"), rows)
 }
 
 // signOffPage is the record's sign-offs and room below them to sign by hand.

@@ -68,7 +68,7 @@ func notes() noteBook {
 		"Events": {
 			"Area":    {"the area, as listed in Areas; blank is the whole site", "A1", ""},
 			"At":      {"day and time it happened", "2026-02-12 11:30", ""},
-			"What":    {"what happened; water starts the tests anew", "other", ""},
+			"What":    {"what happened; water starts the tests over", "other", ""},
 			"Remarks": {"what happened, in words", "building closed in", ""},
 		},
 		"Photos": {

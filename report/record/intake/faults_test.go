@@ -66,11 +66,11 @@ func TestRefusedExports(t *testing.T) {
 		"another unit told": {
 			head + "2026-03-14 08:00,70,45\n",
 			Intake{Table: "air", Instrument: "T1", Columns: "temp=Temp (C)"},
-			`x.csv line 1 column "Temp (F)": it is in C (as told) and in F (from the header); mend the file, or export it with one unit`,
+			`x.csv line 1 column "Temp (F)": it is in C (as told) and in F (from the header); correct the file, or export it with one unit`,
 		},
 		"another unit in a cell": {
 			head + "2026-03-14 08:00,70,45\n2026-03-14 08:10,21 °C,45\n", airLog(),
-			`x.csv line 1 column "Temp (F)": it is in F (from the header) and in C (from "21 °C" in line 3); mend the file, or export it with one unit`,
+			`x.csv line 1 column "Temp (F)": it is in F (from the header) and in C (from "21 °C" in line 3); correct the file, or export it with one unit`,
 		},
 		"an order of dates that cannot be told": {
 			head + "4/4/2026 08:00,70,45\n3/4/2026 08:00,70,45\n", airLog(),

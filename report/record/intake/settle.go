@@ -136,7 +136,7 @@ func (b *matcher) unit(t *tie, cells []unitSaid) error {
 	}
 	for _, s := range said[1:] {
 		if s.unit != said[0].unit {
-			return b.fail(t.at, "it is in %s (%s) and in %s (%s); mend the file, or export it with one unit",
+			return b.fail(t.at, "it is in %s (%s) and in %s (%s); correct the file, or export it with one unit",
 				said[0].unit, said[0].how, s.unit, s.how)
 		}
 	}

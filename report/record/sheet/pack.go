@@ -66,7 +66,7 @@ func (p pack) protected() error {
 
 // damaged refuses a workbook: nothing of it is read.
 func (p pack) damaged(format string, args ...any) error {
-	return fmt.Errorf("%s: the workbook is damaged: %w; open it in a spreadsheet program and save it anew, and compare its rows with an earlier copy", p.name, fmt.Errorf(format, args...))
+	return fmt.Errorf("%s: the workbook is damaged: %w; open it in a spreadsheet program and save it again, and compare its rows with an earlier copy", p.name, fmt.Errorf(format, args...))
 }
 
 // wide is s as UTF-16.
