@@ -108,7 +108,7 @@ func writeReadMe(w io.Writer, steps []grid.StartStep) error {
 		all += wrapHung(usualColumns, line+s.Says, "", hanging+hanging)
 	}
 	all += "\n" + wrapTo(usualColumns, "Days are written 2026-03-04, times 2026-03-04 08:30. What goes into each "+
-		"column stands on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")
+		"column is on the last sheet of a workbook: "+toolName+" blank FILE.xlsx", "")
 	_, err := io.WriteString(w, all)
 	return err
 }

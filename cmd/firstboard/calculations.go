@@ -175,7 +175,7 @@ func depth(c *cli.Context) (answer, error) {
 	}
 	mm := evidence.Of(slab.Depth(thickness.Decimal(), faces == "2")).Float()
 	return answer{map[string]float64{"depthMM": mm}, []string{
-		fmt.Sprintf("a probe in %s of slab, drying from %s, stands %s deep", c.String("thickness"), from,
+		fmt.Sprintf("a probe in %s of slab, drying from %s, goes %s deep", c.String("thickness"), from,
 			lengthIn(askedUnit(c, "thickness"), mm)),
 		"source: ASTM F2170, 40 % of the thickness with one drying face, 20 % with two (published)",
 	}}, nil

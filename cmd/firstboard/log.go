@@ -30,7 +30,7 @@ func logCommand() *cli.Command {
 			&cli.StringFlag{Name: "table", Usage: "the `TABLE` the rows go into: air, surface, slab-rh or wood"},
 			&cli.StringFlag{Name: "area", Usage: "the `AREA` of every row; air without one is that of the whole site"},
 			&cli.StringFlag{Name: "instrument", Usage: "the `INSTRUMENT` that read every row, as the record lists it"},
-			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a file's may be told by number, #2"},
+			&cli.StringSliceFlag{Name: "column", Usage: "`COLUMNS` of the record, each with that of the file: time=When,temp=Temp (F); a column of the file may be given by its number, #2"},
 			&cli.StringSliceFlag{Name: "fill", Usage: "`ENTRIES` that every row is to hold: hole=H1,depth (in)=1.6"},
 			&cli.StringFlag{Name: "time-format", Usage: "the `ORDER` of dates in the file: day-first, month-first or year-first"},
 			outputFlag("write the new record to `NEW`, a folder or FILE.xlsx"),
@@ -108,7 +108,7 @@ func printLogged(w io.Writer, file string, l intake.Logged) {
 	}
 	if l.Doubled > 0 {
 		say(w, evidence.Count(l.Doubled, "row says",
-			"rows say")+" something else of a thing and a time that stand there already; both are kept, and the worse one counts", "")
+			"rows say")+" something else of a thing and a time that are there already; both are kept, and the worse one counts", "")
 	}
 	if len(l.ToFill) > 0 {
 		say(w, "these cells are blank and to be filled in: "+strings.Join(l.ToFill, ", "), "")

@@ -167,7 +167,7 @@ func standing(path string) error {
 func saveFolder(path string, files []target) error {
 	path = filepath.Clean(path)
 	if _, err := os.Lstat(path); err == nil {
-		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and what stands is never replaced by a folder; name another", path)}
+		return exit{exitUnsaved, fmt.Errorf("%s: it exists already, and a folder never replaces what is there; name another", path)}
 	}
 	d, err := draftOf(path, true)
 	if err != nil {
