@@ -108,6 +108,23 @@ func TestImportsPointOneWay(t *testing.T) {
 	}
 }
 
+// Every package that others import says what it does in a file of its own.
+func TestPackagesSayWhatTheyDo(t *testing.T) {
+	for folder := range allowed() {
+		if folder == "cmd/firstboard" || strings.HasPrefix(folder, "testdata") {
+			continue
+		}
+		tree, err := parser.ParseFile(token.NewFileSet(), filepath.Join("..", folder, "doc.go"), nil, parser.ParseComments)
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		if says := tree.Doc.Text(); !strings.HasPrefix(says, "Package "+tree.Name.Name+" ") {
+			t.Errorf("%s/doc.go says %q", folder, says)
+		}
+	}
+}
+
 func goFiles(t *testing.T, root string) []string {
 	t.Helper()
 	var files []string
