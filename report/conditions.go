@@ -43,10 +43,11 @@ func (s Site) slabConditions() []string {
 }
 
 // defaultRH says whether holes decide by the default although the data sheets
-// state no limit of humidity and none of emission.
+// state no limit of humidity and none of emission. Under a membrane that states
+// none a flooring's or an adhesive's limit of emission still decides.
 func (s Site) defaultRH() bool {
 	l := s.Limits.SlabRH.Most
-	if s.Slab.NoHoles != "" || !l.Shown() || l.Whose != "" {
+	if s.Slab.NoHoles != "" || !l.Shown() || l.Whose != "" || s.System.States(limits.MVER()) {
 		return false
 	}
 	asked := slices.DeleteFunc(s.System.Products(), func(p *limits.Product) bool { return !s.System.ReachedBySlab(p) })
