@@ -83,7 +83,9 @@ func longers() []longer {
 			t.copies("slab-rh.csv", n, hole(""))
 		}},
 		{"rows of one hole", glued, func(t tables, n int) {
-			t.copies("slab-rh.csv", n, func(i int) map[string]string { return map[string]string{"Read at": minute(i)} })
+			t.copies("slab-rh.csv", n, func(i int) map[string]string {
+				return map[string]string{"Read at": minute(i), "Sealed at": "2026-02-20 08:00"}
+			})
 		}},
 		{"boards", glued, func(t tables, n int) { t.copies("wood.csv", n, numbered("Piece", "K")) }},
 		{"boards beside checks of their meter", glued, func(t tables, n int) {
