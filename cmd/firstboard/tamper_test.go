@@ -117,8 +117,8 @@ func TestCleanWorkbooksHold(t *testing.T) {
 func loosened(parts map[string]string) error {
 	for name, text := range parts {
 		for pattern, with := range map[string]string{
-			`(&amp;[LCR])`:                           "$1 ",
-			`(Print_Titles"[^>]*>)([^<,]*),([^<]*)<`: "$1$3,$2<",
+			`(&amp;[LCR])(&amp;8)`:                                               "$1 $2",
+			`(Print_Titles"[^>]*>)([^<,]*),([^<]*)<`:                             "$1$3,$2<",
 			`(<c [^>]*?)( t="[a-z]+")?([^>]*>)(<f>[^<]*</f>)(<v>[^<]*</v>|<v/>)`: "$1$3$4<v></v>",
 		} {
 			text = regexp.MustCompile(pattern).ReplaceAllString(text, with)
