@@ -2,7 +2,6 @@ package cell
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"time"
 
@@ -114,110 +113,4 @@ func yearMeant(text string, t time.Time, installs evidence.Date) string {
 		year--
 	}
 	return fmt.Sprintf(" write %d%s", year, text[len("2026"):])
-}
-
-// meantClock is what a date or a time that is written another way may mean, as a
-// record writes it, with or without its time of day: two answers where month and
-// day may stand either way round, none where nobody can tell.
-func meantClock(text string, withTime bool) string {
-	text = strings.Join(strings.Fields(strings.NewReplacer(",", " ", "T", " ").Replace(text)), " ")
-	var all []string
-	for _, order := range []string{
-		"January 2 2006", "Jan 2 2006", "2 January 2006", "2 Jan 2006", "2-Jan-2006", "2006/1/2", "2006.1.2",
-		"2006-1-2",
-		"1/2/2006", "2/1/2006", "1/2/06", "2/1/06", "1-2-2006", "2-1-2006", "2.1.2006", "2.1.06",
-	} {
-		if written := inOrder(text, order, withTime); written != "" && (len(all) == 0 || all[len(all)-1] != written) {
-			all = append(all, written)
-		}
-	}
-	return strings.Join(all, " or ")
-}
-
-// inOrder reads a text whose date has that order, empty where it has not.
-func inOrder(text, order string, withTime bool) string {
-	clocks, written := []string{""}, time.DateOnly
-	if withTime {
-		clocks, written = []string{" 15:04", " 15:04:05", " 3:04 PM", " 3:04:05 PM", " 3:04PM"}, Minute
-	}
-	if part := strings.IndexAny(order, " -/."); !strings.Contains(text, order[part:part+1]) {
-		return ""
-	}
-	upper := strings.ToUpper(text)
-	for _, clock := range clocks {
-		if strings.HasSuffix(clock, "M") != strings.HasSuffix(upper, "M") {
-			continue
-		}
-		for _, text := range slices.Compact([]string{upper, text}) {
-			if t, err := time.Parse(order+clock, text); err == nil && t.Year() <= lastYear {
-				return t.Format(written)
-			}
-		}
-	}
-	return ""
-}
-
-// Clocks keeps the stretch of time in which the clocks of a zone were last
-// found not to change.
-type Clocks struct {
-	from, to time.Time // on the clock
-	ahead    time.Duration
-}
-
-// near is how far from a change of the clocks a time may come twice or never.
-const near = 26 * time.Hour
-
-// Instants are the first and the last time a clock showed that time; it never
-// did where clocks went forward over it.
-func (k *Clocks) Instants(clock time.Time, zone *time.Location) (first, last time.Time, ok bool) {
-	if zone == time.UTC {
-		return clock, clock, true
-	}
-	if !clock.Before(k.from) && clock.Before(k.to) {
-		at := clock.Add(-k.ahead).In(zone)
-		return at, at, true
-	}
-	y, m, n := clock.Date()
-	guess := time.Date(y, m, n, clock.Hour(), clock.Minute(), clock.Second(), 0, zone)
-	k.around(guess)
-	for _, at := range neighbors(guess) {
-		_, offset := at.Zone()
-		t := clock.Add(-time.Duration(offset) * time.Second).In(zone)
-		if _, o := t.Zone(); o != offset {
-			continue
-		}
-		if !ok || t.Before(first) {
-			first = t
-		}
-		if !ok || t.After(last) {
-			last = t
-		}
-		ok = true
-	}
-	return first, last, ok
-}
-
-// around keeps the stretch without a change of the clocks that a time lies in.
-func (k *Clocks) around(t time.Time) {
-	start, end := t.ZoneBounds()
-	if start.IsZero() || end.IsZero() {
-		return
-	}
-	_, offset := t.Zone()
-	k.ahead = time.Duration(offset) * time.Second
-	k.from, k.to = start.Add(near+k.ahead).UTC(), end.Add(k.ahead-near).UTC()
-}
-
-// neighbors are a time and, where clocks change near it, times of before and
-// after the change.
-func neighbors(t time.Time) []time.Time {
-	all := []time.Time{t}
-	start, end := t.ZoneBounds()
-	if !start.IsZero() && t.Sub(start) < near {
-		all = append(all, start.Add(-time.Second))
-	}
-	if !end.IsZero() && end.Sub(t) < near {
-		all = append(all, end)
-	}
-	return all
 }
