@@ -74,6 +74,15 @@ func TestEarliestDayOfPlainAreas(t *testing.T) {
 			earliest: "2026-03-05", acts: []string{"read holes H1 to H3 again|tester|2026-03-05 20:00"},
 		},
 		{
+			name: "the same of holes that water left without a reading: it restarts no wait", folder: "slab-glue-down-wood",
+			change: func(j *report.Job) {
+				sealed(t, j, "2026-03-02 08:00")
+				j.Settings.ProbeWait = evidence.Typed("72", evidence.Hour)
+				j.Events = append(j.Events, report.Event{What: "water", At: at(t, j, "2026-03-03 12:00")})
+			},
+			earliest: "2026-03-05", acts: []string{"read holes H1 to H3 again|tester|2026-03-05 08:00"},
+		},
+		{
 			name: "no air log: 48 h of it from today, then the slab and the boards again", folder: "slab-glue-down-wood",
 			change: func(j *report.Job) { j.Air = nil }, earliest: "2026-03-06",
 			acts: []string{

@@ -24,12 +24,13 @@ func (p *planner) surveyHoles() {
 	p.sealed = map[string]time.Time{}
 	var good, wrong []evidence.Judged[slab.Hole]
 	for _, hole := range f.JudgedHoles() {
-		if p.wrongDepth(p.placed(hole).Rows) {
+		rows := p.placed(hole).Rows // water restarts no wait
+		if p.wrongDepth(rows) {
 			wrong = append(wrong, hole)
 			continue
 		}
 		good = append(good, hole)
-		for _, h := range hole.Rows {
+		for _, h := range rows {
 			if h.SealedAt.Shown() {
 				p.sealed[hole.Name] = latest(p.sealed[hole.Name], f.ReadableFrom(h))
 			}
